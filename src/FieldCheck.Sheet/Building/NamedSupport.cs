@@ -1,0 +1,12 @@
+using FieldCheck.Mechanics.Model;
+
+namespace FieldCheck.Sheet.Building;
+
+/// <summary>A support of the model and what it is called.</summary>
+/// <param name="Support">The support.</param>
+/// <param name="Label">Its label, given or by default.</param>
+/// <param name="Row">Its row on the sheet, counted from 0.</param>
+/// <param name="Joint">The joint it stands at, 0 for the left end; null inside a span.</param>
+/// <param name="Kind">Its kind as the file writes it: pin, roller, fixed, guide or spring.</param>
+/// <param name="ActsAsWritten">True: the sheet says which senses of reaction it can give.</param>
+public sealed record NamedSupport(Support Support, string Label, int Row, int? Joint, string Kind, bool ActsAsWritten);
