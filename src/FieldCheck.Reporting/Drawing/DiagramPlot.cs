@@ -8,6 +8,9 @@ public static class DiagramPlot
 {
     private const int LeastColumns = 10;
 
+    // Quantity and unit stand at the edge at any height; the convention only where all of it does.
+    private const int LeastEdge = 2;
+
     /// <summary>The picture of a curve.</summary>
     /// <param name="curve">What to draw.</param>
     /// <param name="width">Columns in all, the margin among them; 20 to 200.</param>
@@ -34,7 +37,8 @@ public static class DiagramPlot
         DrawReading(canvas, style.Reading, columns, scale, ink);
         ZeroLine.Write(canvas, scale.ZeroRow, curve.Marks, columns);
         PlotLabels.Write(canvas, curve, trace, columns, scale, ink);
-        return [.. canvas.Lines(margin).Select((line, row) => AtEdge(curve.Edge, row, margin, line))];
+        ImmutableArray<string> edge = curve.Edge.Length <= height ? curve.Edge : curve.Edge[..LeastEdge];
+        return [.. canvas.Lines(margin).Select((line, row) => AtEdge(edge, row, margin, line))];
     }
 
     /// <summary>All peaks and zeros of a curve in words, broken into lines.</summary>

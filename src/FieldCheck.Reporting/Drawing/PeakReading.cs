@@ -41,7 +41,8 @@ internal sealed class PeakReading
             .Distinct(),
     ];
 
-    private PlotPeak Read(Extreme peak)
+    /// <summary>A peak with its side, or the level stretch that it stands on.</summary>
+    internal PlotPeak Read(Extreme peak)
     {
         double from = ReachLeft(peak);
         double to = ReachRight(peak);

@@ -26,16 +26,16 @@ internal static class PeakWords
         string[] hidden = shown.Any(peak => Math.Abs(peak.Value) <= axis)
             ? [$"(up to {curve.Number(axis).TrimStart('+')} lies on the axis)"]
             : [];
-        return [.. shown.Select(peak => $"{curve.Say(peak.Value)} {Where(curve, peak)}"), .. zero, .. hidden];
+        return [.. shown.Select(peak => $"{curve.Say(peak.Value)} {Where(curve.Place, peak)}"), .. zero, .. hidden];
     }
 
     /// <summary>Where a peak stands.</summary>
-    internal static string Where(PlotCurve curve, PlotPeak peak)
+    internal static string Where(Func<double, string> place, PlotPeak peak)
     {
-        string from = curve.Place(peak.From);
+        string from = place(peak.From);
         if (peak.IsStretch)
         {
-            return $"from {from} to {curve.Place(peak.To)}";
+            return $"from {from} to {place(peak.To)}";
         }
 
         return peak.Side switch

@@ -19,10 +19,11 @@ internal static class PlotLabels
                 ? (columns.Of(peak.From) + columns.Of(peak.To)) / 2
                 : columns.Of(peak.From);
             int level = sign > 0 ? trace[column].High : trace[column].Low;
-            if (sign != 0)
+            string text = curve.Number(peak.Value);
+            if (sign != 0 && text.Length > 0)
             {
                 int row = Math.Sign(level) == sign ? scale.RowOf(level) : scale.ZeroRow - sign;
-                Write(canvas, curve.Number(peak.Value), row, column, sign, ink);
+                Write(canvas, text, row, column, sign, ink);
             }
         }
     }
