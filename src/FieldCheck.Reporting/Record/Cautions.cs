@@ -40,7 +40,7 @@ internal static class Cautions
         $"{basis} figures: do not compare them with figures of another basis";
 
     private static bool Pulls(Calculation calculation) => calculation is
-        { Beam: BuiltBeam beam, Outcome: BeamOutcome.Stands stands }
+    { Beam: BuiltBeam beam, Outcome: BeamOutcome.Stands stands }
         && (beam.Supports.Any(support => support.Support.Action is SupportAction.PushesOnly)
             || stands.Combinations.Any(answer => answer.Response.Reactions.Any(new BeamWords(beam).IsDown)));
 }
