@@ -1,0 +1,107 @@
+using System.Diagnostics;
+using System.Globalization;
+using FieldCheck.Screen;
+
+namespace FieldCheck.Recovery;
+
+/// <summary>Keeps unsaved work, one file a session, so that a crash, a kill or a dropped line costs none of it.</summary>
+/// <remarks>
+/// A kept file is the beam file itself under one line that names where it came from. A session's file carries the number
+/// of its process; a file whose process is gone is work left behind. Files stay for seven days.
+/// </remarks>
+/// <param name="folder">Where the files go; made when first needed.</param>
+/// <param name="clock">Tells how old a file is.</param>
+internal sealed class RecoveryFolder(string folder, TimeProvider clock)
+{
+    private const string Mark = "#kept\t";
+    private static readonly TimeSpan KeptFor = TimeSpan.FromDays(7);
+
+    private readonly string _own = Path.Combine(
+        folder, string.Create(CultureInfo.InvariantCulture, $"{Environment.ProcessId}.toml"));
+
+    /// <summary>Keeps the work of this session in place of what was kept before.</summary>
+    /// <returns>What the system said against it; null when the work is kept.</returns>
+    internal string? Keep(BeamOrigin origin, string text)
+    {
+        try
+        {
+            Directory.CreateDirectory(folder);
+            string next = _own + ".next";
+            File.WriteAllText(next, $"{Mark}{OneLine(origin.Name)}\t{OneLine(origin.Path ?? "")}\n{text}");
+            File.Move(next, _own, overwrite: true);
+            return null;
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        {
+            return fault.Message;
+        }
+    }
+
+    /// <summary>Forgets the work of this session: nothing of it is unsaved.</summary>
+    internal void Drop() => Delete(_own);
+
+    /// <summary>Forgets work left behind: it was taken up.</summary>
+    internal static void Delete(string file)
+    {
+        try
+        {
+            File.Delete(file);
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        {
+            // It is offered once more at the next start, which loses nothing.
+        }
+    }
+
+    /// <summary>The newest work that a session which is gone left behind; older than seven days goes.</summary>
+    internal KeptWork? FindLeftBehind()
+    {
+        try
+        {
+            return !Directory.Exists(folder)
+                ? null
+                : Directory.EnumerateFiles(folder, "*.toml").Where(IsLeftBehind).Select(Read).OfType<KeptWork>().MaxBy(work => work.KeptAt);
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        {
+            return null;
+        }
+    }
+
+    private bool IsLeftBehind(string file)
+    {
+        if (clock.GetUtcNow() - File.GetLastWriteTimeUtc(file) > KeptFor)
+        {
+            Delete(file);
+            return false;
+        }
+
+        return !int.TryParse(Path.GetFileNameWithoutExtension(file), CultureInfo.InvariantCulture, out int process)
+            || !IsRunning(process);
+    }
+
+    private static bool IsRunning(int process)
+    {
+        try
+        {
+            using Process running = Process.GetProcessById(process);
+            return !running.HasExited;
+        }
+        catch (ArgumentException)
+        {
+            return false;
+        }
+    }
+
+    private static KeptWork? Read(string file)
+    {
+        string text = File.ReadAllText(file);
+        int end = text.IndexOf('\n', StringComparison.Ordinal);
+        string[] head = end < 0 ? [] : text[..end].Split('\t');
+        return head.Length == 3 && head[0] + "\t" == Mark
+            ? new KeptWork(file, head[1], head[2].Length > 0 ? head[2] : null, text[(end + 1)..], File.GetLastWriteTimeUtc(file))
+            : null;
+    }
+
+    private static string OneLine(string text) => text.ReplaceLineEndings(" ").Replace('\t', ' ');
+}

@@ -1,0 +1,36 @@
+using FieldCheck.Sheet.Presets;
+
+namespace FieldCheck.Screen;
+
+/// <summary>Where the beam on the screen came from, and so where saving puts it.</summary>
+/// <param name="Name">What the title line calls it.</param>
+/// <param name="Path">The file that saving writes to; null: saving asks for a name first.</param>
+/// <param name="Text">The text it was read from, which saving keeps to; null for a beam begun empty.</param>
+/// <param name="IsExample">True: the built-in example, marked so until it is changed.</param>
+internal sealed record BeamOrigin(string Name, string? Path = null, BeamFileText? Text = null, bool IsExample = false)
+{
+    /// <summary>A beam begun empty, without a file.</summary>
+    internal static BeamOrigin NewBeam { get; } = new("new beam");
+
+    /// <summary>The built-in example.</summary>
+    /// <param name="preset">The example.</param>
+    internal static BeamOrigin Example(Preset preset) => new(preset.Name, null, preset.Text, IsExample: true);
+
+    /// <summary>A preset: a file of the person's own is saved in place, any other asks for a new name.</summary>
+    /// <param name="preset">The preset.</param>
+    internal static BeamOrigin OfPreset(Preset preset) =>
+        new(preset.Name, preset.Place == PresetPlace.Personal ? preset.Path : null, preset.Text);
+
+    /// <summary>A file on disk.</summary>
+    /// <param name="path">Its path, as the person named it.</param>
+    /// <param name="text">Its text; null where the file does not exist yet.</param>
+    internal static BeamOrigin File(string path, BeamFileText? text) => new(NameOf(path), path, text);
+
+    /// <summary>The name of a file without its folders and its extension.</summary>
+    /// <param name="path">The path.</param>
+    internal static string NameOf(string path)
+    {
+        string name = path[(path.LastIndexOfAny(['/', '\\']) + 1)..];
+        return name.EndsWith(".toml", StringComparison.OrdinalIgnoreCase) && name.Length > 5 ? name[..^5] : name;
+    }
+}

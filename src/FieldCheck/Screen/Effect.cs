@@ -1,0 +1,42 @@
+using FieldCheck.Sheet.Presets;
+
+namespace FieldCheck.Screen;
+
+/// <summary>Something that the shell is to do for the screen. Closed set: the cases are the nested records.</summary>
+internal abstract record Effect
+{
+    private Effect()
+    {
+    }
+
+    /// <summary>Write a file; answered by Saved or SaveRefused.</summary>
+    /// <param name="Path">Where: as the person named it, ending in ".toml".</param>
+    /// <param name="Text">What to write.</param>
+    /// <param name="Known">What should stand there now; null: no file should stand there.</param>
+    /// <param name="Overwrite">True: write whatever stands there, the person has agreed to it.</param>
+    internal sealed record Save(string Path, BeamFileText Text, BeamFileText? Known, bool Overwrite) : Effect;
+
+    /// <summary>Read a file; answered by Opened or OpenRefused.</summary>
+    /// <param name="Path">Which.</param>
+    internal sealed record Open(string Path) : Effect;
+
+    /// <summary>Look for presets; answered by PresetsFound.</summary>
+    internal sealed record FindPresets : Effect;
+
+    /// <summary>Keep this as the work of this session, for when it ends badly. Later ones replace it.</summary>
+    /// <param name="Origin">Where the beam came from.</param>
+    /// <param name="Text">The whole beam as file text.</param>
+    internal sealed record KeepRecovery(BeamOrigin Origin, string Text) : Effect;
+
+    /// <summary>The work offered for recovery was taken up: it is this session's own from here.</summary>
+    internal sealed record TakeRecovery : Effect;
+
+    /// <summary>Nothing is unsaved any more: the work kept for this session may go.</summary>
+    internal sealed record DropRecovery : Effect;
+
+    /// <summary>Leave the program.</summary>
+    internal sealed record Quit : Effect;
+
+    /// <summary>Paint the whole screen anew.</summary>
+    internal sealed record Redraw : Effect;
+}

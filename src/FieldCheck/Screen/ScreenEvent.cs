@@ -1,0 +1,56 @@
+using System.Collections.Immutable;
+using FieldCheck.Sheet.Document;
+using FieldCheck.Sheet.Presets;
+
+namespace FieldCheck.Screen;
+
+/// <summary>What happens to the screen: a key, or the answer to an effect. Closed set: the nested records.</summary>
+internal abstract record ScreenEvent
+{
+    private ScreenEvent()
+    {
+    }
+
+    /// <summary>A key was pressed.</summary>
+    /// <param name="Stroke">Which.</param>
+    internal sealed record Key(KeyStroke Stroke) : ScreenEvent;
+
+    /// <summary>A file was written as asked.</summary>
+    /// <param name="Path">Where.</param>
+    /// <param name="Text">What stands there now.</param>
+    /// <param name="At">The time of day, as "09:41".</param>
+    internal sealed record Saved(string Path, BeamFileText Text, string At) : ScreenEvent;
+
+    /// <summary>A file was not written.</summary>
+    /// <param name="Path">Where it was to go.</param>
+    /// <param name="Obstacle">Why not.</param>
+    /// <param name="Text">What the system said; may be empty.</param>
+    internal sealed record SaveRefused(string Path, SaveObstacle Obstacle, string Text) : ScreenEvent;
+
+    /// <summary>A file was opened.</summary>
+    /// <param name="Document">The beam as typed.</param>
+    /// <param name="Origin">Where it came from.</param>
+    internal sealed record Opened(BeamDocument Document, BeamOrigin Origin) : ScreenEvent;
+
+    /// <summary>A file could not be opened.</summary>
+    /// <param name="Path">Which.</param>
+    /// <param name="Problems">What is wrong with it; at least one.</param>
+    internal sealed record OpenRefused(string Path, ImmutableArray<FileProblem> Problems) : ScreenEvent;
+
+    /// <summary>The presets that there are.</summary>
+    /// <param name="Presets">By place and name.</param>
+    internal sealed record PresetsFound(ImmutableArray<Preset> Presets) : ScreenEvent;
+
+    /// <summary>Unsaved work of an earlier session was found; it is offered in one line.</summary>
+    /// <param name="Document">The beam as it was left.</param>
+    /// <param name="Origin">Where that beam had come from.</param>
+    /// <param name="Words">What it is, as "Unsaved work from 09:37: trench-bearer (4 loads)".</param>
+    internal sealed record RecoveryFound(BeamDocument Document, BeamOrigin Origin, string Words) : ScreenEvent;
+
+    /// <summary>The work could not be kept for recovery; told once.</summary>
+    /// <param name="Text">What the system said.</param>
+    internal sealed record RecoveryRefused(string Text) : ScreenEvent;
+
+    /// <summary>The program is being ended from outside: work is kept and the screen left.</summary>
+    internal sealed record Stopped : ScreenEvent;
+}

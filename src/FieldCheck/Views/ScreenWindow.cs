@@ -1,0 +1,64 @@
+using FieldCheck.Screen;
+using Terminal.Gui.Views;
+
+namespace FieldCheck.Views;
+
+/// <summary>The one window: hands keys to the screen's update, performs its effects and shows its picture.</summary>
+internal sealed class ScreenWindow : Runnable
+{
+    private readonly Func<Effect, ScreenEvent?> _perform;
+    private readonly PictureView _view;
+
+    /// <param name="state">The screen at the start.</param>
+    /// <param name="palette">How roles look.</param>
+    /// <param name="perform">Performs an effect that concerns files; gives its answer, if it has one.</param>
+    internal ScreenWindow(ScreenState state, Palette palette, Func<Effect, ScreenEvent?> perform)
+    {
+        State = state;
+        _perform = perform;
+        CanFocus = true;
+        _view = new PictureView(palette, (width, height) => ScreenPicture.Of(State, width, height), Press);
+        Add(_view);
+    }
+
+    /// <summary>The screen as it is now.</summary>
+    internal ScreenState State { get; private set; }
+
+    /// <summary>Lets something happen to the screen and performs what follows from it.</summary>
+    internal void Happen(ScreenEvent first)
+    {
+        Queue<ScreenEvent> happenings = new([first]);
+        while (happenings.TryDequeue(out ScreenEvent? happening))
+        {
+            ScreenStep step = ScreenUpdate.Apply(State, happening);
+            State = step.State;
+            foreach (Effect effect in step.Effects)
+            {
+                if (Perform(effect) is ScreenEvent answer)
+                {
+                    happenings.Enqueue(answer);
+                }
+            }
+        }
+
+        _view.SetNeedsDraw();
+    }
+
+    private void Press(KeyStroke stroke) => Happen(new ScreenEvent.Key(stroke));
+
+    private ScreenEvent? Perform(Effect effect)
+    {
+        switch (effect)
+        {
+            case Effect.Quit:
+                App?.RequestStop();
+                return null;
+            case Effect.Redraw:
+                App!.ClearScreenNextIteration = true;
+                _view.DrawAll();
+                return null;
+            default:
+                return _perform(effect);
+        }
+    }
+}
