@@ -179,8 +179,8 @@ internal static partial class LoadCells
         text is null ? null : CellShorthand.ExpandPlace(text, CellUnits.Of(QuantityKind.Length, system));
 
     // Takes off again the unit that the number was given when it was typed.
-    private static string NumberOf(string force) => GivenUnit().Replace(force, "");
+    private static string NumberOf(string force) => GivenUnit().Replace(force, "${sum}${number}");
 
-    [GeneratedRegex(@"( \* 1)? (kN|lbf)$", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"^(?:\((?<sum>.*)\) \* 1|(?<number>.*)) (?:kN|lbf)$", RegexOptions.CultureInvariant)]
     private static partial Regex GivenUnit();
 }
