@@ -1,0 +1,97 @@
+using System.Globalization;
+
+namespace FieldCheck.Sheet.Units;
+
+/// <summary>Writes numbers by one rule: so many decimals, more for a small value, halves away from zero.</summary>
+/// <param name="Decimals">Always written.</param>
+/// <param name="Finest">Decimals that are looked at; zeros beyond <paramref name="Decimals"/> are dropped.</param>
+/// <param name="Significant">A small value is given further decimals until it shows so many digits.</param>
+internal readonly record struct Figures(int Decimals, int Finest, int Significant)
+{
+    /// <summary>What stands where there is no number to show.</summary>
+    internal const string NotKnown = "--";
+
+    /// <summary>What takes more decimals than this is noise beside what else is shown, and reads as zero.</summary>
+    private const int FurtherDecimals = 3;
+
+    /// <summary>A large value gives up decimals rather than show more digits than anyone measures.</summary>
+    private const int MostDigits = 6;
+
+    /// <summary>From here on the digits before the point are too many to be read.</summary>
+    private const double Unreadable = 1e9;
+
+    internal string Write(double value)
+    {
+        if (!double.IsFinite(value))
+        {
+            return NotKnown;
+        }
+
+        string size = Size(Math.Abs(value));
+        return value < 0 && !IsNothing(size) ? "-" + size : size;
+    }
+
+    internal string WriteSigned(double value)
+    {
+        string written = Write(value);
+        return value > 0 && double.IsFinite(value) && !IsNothing(written) ? "+" + written : written;
+    }
+
+    private string Size(double size)
+    {
+        if (size >= Unreadable)
+        {
+            return size.ToString("0.000e0", CultureInfo.InvariantCulture);
+        }
+
+        decimal exact = Decimal(size);
+        int finest = Finest;
+        while (finest > 0 && exact >= Power(MostDigits - finest))
+        {
+            finest--;
+        }
+
+        for (int decimals = finest; decimals <= Finest + FurtherDecimals; decimals++)
+        {
+            decimal rounded = decimal.Round(exact, decimals, MidpointRounding.AwayFromZero);
+            if (rounded * Power(decimals) >= Power(Significant - 1))
+            {
+                return Trim(rounded, decimals);
+            }
+        }
+
+        int most = Finest + FurtherDecimals;
+        return Trim(decimal.Round(exact, most, MidpointRounding.AwayFromZero), most);
+    }
+
+    /// <summary>Twelve digits of it: 2.675 worked out as 2.6749999999999998 is the half that the reader expects.</summary>
+    private static decimal Decimal(double size) => decimal.Parse(
+        size.ToString("E11", CultureInfo.InvariantCulture), NumberStyles.Float, CultureInfo.InvariantCulture);
+
+    private string Trim(decimal rounded, int decimals)
+    {
+        string format = "F" + decimals.ToString(CultureInfo.InvariantCulture);
+        string written = rounded.ToString(format, CultureInfo.InvariantCulture);
+        int shown = decimals;
+        while (shown > Decimals && written[^1] == '0')
+        {
+            written = written[..^1];
+            shown--;
+        }
+
+        return written.TrimEnd('.');
+    }
+
+    private static bool IsNothing(string written) => written.AsSpan().IndexOfAnyInRange('1', '9') < 0;
+
+    private static decimal Power(int exponent)
+    {
+        decimal power = 1;
+        for (int i = 0; i < exponent; i++)
+        {
+            power *= 10;
+        }
+
+        return power;
+    }
+}
