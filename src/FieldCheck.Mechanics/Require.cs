@@ -30,4 +30,20 @@ internal static class Require
     internal static ImmutableArray<T> NotEmpty<T>(
         ImmutableArray<T> values, [CallerArgumentExpression(nameof(values))] string name = "") =>
         !values.IsDefaultOrEmpty ? values : throw new ArgumentException("Must hold at least one.", name);
+
+    internal static void Given<T>(ImmutableArray<T> values, string name)
+    {
+        if (values.IsDefault)
+        {
+            throw new ArgumentException("Must be given, if only empty.", name);
+        }
+    }
+
+    internal static void That(bool holds, string rule, string name)
+    {
+        if (!holds)
+        {
+            throw new ArgumentException(rule, name);
+        }
+    }
 }

@@ -9,7 +9,10 @@ namespace FieldCheck.Mechanics.Model;
 /// </remarks>
 /// <param name="Spans">Left to right, one or more.</param>
 /// <param name="Supports">In order of position, no two at one place; may be empty.</param>
-/// <param name="Hinges">Positions of internal moment releases [m], increasing, inside the beam; may be empty.</param>
+/// <param name="Hinges">
+/// Positions of internal moment releases [m], increasing, inside the beam, none at a support that resists rotation; may
+/// be empty.
+/// </param>
 /// <param name="Cases">The load cases; may be empty.</param>
 /// <param name="Combinations">The combinations asked for; each has one factor a case.</param>
 /// <param name="HasAbsoluteStiffness">False: rigidities are ratios only, so slopes and deflections mean nothing.</param>
@@ -23,10 +26,11 @@ public sealed record BeamModel(
     bool HasAbsoluteStiffness = true)
 {
     /// <summary>Left to right, one or more.</summary>
-    public ImmutableArray<Span> Spans { get; } = Require.NotEmpty(Spans);
+    public ImmutableArray<Span> Spans { get; } = Spans;
 
     /// <summary>Positions of the n + 1 joints of n spans [m]: 0 first, the beam's length last.</summary>
-    public ImmutableArray<double> JointPositions { get; } = Joints(Spans);
+    public ImmutableArray<double> JointPositions { get; } =
+        BeamRules.Check(Joints(Require.NotEmpty(Spans)), Supports, Hinges, Cases, Combinations);
 
     /// <summary>Length of the beam [m].</summary>
     public double Length => JointPositions[^1];

@@ -1,3 +1,5 @@
+using System.Diagnostics;
+
 namespace FieldCheck.Mechanics.Model;
 
 /// <summary>One load on the beam. Closed set: the cases are the nested records.</summary>
@@ -6,6 +8,15 @@ public abstract record Load
     private Load()
     {
     }
+
+    /// <summary>Where the load ends, to the right [m].</summary>
+    internal double End => this switch
+    {
+        Point point => point.Position,
+        Couple couple => couple.Position,
+        Distributed distributed => distributed.To,
+        _ => throw new UnreachableException(),
+    };
 
     /// <summary>A force at one place.</summary>
     /// <param name="Position">Distance from the left end of the beam [m].</param>

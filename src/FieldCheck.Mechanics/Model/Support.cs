@@ -35,6 +35,18 @@ public sealed record Support(
     /// <summary>Imposed turn [rad], positive counter-clockwise.</summary>
     public double ImposedRotation { get; init; } = Require.Finite(ImposedRotation);
 
+    /// <summary>The part of a vector across the beam, or normal to a sloped surface.</summary>
+    internal double NormalPart(double right, double up)
+    {
+        if (SurfaceSlope == 0)
+        {
+            return up;
+        }
+
+        (double sine, double cosine) = Math.SinCos(SurfaceSlope);
+        return cosine * up - sine * right;
+    }
+
     /// <summary>A pin: holds along and across, lets the beam turn.</summary>
     /// <param name="position">Distance from the left end of the beam [m].</param>
     public static Support Pin(double position) => new(position, Restraint.Held, Restraint.Held, Restraint.Free);

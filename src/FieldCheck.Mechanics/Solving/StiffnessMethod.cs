@@ -1,0 +1,273 @@
+using FieldCheck.Mechanics.Model;
+using FieldCheck.Mechanics.Response;
+
+namespace FieldCheck.Mechanics.Solving;
+
+/// <summary>The numeric core: cuts, numbers, assembles, factors, solves and traces, in memory that it keeps.</summary>
+/// <remarks>
+/// In order: <see cref="Prepare"/> once a beam, <see cref="Hold"/> once a set of touching supports, then for each
+/// set of loads <see cref="Load"/>, <see cref="Move"/> and <see cref="Trace"/>. Warm, none of them allocates.
+/// </remarks>
+internal sealed class StiffnessMethod
+{
+    private readonly BeamGrid _grid = new();
+    private readonly LoadGrid _loads = new();
+    private readonly Freedoms _freedoms = new();
+    private readonly Assembly _assembly = new();
+    private readonly BandFactor _factor = new();
+    private Element[] _elements = [];
+    private SectionMarch[] _own = [];
+    private PointAction[] _nodeActions = [];
+    private NodeMovement[] _movements = [];
+    private ElementForces[] _forces = [];
+    private DoubleDouble[] _side = [];
+    private Piece[] _pieces = [];
+    private NoiseFloor _noise;
+    private BeamModel? _model;
+
+    internal BeamGrid Grid => _grid;
+
+    /// <summary>What is traced of the last solution, left to right.</summary>
+    internal ReadOnlySpan<Piece> Pieces => _pieces.AsSpan(0, _grid.PieceCount);
+
+    /// <summary>Whether the loads now on the beam act along it too.</summary>
+    internal bool HasAlongLoad => _loads.HasAlong;
+
+    /// <summary>The greatest internal force of the last solution, moments over the beam's length [N].</summary>
+    internal double GreatestForce => _noise.GreatestForce;
+
+    /// <summary>The greatest movement of the last solution, turns times the beam's length [m].</summary>
+    internal double GreatestMovement => _noise.GreatestMovement;
+
+    /// <summary>Movement of a node under the last solution.</summary>
+    internal ref readonly NodeMovement MovementOf(int node) => ref _movements[node];
+
+    private BeamModel Model => _model ?? throw new InvalidOperationException("No beam was prepared.");
+
+    /// <summary>Cuts a beam into elements and pieces.</summary>
+    internal void Prepare(BeamModel model)
+    {
+        _model = model;
+        _grid.Lay(model);
+        int nodes = _grid.NodeCount;
+        Workspace.Grow(ref _elements, nodes);
+        Workspace.Grow(ref _own, nodes);
+        Workspace.Grow(ref _nodeActions, nodes);
+        Workspace.Grow(ref _movements, nodes);
+        Workspace.Grow(ref _forces, nodes);
+        Workspace.Grow(ref _side, Freedoms.PerNode * nodes);
+        Workspace.Grow(ref _pieces, _grid.PieceCount);
+        for (int i = 0; i < _grid.ElementCount; i++)
+        {
+            _elements[i] = new Element(model.Spans[_grid.SpanOf(i)], _grid.ElementLength(i));
+        }
+    }
+
+    /// <summary>Factors the stiffness of the beam on the supports that touch.</summary>
+    /// <param name="touching">One a support.</param>
+    /// <param name="wantsAlong">Whether any load that will come acts along the beam.</param>
+    /// <param name="ease">Stiffness of the soft springs at supports that do not touch [N/m]; zero: none.</param>
+    /// <returns>False: the figures are beyond what the arithmetic can hold.</returns>
+    internal bool Hold(ReadOnlySpan<bool> touching, bool wantsAlong, double ease = 0)
+    {
+        _freedoms.Lay(_grid, Model, touching, ease > 0, wantsAlong);
+        _assembly.AddUp(_factor, _freedoms, _elements.AsSpan(0, _grid.ElementCount));
+        for (int i = 0; i < touching.Length; i++)
+        {
+            if (touching[i])
+            {
+                _assembly.AddSprings(_factor, _freedoms, Model.Supports[i], _grid.NodeOfSupport(i));
+            }
+            else if (ease > 0)
+            {
+                double turnEase = ease * Model.Length * Model.Length;
+                _assembly.AddEase(_factor, _freedoms, Model.Supports[i], _grid.NodeOfSupport(i), ease, turnEase);
+            }
+        }
+
+        return _factor.Factor();
+    }
+
+    /// <summary>Puts the loads of the cases, each times its factor, on the beam.</summary>
+    internal void Load(ReadOnlySpan<double> factors)
+    {
+        _loads.Fill(_grid, Model, factors);
+        for (int node = 0; node < _grid.NodeCount; node++)
+        {
+            _nodeActions[node] = _loads.At(_grid.PointOf(node));
+        }
+
+        NodeMovement still = default;
+        for (int i = 0; i < _grid.ElementCount; i++)
+        {
+            _own[i] = Walk(i);
+            ElementForces held = _elements[i].Forces(_own[i], still, still);
+            ref PointAction left = ref _nodeActions[i];
+            left.Right += held.Start.Axial;
+            left.Up -= held.Start.Shear;
+            left.TurnRight += held.Start.Moment;
+            ref PointAction right = ref _nodeActions[i + 1];
+            right.Right -= held.End.Axial;
+            right.Up += held.End.Shear;
+            right.TurnLeft -= held.End.Moment;
+        }
+    }
+
+    /// <summary>Finds how the nodes move and what the elements carry.</summary>
+    /// <param name="withImposed">Whether settlements and imposed rotations act too.</param>
+    internal void Move(bool withImposed)
+    {
+        FillSide(withImposed);
+        _factor.Solve(_side);
+        for (int node = 0; node < _grid.NodeCount; node++)
+        {
+            ref NodeMovement movement = ref _movements[node];
+            movement.Right = Value(node, Freedoms.Along, withImposed);
+            movement.Up = Value(node, Freedoms.Across, withImposed);
+            movement.TurnLeft = Value(node, Freedoms.TurnLeft, withImposed);
+            movement.TurnRight = Value(node, Freedoms.TurnRight, withImposed);
+            ref readonly SurfaceDirection direction = ref _freedoms.Direction(node);
+            if (direction.IsSloped)
+            {
+                (movement.Right, movement.Up) = direction.ToRightAndUp(movement.Right, movement.Up);
+            }
+        }
+
+        _noise = new NoiseFloor(Model.Length);
+        for (int i = 0; i < _grid.ElementCount; i++)
+        {
+            _forces[i] = _elements[i].Forces(_own[i], _movements[i], _movements[i + 1]);
+            _noise.Take(_elements[i], _movements[i], _movements[i + 1], _forces[i]);
+        }
+    }
+
+    /// <summary>What the node of a support needs from outside to balance: its reaction, if it is all that holds there.</summary>
+    internal (double Right, double Up, double Turn) ReactionAt(int node)
+    {
+        SectionForces left = node > 0 ? _forces[node - 1].End : default;
+        SectionForces right = node < _grid.ElementCount ? _forces[node].Start : default;
+        PointAction action = _loads.At(_grid.PointOf(node));
+        return (_noise.Force(left.Axial - right.Axial - action.Right),
+            _noise.Force(right.Shear - left.Shear - action.Up),
+            _noise.Moment(left.Moment - right.Moment - action.TurnLeft - action.TurnRight));
+    }
+
+    /// <summary>Fills in the pieces of the last solution.</summary>
+    internal void Trace()
+    {
+        for (int i = 0; i < _grid.ElementCount; i++)
+        {
+            TraceElement(i);
+        }
+    }
+
+    /// <summary>Walks over an element's loads from nothing.</summary>
+    private SectionMarch Walk(int element)
+    {
+        SectionMarch section = default;
+        int last = _grid.PointOf(element + 1);
+        int first = _grid.PointOf(element);
+        if (last == first + 1 && _loads.On(first).Standing == 0)
+        {
+            return section;
+        }
+
+        for (int piece = first; piece < last; piece++)
+        {
+            if (piece > first)
+            {
+                section.Pass(_loads.At(piece));
+            }
+
+            section.Walk(_loads.On(piece), _grid.PieceLength(piece), _elements[element].ShearRatio);
+        }
+
+        return section;
+    }
+
+    private void TraceElement(int element)
+    {
+        ref readonly Element stiff = ref _elements[element];
+        SectionForces start = _forces[element].Start;
+        SectionMarch section = default;
+        section.Axial = start.Axial;
+        section.Shear = start.Shear;
+        section.Moment = start.Moment;
+        section.Turn = _movements[element].TurnRight * stiff.FlexuralRigidity;
+        section.Rise = _movements[element].Up * stiff.FlexuralRigidity;
+        Span span = Model.Spans[_grid.SpanOf(element)];
+        int first = _grid.PointOf(element);
+        for (int piece = first; piece < _grid.PointOf(element + 1); piece++)
+        {
+            if (piece > first)
+            {
+                section.Pass(_loads.At(piece));
+            }
+
+            DoubleDouble length = _grid.PieceLength(piece);
+            ref readonly LineLoad load = ref _loads.On(piece);
+            PieceEnd begin = EndOf(section, span);
+            section.Walk(load, length, stiff.ShearRatio);
+            _pieces[piece] = new Piece
+            {
+                From = _grid.PointPosition(piece),
+                To = _grid.PointPosition(piece + 1),
+                Length = (double)length,
+                Start = begin,
+                End = EndOf(section, span),
+                Up = (double)load.Up,
+                UpChange = (double)load.UpChange,
+                Right = (double)load.Right,
+                RightChange = (double)load.RightChange,
+                FlexuralRigidity = span.FlexuralRigidity,
+                ShearFlexibility = span.ShearRigidity is double shear ? 1 / shear : 0,
+            };
+        }
+    }
+
+    private PieceEnd EndOf(in SectionMarch section, Span span) => new(
+        _noise.Force(section.Axial),
+        _noise.Force(section.Shear),
+        _noise.Moment(section.Moment),
+        _noise.Turn((double)section.Turn / span.FlexuralRigidity),
+        _noise.Movement((double)section.Rise / span.FlexuralRigidity));
+
+    private void FillSide(bool withImposed)
+    {
+        for (int i = 0; i < _freedoms.Count; i++)
+        {
+            _side[i] = withImposed ? _assembly.ImposedSide[i] : DoubleDouble.Zero;
+        }
+
+        for (int node = 0; node < _grid.NodeCount; node++)
+        {
+            PointAction action = _nodeActions[node];
+            ref readonly SurfaceDirection direction = ref _freedoms.Direction(node);
+            if (direction.IsSloped)
+            {
+                (action.Right, action.Up) =
+                    (direction.AlongOf(action.Right, action.Up), direction.NormalOf(action.Right, action.Up));
+            }
+
+            AddToSide(node, Freedoms.Along, action.Right);
+            AddToSide(node, Freedoms.Across, action.Up);
+            AddToSide(node, Freedoms.TurnLeft, action.TurnLeft);
+            AddToSide(node, Freedoms.TurnRight, action.TurnRight);
+        }
+    }
+
+    private void AddToSide(int node, int place, DoubleDouble force)
+    {
+        int number = _freedoms.Number(node, place);
+        if (number != Freedoms.Held)
+        {
+            _side[number] += force;
+        }
+    }
+
+    private DoubleDouble Value(int node, int place, bool withImposed)
+    {
+        int number = _freedoms.Number(node, place);
+        return number != Freedoms.Held ? _side[number] : withImposed ? _freedoms.Imposed(node, place) : 0;
+    }
+}
