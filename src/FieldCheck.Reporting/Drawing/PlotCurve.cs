@@ -51,6 +51,10 @@ public sealed record PlotCurve
     /// <param name="response">How it answers.</param>
     /// <param name="curve">Which quantity; not the slope.</param>
     /// <param name="isSagDown">True: sagging moments are drawn below the zero line.</param>
-    public static PlotCurve Of(BuiltBeam beam, BeamResponse response, Curve curve, bool isSagDown = false) =>
-        throw new NotImplementedException();
+    public static PlotCurve Of(BuiltBeam beam, BeamResponse response, Curve curve, bool isSagDown = false)
+    {
+        ArgumentNullException.ThrowIfNull(beam);
+        ArgumentNullException.ThrowIfNull(response);
+        return ResponseCurve.Of(beam, response, curve, isSagDown);
+    }
 }

@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
+using FieldCheck.Mechanics.Solving;
 using FieldCheck.Sheet;
+using FieldCheck.Sheet.Building;
 
 namespace FieldCheck.Reporting.Tables;
 
@@ -18,5 +20,62 @@ public static class ResultsPanel
         int width,
         int height,
         ResultsAge age = ResultsAge.UpToDate,
-        int combination = 0) => throw new NotImplementedException();
+        int combination = 0)
+    {
+        ArgumentNullException.ThrowIfNull(calculation);
+        string state = age is ResultsAge.UpToDate ? "up to date" : "before this cell";
+        return calculation switch
+        {
+            { Beam: BuiltBeam beam, Outcome: BeamOutcome.Stands stands } => Panel(
+                Header(stands, combination, state),
+                StandingBlocks.Of(calculation, beam, stands.Combinations[combination].Response, width),
+                width,
+                height),
+            { Beam: BuiltBeam beam, Outcome: BeamOutcome outcome } => Panel(
+                $"RESULTS  CAN MOVE  {(age is ResultsAge.UpToDate ? "" : state)}",
+                [.. MotionWords.Of(beam, outcome).Select(motion => PanelBlock.Wrapped(motion, width, 0))],
+                width,
+                height),
+            _ => Panel(
+                $"RESULTS  {Cells(calculation.Problems.Length)} to mend", UnreadBlocks(calculation, width), width, height),
+        };
+    }
+
+    private static string Header(BeamOutcome.Stands stands, int combination, string state) =>
+        stands.Combinations.Length == 1
+            ? $"RESULTS  {state}"
+            : $"RESULTS  {state}  {PlainAscii.Of(stands.Combinations[combination].Combination.Name)}";
+
+    private static string Cells(int count) => count == 1 ? "1 cell" : $"{count} cells";
+
+    /// <summary>No old figure may pass for a new one: every figure is two dashes.</summary>
+    private static ImmutableArray<PanelBlock> UnreadBlocks(Calculation calculation, int width) =>
+    [
+        .. calculation.Document.Supports.Select(row => new PanelBlock([$"{PlainAscii.Of(row.Label ?? "support")}  --"], 1)),
+        new PanelBlock(["V  --", "M  --", "d  --"], 2),
+        .. ProblemLines.Of(calculation).Select(problem => PanelBlock.Wrapped(problem, width, 0)),
+    ];
+
+    /// <summary>As many blocks as there is room for, the most telling ones first, in the order of the panel.</summary>
+    private static ImmutableArray<string> Panel(
+        string header, ImmutableArray<PanelBlock> blocks, int width, int height)
+    {
+        int all = blocks.Sum(block => block.Lines.Length);
+        int room = all <= height - 1 ? all : height - 2;
+        HashSet<int> chosen = [];
+        foreach (int index in Enumerable.Range(0, blocks.Length).OrderBy(index => blocks[index].Rank))
+        {
+            if (blocks[index].Lines.Length <= room)
+            {
+                chosen.Add(index);
+                room -= blocks[index].Lines.Length;
+            }
+        }
+
+        int left = blocks.Length - chosen.Count;
+        string[] more = left == 0 ? [] : [$"..{left} more"];
+        IEnumerable<string> lines =
+            [header.TrimEnd(), .. blocks.Where((_, index) => chosen.Contains(index)).SelectMany(block => block.Lines), .. more];
+        return [.. lines.Select(line => line.Length <= width ? line : line[..width])];
+    }
 }

@@ -1,0 +1,77 @@
+using System.Collections.Immutable;
+using FieldCheck.Mechanics.Response;
+using FieldCheck.Reporting.Tables;
+using FieldCheck.Sheet.Building;
+
+namespace FieldCheck.Reporting.Drawing;
+
+/// <summary>What stands below the beam in a sketch: supports, uplift, reactions.</summary>
+internal static class SketchSupports
+{
+    /// <summary>The rows below the beam.</summary>
+    /// <param name="beam">The beam.</param>
+    /// <param name="uplift">The row of loads that push up; blank where none does.</param>
+    /// <param name="response">The reactions to write; null: labels only.</param>
+    /// <param name="columns">Which column stands for which place.</param>
+    /// <param name="margin">Columns at the left edge.</param>
+    internal static ImmutableArray<string> Rows(
+        BuiltBeam beam, string uplift, BeamResponse? response, BeamColumns columns, int margin)
+    {
+        bool isUplift = !string.IsNullOrWhiteSpace(uplift);
+        Canvas canvas = new(columns.Width, isUplift ? 2 : 1);
+        canvas.Write(0, 0, uplift);
+        int[] places = Places(beam, columns);
+        for (int i = 0; i < places.Length; i++)
+        {
+            canvas[0, places[i]] = SupportGlyphs.Of(beam, beam.Supports[i]);
+        }
+
+        List<string> unplaced = [];
+        for (int i = 0; i < places.Length; i++)
+        {
+            string label = beam.Supports[i].Label;
+            string text = response is null ? label : Text(beam, label, response.Reactions[i]);
+            if (!IsPlaced(canvas, text, places[i], isUplift))
+            {
+                IsPlaced(canvas, label, places[i], isUplift);
+                unplaced.Add(text);
+            }
+        }
+
+        ImmutableArray<string> list = response is null ? [] : TextFlow.Join(unplaced, ";  ", columns.Width);
+        string edge = new(' ', margin);
+        return [.. canvas.Lines(margin), .. list.Select(line => edge + line)];
+    }
+
+    private static string Text(BuiltBeam beam, string label, Reaction reaction) =>
+        $"{label} {string.Join(", ", new BeamWords(beam).Parts(reaction))}";
+
+    /// <summary>A column for each support; two of them never share one while there are columns enough.</summary>
+    private static int[] Places(BuiltBeam beam, BeamColumns columns)
+    {
+        int[] places = [.. beam.Supports.Select(support => columns.Of(support.Support.Position))];
+        for (int i = 1; i < places.Length; i++)
+        {
+            places[i] = Math.Min(Math.Max(places[i], places[i - 1] + 1), columns.Width - 1);
+        }
+
+        return places;
+    }
+
+    private static bool IsPlaced(Canvas canvas, string text, int column, bool isBelow)
+    {
+        (int Row, int Column)[] tries = isBelow
+            ? [(1, column), (1, column - text.Length + 1)]
+            : [(0, column + 2), (0, column - 1 - text.Length)];
+        foreach ((int row, int start) in tries)
+        {
+            if (canvas.HasRoom(row, start, text.Length))
+            {
+                canvas.Write(row, start, text);
+                return true;
+            }
+        }
+
+        return false;
+    }
+}

@@ -1,0 +1,124 @@
+using System.Collections.Immutable;
+using FieldCheck.Mechanics.Model;
+using FieldCheck.Sheet;
+using FieldCheck.Sheet.Building;
+using FieldCheck.Sheet.Document;
+using FieldCheck.Sheet.Reading;
+
+namespace FieldCheck.Reporting.Tables;
+
+/// <summary>The input echoed: each row as typed, and what it was read as.</summary>
+internal sealed class InputLines
+{
+    private readonly BeamDocument _document;
+    private readonly BuiltBeam _beam;
+    private readonly BeamWords _words;
+    private readonly LoadWords _loads;
+
+    private InputLines(BeamDocument document, BuiltBeam beam, bool isSpoken)
+    {
+        _document = document;
+        _beam = beam;
+        _words = new BeamWords(beam, isSpoken);
+        _loads = new LoadWords(_words);
+    }
+
+    /// <summary>One sentence for each row of the sheet.</summary>
+    internal static ImmutableArray<string> Of(Calculation calculation, bool isSpoken = false) =>
+        calculation.Beam is BuiltBeam beam ? new InputLines(calculation.Document, beam, isSpoken).All() : [];
+
+    private ImmutableArray<string> All() =>
+    [
+        $"length {_words.SayBothWays(_beam.Model.Length, QuantityKind.Length)}",
+        .. _document.Spans.Select(Span),
+        .. _beam.Supports.Select(Support),
+        .. _beam.Model.Hinges.Select(Hinge),
+        .. _beam.Loads.Select(Load),
+        .. _document.Patterns.Select(row => $"pattern: loads of case {Typed(row.Case)} stand or do not stand bay by bay"),
+        .. _document.Rolling.Select(Rolling),
+        .. _beam.Model.Combinations.Select(Combination),
+    ];
+
+    private string Span(SpanEntry row, int index)
+    {
+        double length = _beam.Model.Spans[index].Length;
+        string typed = row.Length is null ? $"to {Typed(row.To)} on the tape" : Typed(row.Length);
+        string section = row.Section is null ? "" : $", section {Typed(row.Section)}";
+        string material = row.Material is null ? "" : $", material {Typed(row.Material)}";
+        string unbraced = row.Unbraced is null ? "" : $", unbraced {Typed(row.Unbraced)}";
+        return $"span {index + 1}: {typed}, read as {_words.SayBothWays(length, QuantityKind.Length)}"
+            + section + material + unbraced;
+    }
+
+    private string Support(NamedSupport support)
+    {
+        SupportEntry row = _document.Supports[support.Row];
+        string typed = row.Joint is null ? Typed(row.At) : $"joint {Typed(row.Joint)}";
+        string place = _words.SayBothWays(support.Support.Position, QuantityKind.Length);
+        return $"support {support.Label}: {support.Kind} at {typed}, read as {place}"
+            + Cell(", stiffness", row.Stiffness)
+            + Cell(", rotational stiffness", row.RotationalStiffness)
+            + Cell(", surface", row.Surface)
+            + Cell(", settlement", row.Settlement)
+            + Cell(", turned", row.Rotation)
+            + Acts(support);
+    }
+
+    private static string Acts(NamedSupport support) => support switch
+    {
+        { Support.Action: SupportAction.PushesOnly } => ", only pushes",
+        { Support.Action: SupportAction.HoldsDownOnly } => ", only holds down",
+        { ActsAsWritten: true } => ", pushes and holds down",
+        _ => "",
+    };
+
+    private string Hinge(double position) =>
+        $"hinge at {_words.SayBothWays(position, QuantityKind.Length)}";
+
+    private string Load(NamedLoad named)
+    {
+        string place = _loads.Place(named.Load);
+        string inAll = _loads.InAll(named.Load) is string total ? $", {total} in all" : "";
+        string read = $"{_loads.Size(named.Load)} {place}{inAll}";
+        if (named.Row is not int index)
+        {
+            return $"own weight ({named.Case}): {read}";
+        }
+
+        string label = named.Label.Length == 0 ? "" : $" {PlainAscii.Of(named.Label)}";
+        return $"load {index + 1}{label} ({PlainAscii.Of(named.Case)}): {SizeTyped(_document.Loads[index])}, read as {read}";
+    }
+
+    private static string SizeTyped(LoadEntry row) => row switch
+    {
+        { Force: string force } => Typed(force) + Cell(" leaning", row.Angle),
+        { Moment: string moment } => Typed(moment),
+        { Total: string total } => $"{Typed(total)} in all",
+        { Pressure: string pressure } =>
+            $"{Typed(pressure)}{Cell(" to", row.PressureEnd)} on a width of {Typed(row.Width)}",
+        _ => Typed(row.Intensity) + Cell(" to", row.IntensityEnd),
+    };
+
+    private static string Rolling(RollingEntry row)
+    {
+        string axles = string.Join("; ", row.Axles.Select(axle => $"{Typed(axle.Force)} at {Typed(axle.Offset)}"));
+        return $"rolling load {Typed(row.Label)}: axles {axles}{Cell(", impact", row.Impact)}";
+    }
+
+    private string Combination(Combination combination)
+    {
+        IEnumerable<string> terms = _beam.Model.Cases
+            .Zip(combination.Factors)
+            .Where(pair => pair.Second != 0)
+            .Select(pair => $"{Figure(pair.Second)} {PlainAscii.Of(pair.First.Name)}");
+        string sum = string.Join(" + ", terms);
+        return $"combination {PlainAscii.Of(combination.Name)} ({BasisWords.Of(combination.Basis)}): "
+            + (sum.Length == 0 ? "no loads" : sum);
+    }
+
+    private string Figure(double factor) => _words.Number(factor, QuantityKind.Number);
+
+    private static string Cell(string name, string? text) => text is null ? "" : $"{name} {Typed(text)}";
+
+    private static string Typed(string? text) => text is null ? "--" : PlainAscii.Of(text);
+}

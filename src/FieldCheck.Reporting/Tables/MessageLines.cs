@@ -1,0 +1,22 @@
+using System.Collections.Immutable;
+using FieldCheck.Sheet;
+
+namespace FieldCheck.Reporting.Tables;
+
+/// <summary>What must be said beside the figures, gravest first.</summary>
+internal static class MessageLines
+{
+    /// <summary>The messages, each with its word before it.</summary>
+    internal static ImmutableArray<string> Of(Calculation calculation) =>
+        [.. InOrder(calculation).Select(message => $"{Word(message.Severity)}: {PlainAscii.Of(message.Text)}")];
+
+    internal static IEnumerable<Message> InOrder(Calculation calculation) =>
+        calculation.Messages.OrderByDescending(message => message.Severity);
+
+    private static string Word(Severity severity) => severity switch
+    {
+        Severity.Fault => "FAULT",
+        Severity.Caution => "CAUTION",
+        _ => "note",
+    };
+}

@@ -1,0 +1,99 @@
+using System.Collections.Immutable;
+using FieldCheck.Mechanics.Model;
+using FieldCheck.Mechanics.Solving;
+using FieldCheck.Sheet.Building;
+using FieldCheck.Sheet.Reading;
+
+namespace FieldCheck.Reporting.Tables;
+
+/// <summary>How a beam can move, and the way out, in words.</summary>
+internal static class MotionWords
+{
+    /// <summary>One sentence for each motion, its way out behind it; none for a beam that stands.</summary>
+    internal static ImmutableArray<string> Of(BuiltBeam beam, BeamOutcome outcome) => outcome switch
+    {
+        BeamOutcome.CanMove moving => [.. moving.Motions.Select(motion => Motion(beam, motion)).Distinct()],
+        BeamOutcome.Tips tips => [Tipping(beam, tips)],
+        _ => [],
+    };
+
+    private static string Motion(BuiltBeam beam, FreeMotion motion)
+    {
+        if (beam.Supports.IsEmpty)
+        {
+            return "it has no support: add two, or one that is fixed";
+        }
+
+        if (motion.Parts.IsEmpty)
+        {
+            return "nothing holds it lengthways: " + PinWayOut(beam);
+        }
+
+        string along = motion.SlidesAlong ? ", sliding lengthways" : "";
+        return Movements(beam, motion) + along + ": " + WayOut(beam, motion);
+    }
+
+    private static string Movements(BuiltBeam beam, FreeMotion motion) =>
+        BeamWords.List([.. motion.Parts.Select(part => Part(beam, part) + " " + Movement(beam, part))]);
+
+    private static string Tipping(BuiltBeam beam, BeamOutcome.Tips tips)
+    {
+        string lifted = BeamWords.List([.. tips.LiftedOff.Select(index => beam.Supports[index].Label)]);
+        string lifts = tips.LiftedOff.Length == 1 ? "lifts" : "lift";
+        string then = tips.Motions.IsEmpty ? "nothing is left to stand on" : Movements(beam, tips.Motions[0]);
+        return $"it tips under {PlainAscii.Of(tips.Combination.Name)}: {lifted} {lifts} off, and {then}; "
+            + $"hold it down at {lifted}, or move a support or the load";
+    }
+
+    private static string Part(BuiltBeam beam, MovingPart part) =>
+        part.From == 0 && part.To == beam.Model.Length
+            ? "the whole beam"
+            : $"the part from {End(beam, part.From)} to {End(beam, part.To)}";
+
+    private static string End(BuiltBeam beam, double position)
+    {
+        BeamWords words = new(beam);
+        if (beam.Model.Hinges.Contains(position))
+        {
+            return $"the hinge at {words.Say(position, QuantityKind.Length)}";
+        }
+
+        string end = position == 0 ? "the left end" : "the right end";
+        bool isEnd = position == 0 || position == beam.Model.Length;
+        string place = words.Place(position);
+        return isEnd && place == words.Say(position, QuantityKind.Length) ? end : place;
+    }
+
+    private static string Movement(BuiltBeam beam, MovingPart part) => part.Centre is double centre
+        ? $"turns about {End(beam, centre)}"
+        : "moves up or down";
+
+    private static string WayOut(BuiltBeam beam, FreeMotion motion)
+    {
+        bool isWhole = motion.Parts.Length == 1 && motion.Parts[0].From == 0 && motion.Parts[0].To == beam.Model.Length;
+        if (!isWhole)
+        {
+            return "add a support under it, or take a hinge out";
+        }
+
+        if (motion.Parts[0].Centre is null)
+        {
+            return "add a support that holds it up";
+        }
+
+        NamedSupport? only = beam.Supports.Length == 1 ? beam.Supports[0] : null;
+        return only is null ? "add a support" : $"add a support, or make {only.Label} fixed";
+    }
+
+    private static string PinWayOut(BuiltBeam beam)
+    {
+        string[] free =
+        [
+            .. beam.Supports
+                .Where(support => support.Support is { Along: Restraint.None, SurfaceSlope: 0 })
+                .Where(support => support.Support.Across is Restraint.Rigid)
+                .Select(support => support.Label),
+        ];
+        return free.Length == 0 ? "add a pin" : $"make {BeamWords.List(free, "or")} a pin";
+    }
+}

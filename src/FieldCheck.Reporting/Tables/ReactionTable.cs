@@ -1,0 +1,60 @@
+using System.Collections.Immutable;
+using FieldCheck.Mechanics.Model;
+using FieldCheck.Mechanics.Response;
+using FieldCheck.Sheet.Building;
+using FieldCheck.Sheet.Reading;
+
+namespace FieldCheck.Reporting.Tables;
+
+/// <summary>Reactions, with their directions in words.</summary>
+internal static class ReactionTable
+{
+    /// <summary>One row for each support: label, place, what it gives, and whether it holds.</summary>
+    internal static ImmutableArray<string> Lines(BuiltBeam beam, BeamResponse response, int width)
+    {
+        BeamWords words = new(beam);
+        ImmutableArray<string> names = [.. beam.Supports.Select(support => support.Label)];
+        ImmutableArray<string> places =
+            [.. beam.Supports.Select(support => words.Say(support.Support.Position, QuantityKind.Length))];
+        ImmutableArray<ImmutableArray<string>> parts = [.. response.Reactions.Select(words.Parts)];
+        int nameWidth = names.Max(name => (int?)name.Length) ?? 0;
+        int placeWidth = places.Max(place => (int?)place.Length) ?? 0;
+        int partWidth = parts.Max(part => (int?)part[0].LastIndexOf(' ')) ?? 0;
+        return
+        [
+            .. beam.Supports.SelectMany((support, i) => TextFlow.Join(
+                [
+                    $"  {names[i].PadRight(nameWidth)}  at {places[i].PadLeft(placeWidth)}",
+                    AlignedAt(parts[i][0], partWidth),
+                    .. parts[i].Skip(1),
+                    .. Remarks(words, support, response.Reactions[i]),
+                ],
+                "   ",
+                width,
+                indent: 6)),
+        ];
+    }
+
+    /// <summary>What is to be said beside a reaction: HELD or LIFTS where it pulls, the push on a slope.</summary>
+    internal static ImmutableArray<string> Remarks(BeamWords words, NamedSupport support, Reaction reaction)
+    {
+        if (reaction.IsLiftedOff)
+        {
+            return ["LIFTS"];
+        }
+
+        string[] slope = reaction.Normal is double normal
+            ? [$"({words.Say(Math.Abs(normal), QuantityKind.Force)} square to its surface)"]
+            : [];
+        string[] held = words.IsDown(reaction)
+            ? ["(must be held down)", IsMeantToHold(support) ? "HELD" : "LIFTS"]
+            : [];
+        return [.. slope, .. held];
+    }
+
+    private static bool IsMeantToHold(NamedSupport support) =>
+        support.ActsAsWritten && support.Support.Action is not SupportAction.PushesOnly;
+
+    private static string AlignedAt(string part, int width) =>
+        new string(' ', Math.Max(width - part.LastIndexOf(' '), 0)) + part;
+}

@@ -1,0 +1,102 @@
+using System.Collections.Immutable;
+using FieldCheck.Mechanics.Response;
+using FieldCheck.Sheet;
+using FieldCheck.Sheet.Building;
+using FieldCheck.Sheet.Reading;
+
+namespace FieldCheck.Reporting.Tables;
+
+/// <summary>The blocks of the results panel of a beam that stands.</summary>
+internal static class StandingBlocks
+{
+    private const int WideFrom = 50;
+
+    // Order in which blocks are given room, from the most telling on.
+    private const int ReactionRank = 0;
+    private const int FaultRank = 1;
+    private const int SumRank = 2;
+    private const int MomentRank = 3;
+    private const int ShearRank = 4;
+    private const int DeflectionRank = 5;
+    private const int AxialRank = 6;
+    private const int SecondRank = 10;
+    private const int RemarkRank = 20;
+
+    internal static ImmutableArray<PanelBlock> Of(
+        Calculation calculation, BuiltBeam beam, BeamResponse response, int width)
+    {
+        BeamWords words = new(beam);
+        return
+        [
+            .. Reactions(words, response, width),
+            Sum(words, response.Proof, width),
+            .. beam.Loads.IsEmpty ? [new PanelBlock(["no loads yet"], FaultRank)] : Array.Empty<PanelBlock>(),
+            .. PeakTable.Curves(beam).SelectMany(curve => Peaks(PeakRow.Of(beam, response, curve), width)),
+            .. MessageLines.InOrder(calculation).Select(message => PanelBlock.Wrapped(
+                PlainAscii.Of(message.Text), width, message.Severity is Severity.Fault ? FaultRank : RemarkRank)),
+        ];
+    }
+
+    private static IEnumerable<PanelBlock> Reactions(BeamWords words, BeamResponse response, int width)
+    {
+        ImmutableArray<NamedSupport> supports = words.Beam.Supports;
+        int names = supports.Max(support => (int?)support.Label.Length) ?? 0;
+        int sizes = response.Reactions.Max(reaction => (int?)Size(words, reaction).Length) ?? 0;
+        return supports.Select((support, i) =>
+        {
+            Reaction reaction = response.Reactions[i];
+            string[] parts = [.. words.Parts(reaction)];
+            string first = reaction.IsLiftedOff
+                ? parts[0]
+                : Size(words, reaction).PadLeft(sizes) + parts[0][Size(words, reaction).Length..];
+            return new PanelBlock(
+                TextFlow.Join(
+                    [
+                        $"{support.Label.PadRight(names)}  {first}",
+                        .. parts[1..],
+                        .. ReactionTable.Remarks(words, support, reaction),
+                    ],
+                    "  ",
+                    width,
+                    indent: 4),
+                ReactionRank);
+        });
+    }
+
+    private static string Size(BeamWords words, Reaction reaction) =>
+        reaction.IsLiftedOff ? "" : words.Say(Math.Abs(reaction.Vertical), QuantityKind.Force);
+
+    private static PanelBlock Sum(BeamWords words, EquilibriumProof proof, int width) => new(
+        TextFlow.Join(
+            [$"sum {words.Vertical(proof.ReactionUp)}", $"= loads {words.Vertical(-proof.LoadDown)}", ProofLines.Verdict(proof)],
+            " ",
+            width,
+            indent: 4),
+        SumRank);
+
+    private static IEnumerable<PanelBlock> Peaks(PeakRow row, int width)
+    {
+        string name = width >= WideFrom ? row.Name.PadRight("axial force".Length) : Letter(row.Curve);
+        return row.Items.Select((item, i) =>
+            new PanelBlock(TextFlow.Join([$"{name}  {item}{Sense(row.Curve, item)}"], " ", width, indent: 3), RankOf(row.Curve) + SecondRank * i));
+    }
+
+    private static string Letter(Curve curve) => curve switch
+    {
+        Curve.Axial => "N",
+        Curve.Shear => "V",
+        Curve.Moment => "M",
+        _ => "d",
+    };
+
+    private static string Sense(Curve curve, string item) =>
+        curve is not Curve.Moment ? "" : item[0] == '+' ? "  sag" : "  hog";
+
+    private static int RankOf(Curve curve) => curve switch
+    {
+        Curve.Moment => MomentRank,
+        Curve.Shear => ShearRank,
+        Curve.Deflection => DeflectionRank,
+        _ => AxialRank,
+    };
+}

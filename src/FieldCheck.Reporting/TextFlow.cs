@@ -1,0 +1,59 @@
+using System.Collections.Immutable;
+using System.Text;
+
+namespace FieldCheck.Reporting;
+
+/// <summary>Breaks text into lines of a given width.</summary>
+internal static class TextFlow
+{
+    /// <summary>Breaks a sentence at its blanks; a word longer than a line is cut.</summary>
+    /// <param name="text">The sentence.</param>
+    /// <param name="width">Columns of a line.</param>
+    /// <param name="indent">Blanks before every line but the first.</param>
+    internal static ImmutableArray<string> Wrap(string text, int width, int indent = 0) =>
+        Join(text.Split(' ', StringSplitOptions.RemoveEmptyEntries), " ", width, indent);
+
+    /// <summary>Puts items on lines; an item is only broken when it is longer than a line.</summary>
+    /// <param name="items">The items, in order.</param>
+    /// <param name="separator">What stands between two of them on a line.</param>
+    /// <param name="width">Columns of a line.</param>
+    /// <param name="indent">Blanks before every line but the first.</param>
+    internal static ImmutableArray<string> Join(
+        IEnumerable<string> items, string separator, int width, int indent = 0)
+    {
+        ImmutableArray<string>.Builder lines = ImmutableArray.CreateBuilder<string>();
+        StringBuilder line = new();
+        bool isEmpty = true;
+        foreach (string piece in items.SelectMany(item => Pieces(item, width - indent)))
+        {
+            if (!isEmpty && line.Length + separator.Length + piece.Length > width)
+            {
+                lines.Add(line.ToString().TrimEnd());
+                line.Clear().Append(' ', indent);
+                isEmpty = true;
+            }
+
+            line.Append(isEmpty ? "" : separator).Append(piece);
+            isEmpty = false;
+        }
+
+        if (!isEmpty)
+        {
+            lines.Add(line.ToString().TrimEnd());
+        }
+
+        return lines.ToImmutable();
+    }
+
+    private static IEnumerable<string> Pieces(string item, int most)
+    {
+        if (item.Length <= most)
+        {
+            return [item];
+        }
+
+        return item.Contains(' ', StringComparison.Ordinal)
+            ? Wrap(item, most)
+            : item.Chunk(most).Select(part => new string(part));
+    }
+}
