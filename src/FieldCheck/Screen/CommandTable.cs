@@ -38,7 +38,7 @@ internal static class CommandTable
         new(Redo, Beam, [Ctrl('Y')], 'y', "redo"),
         new(MoreOfBeam, Beam, [], 'b', "more of the beam"),
         new(OtherUnits, Beam, [], 'e', "results in the other units"),
-        new(Views, Beam, [], 'v', "views..."),
+        new(CommandName.Views, Beam, [], 'v', "views..."),
         new(PreviousView, Beam, [Char("[")], null, "previous view"),
         new(NextView, Beam, [Char("]")], null, "next view"),
         new(BeamView, Beam, [Key(KeyName.F3)], null, "Beam: form, results, sketches"),
@@ -66,9 +66,9 @@ internal static class CommandTable
     internal static ImmutableArray<ScreenCommand> MenuOf(ScreenView view) =>
         [.. All.Where(command => command.Letter is not null && (view == ScreenView.Beam || command.Group == Beam))];
 
-    private static KeyStroke Key(KeyName name) => new KeyStroke.Named(name);
+    private static KeyStroke.Named Key(KeyName name) => new(name);
 
-    private static KeyStroke Ctrl(char letter) => new KeyStroke.Control(letter);
+    private static KeyStroke.Control Ctrl(char letter) => new(letter);
 
-    private static KeyStroke Char(string text) => new KeyStroke.Text(text);
+    private static KeyStroke.Text Char(string text) => new(text);
 }

@@ -67,26 +67,6 @@ internal static class TextColumns
     internal static string FitWithMark(string text, int width) =>
         Of(text) <= width || width < 4 ? Fit(text, width) : Fit(Cut(text, width - 2) + "..", width);
 
-    /// <summary>A text without anything that would move the cursor or turn the writing round.</summary>
-    /// <param name="text">The text, from wherever.</param>
-    internal static string Printable(string text)
-    {
-        if (Ascii.IsValid(text) && !text.Any(char.IsControl))
-        {
-            return text;
-        }
-
-        StringBuilder printable = new();
-        TextElementEnumerator graphemes = StringInfo.GetTextElementEnumerator(text);
-        while (graphemes.MoveNext())
-        {
-            string grapheme = graphemes.GetTextElement();
-            printable.Append(grapheme.Any(char.IsControl) ? " " : OfGrapheme(grapheme) > 0 ? grapheme : "");
-        }
-
-        return printable.ToString();
-    }
-
     // A terminal gives no grapheme more than two columns, however many wide code points are joined in it.
     private static int OfGrapheme(string grapheme)
     {
