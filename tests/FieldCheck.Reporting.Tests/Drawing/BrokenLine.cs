@@ -5,7 +5,7 @@ using FieldCheck.Reporting.Drawing;
 
 namespace FieldCheck.Reporting.Tests.Drawing;
 
-/// <summary>A curve of straight pieces with a jump wherever two of them do not meet: the hardest case to draw.</summary>
+/// <summary>A curve of straight pieces with a jump wherever two of them do not meet: spikes, steps, anything.</summary>
 /// <param name="Places">Ends of the pieces, increasing.</param>
 /// <param name="Values">The value at the two ends of each piece.</param>
 internal sealed record BrokenLine(double[] Places, (double Start, double End)[] Values)
@@ -18,7 +18,8 @@ internal sealed record BrokenLine(double[] Places, (double Start, double End)[] 
         from steps in Gen.OneOf(Gen.Double[0.001, 0.01], Gen.Double[0.1, 3.0]).Array[1, 12]
         from values in Gen.Select(Value, Value, Gen.Bool, (start, end, isLevel) => (start, isLevel ? start : end))
             .Array[steps.Length]
-        select new BrokenLine(Sums(steps), values);
+        from isUnbroken in Gen.Bool
+        select new BrokenLine(Sums(steps), isUnbroken ? Joined(values) : values);
 
     internal double Length => Places[^1];
 
@@ -76,6 +77,14 @@ internal sealed record BrokenLine(double[] Places, (double Start, double End)[] 
         double share = (place - Places[piece]) / (Places[piece + 1] - Places[piece]);
         return Values[piece].Start + share * (Values[piece].End - Values[piece].Start);
     }
+
+    /// <summary>The same with every piece beginning where the last one ended, and both ends at zero.</summary>
+    private static (double Start, double End)[] Joined((double Start, double End)[] values) =>
+    [
+        .. values.Select((value, i) => (
+            i == 0 ? 0 : values[i - 1].End,
+            i == values.Length - 1 ? 0 : value.End)),
+    ];
 
     private static double[] Sums(double[] steps)
     {

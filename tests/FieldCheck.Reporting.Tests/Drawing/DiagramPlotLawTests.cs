@@ -8,6 +8,8 @@ namespace FieldCheck.Reporting.Tests.Drawing;
 /// <summary>What holds for every diagram, whatever the curve.</summary>
 public sealed class DiagramPlotLawTests
 {
+    private const int Many = 600;
+
     private static readonly Gen<(BrokenLine Line, int Width, int Height, PlotStyle Style)> AnyPlot = Gen.Select(
         BrokenLine.Any,
         Gen.Int[20, 200],
@@ -50,7 +52,7 @@ public sealed class DiagramPlotLawTests
                 }
             }
         }
-    });
+    }, iter: Many);
 
     [Fact]
     public void EveryPeakOverOneAndAHalfPerCent_LeavesAMarkOnItsOwnSide() => AnyPlot.Sample(plot =>
@@ -66,7 +68,7 @@ public sealed class DiagramPlotLawTests
                 Enumerable.Range(at - 1, 3).Where(column => column >= 0 && column < cells[0].Length),
                 column => side.Any(row => row[column] != ' '));
         }
-    });
+    }, iter: Many);
 
     [Fact]
     public void EveryPeak_StandsInTheLineOfPeaks() => AnyPlot.Sample(plot =>
