@@ -1,5 +1,7 @@
+using FieldCheck.Reporting.Tables;
 using FieldCheck.Sheet;
 using FieldCheck.Sheet.Document;
+using FieldCheck.Sheet.Editing;
 
 namespace FieldCheck.Screen;
 
@@ -9,17 +11,92 @@ internal sealed record ScreenState
     /// <summary>Where the beam came from.</summary>
     internal required BeamOrigin Origin { get; init; }
 
-    /// <summary>The beam as typed.</summary>
-    internal required BeamDocument Document { get; init; }
+    /// <summary>The beam as typed, now and before.</summary>
+    internal required History History { get; init; }
+
+    /// <summary>The beam as its origin holds it; while the beam is typed the same, nothing is unsaved.</summary>
+    internal required BeamDocument Stored { get; init; }
 
     /// <summary>How a beam is calculated.</summary>
     internal required Func<BeamDocument, Calculation> Calculate { get; init; }
 
+    /// <summary>What comes of the beam without what is just being typed.</summary>
+    internal required Calculation Settled { get; init; }
+
+    /// <summary>What comes of the beam with what is just being typed; null while nothing is.</summary>
+    internal Calculation? Tried { get; init; }
+
+    /// <summary>The cell that the person is on.</summary>
+    internal required FormPlace Focus { get; init; }
+
+    /// <summary>The column where the run of Tabs began, to which Enter goes back; null outside such a run.</summary>
+    internal FormColumn? TabStart { get; init; }
+
+    /// <summary>What is being typed; null while nothing is.</summary>
+    internal CellDraft? Draft { get; init; }
+
+    /// <summary>What was dropped last, for undo to bring back.</summary>
+    internal CellDraft? Dropped { get; init; }
+
+    /// <summary>The cell that was just accepted: the message line reads it back until the next key.</summary>
+    internal FormPlace? ReadBack { get; init; }
+
+    /// <summary>What is told until the next key.</summary>
+    internal Notice? Notice { get; init; }
+
+    /// <summary>The view.</summary>
+    internal ScreenView View { get; init; }
+
+    /// <summary>What lies over the view; null: nothing.</summary>
+    internal Overlay? Overlay { get; init; }
+
+    /// <summary>The row deleted last, to be put back elsewhere.</summary>
+    internal FormRow? DeletedRow { get; init; }
+
+    /// <summary>True: Enter walks the cells that the preset asks for.</summary>
+    internal bool IsAsking { get; init; }
+
+    /// <summary>The save that the shell has been asked for and has not answered.</summary>
+    internal SaveRequest? Saving { get; init; }
+
+    /// <summary>When it was last saved, as "09:41"; null: not in this session.</summary>
+    internal string? SavedAt { get; init; }
+
+    /// <summary>The beam as the form edits it.</summary>
+    internal FormSheet Sheet => History.Sheet;
+
+    /// <summary>The beam as typed.</summary>
+    internal BeamDocument Document => History.Sheet.Document;
+
+    /// <summary>True: the beam is typed otherwise than its origin holds it.</summary>
+    internal bool IsUnsaved => !History.Holds(Stored);
+
+    /// <summary>Which beam the results on the screen belong to.</summary>
+    internal ResultsAge Age => Draft is null || IsTriedShown ? ResultsAge.UpToDate : ResultsAge.BeforeThisCell;
+
+    /// <summary>What the results on the screen are of.</summary>
+    internal Calculation Shown => IsTriedShown ? Tried! : Settled;
+
+    // What is half typed may push a load off the beam: while the rest of the beam stood without it, the results before
+    // it are kept, and said to be so.
+    private bool IsTriedShown => Tried is not null && CellProblems.At(Tried, Draft!.Place) is null
+        && (Tried.Problems.IsEmpty || !Settled.Problems.IsEmpty);
+
     /// <summary>The screen with a beam just opened on it.</summary>
     /// <param name="document">The beam.</param>
     /// <param name="origin">Where it came from.</param>
-    /// <param name="calculate">How a beam is calculated; called at every keystroke that reads.</param>
+    /// <param name="calculate">How a beam is calculated; called at every keystroke that changes what would be calculated.</param>
     internal static ScreenState Start(
-        BeamDocument document, BeamOrigin origin, Func<BeamDocument, Calculation> calculate) =>
-        new() { Document = document, Origin = origin, Calculate = calculate };
+        BeamDocument document, BeamOrigin origin, Func<BeamDocument, Calculation> calculate) => new()
+        {
+            Origin = origin,
+            History = History.Start(new FormSheet(document)),
+            Stored = document,
+            Calculate = calculate,
+            Settled = calculate(document),
+            Focus = FormMoves.First,
+        };
+
+    /// <summary>The step that this state is, with nothing for the shell to do.</summary>
+    internal ScreenStep Step(params ReadOnlySpan<Effect> effects) => new(this, [.. effects]);
 }

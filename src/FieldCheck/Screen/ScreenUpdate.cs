@@ -1,3 +1,5 @@
+using System.Diagnostics;
+
 namespace FieldCheck.Screen;
 
 /// <summary>What an event makes of the screen. Pure: files, clock and terminal are the shell's.</summary>
@@ -6,5 +8,53 @@ internal static class ScreenUpdate
     /// <summary>Applies one event.</summary>
     /// <param name="state">The screen before.</param>
     /// <param name="happening">The event.</param>
-    internal static ScreenStep Apply(ScreenState state, ScreenEvent happening) => new(state, []);
+    internal static ScreenStep Apply(ScreenState state, ScreenEvent happening)
+    {
+        ScreenStep step = happening switch
+        {
+            ScreenEvent.Key key => Press(state, key.Stroke),
+            ScreenEvent.Saved saved => FileAnswers.Saved(state, saved),
+            ScreenEvent.SaveRefused refused => FileAnswers.SaveRefused(state, refused),
+            ScreenEvent.Opened opened => FileAnswers.Opened(state, opened),
+            ScreenEvent.OpenRefused refused => FileAnswers.OpenRefused(state, refused),
+            ScreenEvent.PresetsFound found => FileAnswers.PresetsFound(state, found),
+            ScreenEvent.RecoveryFound found => FileAnswers.RecoveryFound(state, found),
+            ScreenEvent.RecoveryRefused refused =>
+                (state with { Notice = new Notice($"Unsaved work is not being kept: {refused.Text}", Role.Warn) }).Step(),
+            ScreenEvent.Stopped => Stop(state),
+            _ => throw new UnreachableException(),
+        };
+        ScreenState next = LiveResults.Follow(state, step.State);
+        return new ScreenStep(next, [.. Kept(state, next, step), .. step.Effects]);
+    }
+
+    private static ScreenStep Press(ScreenState state, KeyStroke stroke)
+    {
+        ScreenState told = state with { Notice = null, ReadBack = null };
+        ScreenStep step = told.Overlay is Overlay overlay
+            ? OverlayKeys.Press(told, overlay, stroke)
+            : FormKeys.Press(told, stroke);
+
+        // What was dropped can be had back by the very next key only.
+        return step.State.Dropped is not null && step.State.Dropped == state.Dropped
+            ? step with { State = step.State with { Dropped = null } }
+            : step;
+    }
+
+    // A program ended from outside keeps what was being typed too.
+    private static ScreenStep Stop(ScreenState state)
+    {
+        ScreenState accepted = FormEdits.Accept(state);
+        return accepted.IsUnsaved
+            ? accepted.Step(FileSteps.Recovery(accepted), new Effect.Quit())
+            : accepted.Step(new Effect.Quit());
+    }
+
+    private static IEnumerable<Effect> Kept(ScreenState before, ScreenState after, ScreenStep step)
+    {
+        bool isToldAlready = step.Effects.Any(effect => effect is Effect.KeepRecovery or Effect.DropRecovery);
+        return isToldAlready || before.Document == after.Document ? []
+            : after.IsUnsaved ? [FileSteps.Recovery(after)]
+            : [new Effect.DropRecovery()];
+    }
 }

@@ -1,0 +1,47 @@
+namespace FieldCheck.Sheet.Editing;
+
+/// <summary>The columns of the three blocks.</summary>
+public enum FormColumn
+{
+    /// <summary>Length of a span.</summary>
+    Length,
+
+    /// <summary>Tape reading of a span's far end.</summary>
+    Reading,
+
+    /// <summary>Section of a span.</summary>
+    Section,
+
+    /// <summary>Material of a span.</summary>
+    Material,
+
+    /// <summary>Where a support stands: a distance, or "joint 1".</summary>
+    Place,
+
+    /// <summary>What a support is, with its figure: "roller 30 deg", "spring 12 kip/in".</summary>
+    Kind,
+
+    /// <summary>By how much a support settles.</summary>
+    Settles,
+
+    /// <summary>Which senses of reaction a support can give.</summary>
+    Acts,
+
+    /// <summary>What a support is called.</summary>
+    Label,
+
+    /// <summary>Size of a load, which tells its kind; for own weight, on or off.</summary>
+    Size,
+
+    /// <summary>Where a load stands or begins.</summary>
+    From,
+
+    /// <summary>Where a load ends.</summary>
+    To,
+
+    /// <summary>Case that a load belongs to.</summary>
+    Case,
+
+    /// <summary>What a load is.</summary>
+    Note,
+}

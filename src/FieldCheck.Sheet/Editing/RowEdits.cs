@@ -1,0 +1,108 @@
+using System.Diagnostics;
+using FieldCheck.Sheet.Document;
+
+namespace FieldCheck.Sheet.Editing;
+
+/// <summary>Puts in, takes away and swaps whole rows, with all that goes by their numbers.</summary>
+internal static class RowEdits
+{
+    internal static SheetChange Put(FormSheet sheet, int row, FormRow content)
+    {
+        FormSheet moved = Renumbered(sheet, BlockOf(content), old => old >= row ? old + 1 : old);
+        BeamDocument document = moved.Document;
+        switch (content)
+        {
+            case FormRow.Span span:
+                (BeamDocument put, int first, int count) = SpanRows.Put(document, row, span.Entry);
+                return new SheetChange(
+                    moved with { Document = AskOfSupports(put, old => old >= first ? old + count : old) },
+                    old => old >= first ? old + count : old);
+            case FormRow.Support support:
+                document = document with { Supports = document.Supports.Insert(row, support.Entry) };
+                return new SheetChange(moved with { Document = document }, old => old >= row ? old + 1 : old);
+            case FormRow.Load load:
+                document = document with { Loads = document.Loads.Insert(row, load.Entry) };
+                return new SheetChange(moved with { Document = document });
+            default:
+                throw new UnreachableException();
+        }
+    }
+
+    internal static SheetChange Copy(FormSheet sheet, FormBlock block, int row)
+    {
+        SheetChange copied = Put(sheet, row + 1, CopyOf(sheet.Document, block, row));
+        return block == FormBlock.Loads && sheet.BareSizes.Contains(row)
+            ? copied with { Sheet = copied.Sheet with { BareSizes = [.. copied.Sheet.BareSizes.Append(row + 1).Order()] } }
+            : copied;
+    }
+
+    internal static SheetChange Delete(FormSheet sheet, FormBlock block, int row)
+    {
+        int? Left(int old) => old == row ? null : old > row ? old - 1 : old;
+
+        FormSheet moved = Renumbered(sheet, block, Left);
+        BeamDocument document = moved.Document;
+        switch (block)
+        {
+            case FormBlock.Spans:
+                int?[] kept = RowsKept(sheet.Document.Supports, support => !SpanRows.GoesWith(document, support, row));
+                return new SheetChange(
+                    moved with { Document = AskOfSupports(SpanRows.Delete(document, row), old => kept.ElementAtOrDefault(old)) },
+                    old => kept[old]);
+            case FormBlock.Supports:
+                document = document with { Supports = document.Supports.RemoveAt(row) };
+                return new SheetChange(moved with { Document = document }, Left);
+            default:
+                return new SheetChange(moved with { Document = document with { Loads = document.Loads.RemoveAt(row) } });
+        }
+    }
+
+    internal static SheetChange Swap(FormSheet sheet, FormBlock block, int row)
+    {
+        int? Swapped(int old) => old == row ? row + 1 : old == row + 1 ? row : old;
+
+        FormSheet moved = Renumbered(sheet, block, Swapped);
+        BeamDocument document = moved.Document;
+        return block switch
+        {
+            FormBlock.Spans => new SheetChange(moved with { Document = SpanRows.Swap(document, row) }),
+            FormBlock.Supports => new SheetChange(
+                moved with { Document = document with { Supports = SwappedIn(document.Supports, row) } }, Swapped),
+            _ => new SheetChange(moved with { Document = document with { Loads = SwappedIn(document.Loads, row) } }),
+        };
+    }
+
+    internal static FormBlock BlockOf(FormRow content) => content switch
+    {
+        FormRow.Span => FormBlock.Spans,
+        FormRow.Support => FormBlock.Supports,
+        FormRow.Load => FormBlock.Loads,
+        _ => throw new UnreachableException(),
+    };
+
+    private static Rows<T> SwappedIn<T>(Rows<T> rows, int row) => rows.SetItem(row, rows[row + 1]).SetItem(row + 1, rows[row]);
+
+    private static int?[] RowsKept<T>(Rows<T> rows, Func<T, bool> isKept)
+    {
+        int next = 0;
+        return [.. rows.Select(row => isKept(row) ? next++ : (int?)null)];
+    }
+
+    // A copy of a support would stand where the first stands, and under its name: both are left to be typed.
+    private static FormRow CopyOf(BeamDocument document, FormBlock block, int row) => block switch
+    {
+        FormBlock.Spans => new FormRow.Span(SpanRows.CopyOf(document, row)),
+        FormBlock.Supports => new FormRow.Support(document.Supports[row] with { Joint = null, At = null, Label = null }),
+        _ => new FormRow.Load(document.Loads[row]),
+    };
+
+    private static BeamDocument AskOfSupports(BeamDocument document, Func<int, int?> row) =>
+        document with { Ask = AskedCells.Renumber(document.Ask, FormColumns.RowName(FormBlock.Supports), row) };
+
+    private static FormSheet Renumbered(FormSheet sheet, FormBlock block, Func<int, int?> row) => new(
+        sheet.Document with
+        {
+            Ask = AskedCells.Renumber(sheet.Document.Ask, FormColumns.RowName(block), row),
+        },
+        block == FormBlock.Loads ? [.. sheet.BareSizes.Select(row).OfType<int>().Order()] : sheet.BareSizes);
+}

@@ -1,0 +1,14 @@
+namespace FieldCheck.Screen;
+
+/// <summary>Where a command works, and under which heading it is listed.</summary>
+internal enum CommandGroup
+{
+    /// <summary>In the form, on its cells.</summary>
+    Cell,
+
+    /// <summary>In the form, on its rows.</summary>
+    Row,
+
+    /// <summary>In every view.</summary>
+    Beam,
+}

@@ -1,0 +1,124 @@
+using FieldCheck.Sheet.Editing;
+using FieldCheck.Sheet.Units;
+
+namespace FieldCheck.Screen;
+
+/// <summary>Does what commands say, however they were reached.</summary>
+internal static class Commands
+{
+    /// <summary>Runs a command.</summary>
+    /// <param name="state">The state, with nothing being typed and nothing over the view.</param>
+    /// <param name="name">The command.</param>
+    /// <param name="stroke">The key it was reached by; null: by the menu.</param>
+    internal static ScreenStep Run(ScreenState state, CommandName name, KeyStroke? stroke = null) => name switch
+    {
+        CommandName.Save => FileSteps.Save(state, new AfterSave.Stay()),
+        CommandName.SaveAs => (state with { Overlay = new Overlay.NameLine(LineText.Empty, new AfterSave.Stay()) }).Step(),
+        CommandName.Open => FileSteps.Leave(state, new AfterSave.Choose()),
+        CommandName.NewBeam => FileSteps.Leave(state, new AfterSave.Begin()),
+        CommandName.Quit => FileSteps.Leave(state, new AfterSave.Leave()),
+        CommandName.Redraw => state.Step(new Effect.Redraw()),
+        _ => Change(state, name, (stroke as KeyStroke.Named)?.Key).Step(),
+    };
+
+    /// <summary>Down by Enter: to the next cell that the preset asks for, while there is one.</summary>
+    /// <param name="state">The state.</param>
+    internal static ScreenState Enter(ScreenState state)
+    {
+        if (state.IsAsking)
+        {
+            FormPlace? next = Asked.After(state.Document, state.Focus);
+            return next is null
+                ? Enter(state with { IsAsking = false })
+                : state with { Focus = next, TabStart = null };
+        }
+
+        FormColumn back = state.TabStart ?? state.Focus.Column;
+        return state with { Focus = FormMoves.Enter(state.Sheet, state.Focus, back), TabStart = null };
+    }
+
+    private static ScreenState Change(ScreenState state, CommandName name, KeyName? key) => name switch
+    {
+        CommandName.Undo => Undo(state),
+        CommandName.Redo => Redo(state),
+        CommandName.OtherUnits => OtherUnits(state),
+        CommandName.Menu => state with { Overlay = new Overlay.Menu(MenuPage.Actions) },
+        CommandName.Views => state with { Overlay = new Overlay.Menu(MenuPage.Views) },
+        CommandName.Help => state with { Overlay = new Overlay.Help(LineText.Empty) },
+        CommandName.BeamView or CommandName.Drop => state with { View = ScreenView.Beam },
+        CommandName.PlotsView => state with { View = ScreenView.Plots },
+        CommandName.PreviousView => state with { View = ScreenViews.Next(state.View, -1) },
+        CommandName.NextView => state with { View = ScreenViews.Next(state.View, 1) },
+        CommandName.MoreOfBeam => state with { Overlay = new Overlay.Details(new DetailPage(null)) },
+        _ when state.View == ScreenView.Beam => InForm(state, name, key),
+        _ => state,
+    };
+
+    private static ScreenState InForm(ScreenState state, CommandName name, KeyName? key) => name switch
+    {
+        CommandName.EditCell => FormKeys.Edit(state),
+        CommandName.Enter => Enter(state),
+        CommandName.Right => To(state, FormMoves.Horizontal(state.Sheet, state.Focus, right: true)) with
+        {
+            TabStart = state.TabStart ?? state.Focus.Column,
+        },
+        CommandName.Left => To(state, FormMoves.Horizontal(state.Sheet, state.Focus, right: false)) with
+        {
+            TabStart = state.TabStart,
+        },
+        CommandName.Move or CommandName.RowEnds or CommandName.Blocks => To(state, Moved(state, key)),
+        CommandName.Clear => FormEdits.Type(state, ""),
+        CommandName.NextChoice => FormKeys.NextChoice(state),
+        _ => RowCommands.Run(state, name),
+    };
+
+    private static ScreenState To(ScreenState state, FormPlace place) =>
+        state with { Focus = place, TabStart = null, IsAsking = false };
+
+    private static FormPlace Moved(ScreenState state, KeyName? key) => key switch
+    {
+        KeyName.Up => FormMoves.Vertical(state.Sheet, state.Focus, down: false),
+        KeyName.Down => FormMoves.Vertical(state.Sheet, state.Focus, down: true),
+        KeyName.Left => FormMoves.Horizontal(state.Sheet, state.Focus, right: false),
+        KeyName.Right => FormMoves.Horizontal(state.Sheet, state.Focus, right: true),
+        KeyName.Home => FormMoves.RowEnd(state.Focus, last: false),
+        KeyName.End => FormMoves.RowEnd(state.Focus, last: true),
+        KeyName.PageUp => FormMoves.Block(state.Focus, down: false),
+        KeyName.PageDown => FormMoves.Block(state.Focus, down: true),
+        _ => state.Focus,
+    };
+
+    private static ScreenState Undo(ScreenState state)
+    {
+        if (state.Dropped is CellDraft dropped)
+        {
+            return state with { Draft = dropped with { WasOffered = true }, Focus = dropped.Place, View = ScreenView.Beam };
+        }
+
+        return state.History.ToUndo is HistoryStep step
+            ? Shown(state with { History = state.History.Undo() }, step, "Undone")
+            : state with { Notice = new Notice("Nothing to undo.") };
+    }
+
+    private static ScreenState Redo(ScreenState state) => state.History.ToRedo is HistoryStep step
+        ? Shown(state with { History = state.History.Redo() }, step, "Done again")
+        : state with { Notice = new Notice("Nothing to do again.") };
+
+    private static ScreenState Shown(ScreenState state, HistoryStep step, string what) => state with
+    {
+        Focus = FormMoves.Within(state.Sheet, step.Place ?? state.Focus),
+        TabStart = null,
+        Notice = new Notice($"{what}: {step.Name}."),
+    };
+
+    private static ScreenState OtherUnits(ScreenState state)
+    {
+        string other = Editor.SystemOf(state.Document) == UnitSystem.Us ? "si" : "us";
+        return FormEdits.Make(state, new Edit.ShowUnits(other), state.Focus) with
+        {
+            Notice = new Notice(other == "us"
+                ? "Results in US units; a number without unit is now in feet and pounds. What was typed stays."
+                : "Results in SI units; a number without unit is now in metres and kilonewtons. What was typed stays."),
+        };
+    }
+}

@@ -1,0 +1,46 @@
+using System.Collections.Immutable;
+using FieldCheck.Sheet.Editing;
+
+namespace FieldCheck.Screen;
+
+/// <summary>Keys pressed in a list of keys without a column: as in the form, typing replaces and Enter goes down.</summary>
+internal static class DetailKeys
+{
+    internal static ScreenStep Press(ScreenState state, Overlay.Details details, KeyStroke stroke)
+    {
+        ImmutableArray<DetailLine> lines = DetailLines.Of(state.Document, details.Page);
+        int choice = Math.Min(details.Choice, lines.Length - 1);
+        DetailLine line = lines[choice];
+        return (stroke, details.Draft) switch
+        {
+            (KeyStroke.Named { Key: KeyName.F2 } or KeyStroke.Control { Letter: 'E' }, null) =>
+                With(state, details with { Draft = LineText.Of(line.Text ?? "") }),
+            (KeyStroke.Named { Key: KeyName.Backspace or KeyName.Delete }, null) => Type(state, details, line, "").Step(),
+            (KeyStroke.Control { Letter: 'Z' or 'Y' or 'S' }, null) =>
+                Commands.Run(state with { Overlay = null }, CommandTable.Of(stroke)!.Name, stroke),
+            (KeyStroke.Text or KeyStroke.Paste, _) =>
+                With(state, details with { Draft = OverlayKeys.Typed(details.Draft ?? LineText.Empty, stroke) }),
+            (KeyStroke.Named { Key: KeyName.Enter or KeyName.Tab }, LineText draft) =>
+                Moved(Type(state, details, line, draft.Text), details, choice, new KeyStroke.Named(KeyName.Down)),
+            (KeyStroke.Named { Key: KeyName.Enter or KeyName.Tab }, null) =>
+                Moved(state, details, choice, new KeyStroke.Named(KeyName.Down)),
+            (KeyStroke.Named { Key: KeyName.Up or KeyName.Down or KeyName.PageUp or KeyName.PageDown }, LineText draft) =>
+                Moved(Type(state, details, line, draft.Text), details, choice, stroke),
+            (KeyStroke.Named named, LineText draft) when draft.After(named.Key) is LineText typed =>
+                With(state, details with { Draft = typed }),
+            (_, null) => Moved(state, details, choice, stroke),
+            _ => state.Step(),
+        };
+    }
+
+    private static ScreenStep With(ScreenState state, Overlay.Details details) => (state with { Overlay = details }).Step();
+
+    private static ScreenState Type(ScreenState state, Overlay.Details details, DetailLine line, string text) =>
+        FormEdits.Make(state, new Edit.TypeKey(line.Key, text), state.Focus) with { Overlay = details with { Draft = null } };
+
+    private static ScreenStep Moved(ScreenState state, Overlay.Details details, int choice, KeyStroke stroke)
+    {
+        int count = DetailLines.Of(state.Document, details.Page).Length;
+        return With(state, details with { Draft = null, Choice = OverlayKeys.Moved(choice, count, stroke) });
+    }
+}

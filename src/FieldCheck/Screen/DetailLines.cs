@@ -1,0 +1,85 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using FieldCheck.Sheet.Document;
+using FieldCheck.Sheet.Editing;
+
+namespace FieldCheck.Screen;
+
+/// <summary>The keys that have no column, page by page: of a row, and of the whole beam.</summary>
+internal static class DetailLines
+{
+    private static readonly ImmutableArray<string> InColumns =
+    [
+        "length", "to", "section", "material", "kind", "joint", "at", "label", "acts", "settlement", "surface", "stiffness",
+        "case", "from", "force", "intensity", "intensity_end", "pressure", "pressure_end", "width", "total", "moment",
+    ];
+
+    /// <summary>The lines of a page.</summary>
+    /// <param name="document">The beam.</param>
+    /// <param name="page">The page.</param>
+    /// <returns>At least one line.</returns>
+    internal static ImmutableArray<DetailLine> Of(BeamDocument document, DetailPage page) => page.Block switch
+    {
+        FormBlock.Spans =>
+        [
+            .. OfRow(document, "span", page.Row, Fields.Span),
+            .. OfTable(document, "section", NameOf(document.Spans[page.Row].Section, document.Sections, row => row.Name), Fields.Section),
+            .. OfTable(document, "material", NameOf(document.Spans[page.Row].Material, document.Materials, row => row.Name), Fields.Material),
+        ],
+        FormBlock.Supports => [.. OfRow(document, "support", page.Row, Fields.Support)],
+        FormBlock.Loads => [.. OfRow(document, "load", page.Row, Fields.Load)],
+        _ => OfBeam(document),
+    };
+
+    /// <summary>The line of the whole beam's page on which a key stands, counted from 0; the first where none does.</summary>
+    /// <param name="document">The beam.</param>
+    /// <param name="key">The key path.</param>
+    internal static int IndexOf(BeamDocument document, string key)
+    {
+        int index = OfBeam(document).ToList().FindIndex(line => line.Key.StartsWith(key, StringComparison.Ordinal));
+        return Math.Max(index, 0);
+    }
+
+    private static ImmutableArray<DetailLine> OfBeam(BeamDocument document) =>
+    [
+        .. OfTable(document, "", Fields.Top),
+        .. Enumerable.Range(0, document.Hinges.Count + 1).Select(row => Line(document, $"hinge[{Number(row + 1)}].at")),
+        .. document.Hinges.Select((_, row) => Line(document, $"hinge[{Number(row + 1)}].joint")),
+        .. OfTable(document, "limits", Fields.Limits),
+        .. OfTable(document, "tolerance", Fields.Tolerance),
+        .. OfTable(document, "record", Fields.Record),
+        .. Others(document),
+    ];
+
+    // What has neither a column nor a line of its own yet can at least be seen and changed where it stands.
+    private static IEnumerable<DetailLine> Others(BeamDocument document) => DocumentCells.All(document)
+        .Where(cell => cell.Key.Split('[', '.')[0] is
+            "ask" or "section" or "material" or "combination" or "pattern" or "rolling" or "stated"
+            || cell.Key.StartsWith("limits.deflection_cases", StringComparison.Ordinal))
+        .Select(cell => new DetailLine(cell.Key, Words(cell.Key), cell.Text));
+
+    private static IEnumerable<DetailLine> OfRow<T>(
+        BeamDocument document, string table, int row, ImmutableArray<Field<T>> fields) => fields
+        .Where(field => !InColumns.Contains(field.Key))
+        .Select(field => Line(document, $"{table}[{Number(row + 1)}].{field.Key}"));
+
+    private static IEnumerable<DetailLine> OfTable<T>(
+        BeamDocument document, string path, ImmutableArray<Field<T>> fields) => fields
+        .Select(field => Line(document, path.Length == 0 ? field.Key : $"{path}.{field.Key}"));
+
+    private static IEnumerable<DetailLine> OfTable<T>(
+        BeamDocument document, string table, string name, ImmutableArray<Field<T>> fields) =>
+        OfTable(document, KeyPath.Top.Into(table).Into(name).ToString(), fields);
+
+    // Where no section or material is named yet and one is typed here, it is the beam's own.
+    private static string NameOf<T>(string? named, Rows<T> rows, Func<T, string> name) =>
+        named ?? (rows.Count > 0 ? name(rows[0]) : "beam");
+
+    private static DetailLine Line(BeamDocument document, string key) =>
+        new(key, Words(key), DocumentCells.Get(document, key));
+
+    private static string Words(string key) => key.Replace('_', ' ').Replace('.', ' ').Replace("[", " ", StringComparison.Ordinal)
+        .Replace("]", "", StringComparison.Ordinal);
+
+    private static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
+}

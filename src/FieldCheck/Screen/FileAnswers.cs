@@ -1,0 +1,68 @@
+using FieldCheck.Sheet.Document;
+using FieldCheck.Sheet.Editing;
+using FieldCheck.Sheet.Presets;
+
+namespace FieldCheck.Screen;
+
+/// <summary>What the shell answers when it was asked about files.</summary>
+internal static class FileAnswers
+{
+    internal static ScreenStep Saved(ScreenState state, ScreenEvent.Saved saved)
+    {
+        SaveRequest? request = state.Saving;
+        ScreenState stored = state with
+        {
+            Origin = BeamOrigin.File(saved.Path, saved.Text),
+            Stored = request?.Document ?? state.Document,
+            Saving = null,
+            SavedAt = saved.At,
+            Notice = new Notice($"Saved {saved.Path} {saved.At}", Role.Good),
+        };
+        ScreenStep after = FileSteps.After(stored, request?.Then ?? new AfterSave.Stay());
+        return stored.IsUnsaved || after.Effects.OfType<Effect.Quit>().Any()
+            ? after
+            : after with { Effects = [new Effect.DropRecovery(), .. after.Effects] };
+    }
+
+    internal static ScreenStep SaveRefused(ScreenState state, ScreenEvent.SaveRefused refused)
+    {
+        ScreenState told = state with { Saving = null };
+        return state.Saving is SaveRequest request && refused.Obstacle != SaveObstacle.Refused
+            ? (told with { Overlay = new Overlay.SaveQuestion(request, refused.Obstacle) }).Step()
+            : (told with { Notice = new Notice($"Not saved: {refused.Path}: {refused.Text}", Role.Bad) }).Step();
+    }
+
+    internal static ScreenStep Opened(ScreenState state, ScreenEvent.Opened opened) =>
+        FileSteps.Show(state, opened.Document, opened.Origin).Step();
+
+    internal static ScreenStep OpenRefused(ScreenState state, ScreenEvent.OpenRefused refused)
+    {
+        string first = refused.Problems is [FileProblem problem, ..] ? problem.ToString() : refused.Path;
+        string more = refused.Problems.Length > 1 ? $" (and {refused.Problems.Length - 1} more)" : "";
+        return (state with { Notice = new Notice($"Not opened: {first}{more}", Role.Bad) }).Step();
+    }
+
+    internal static ScreenStep PresetsFound(ScreenState state, ScreenEvent.PresetsFound found) =>
+        state.Overlay is Overlay.OpenList list
+            ? (state with { Overlay = OpenListKeys.Chosen(state, list with { Presets = found.Presets }, 0) }).Step()
+            : state.Step();
+
+    internal static ScreenStep RecoveryFound(ScreenState state, ScreenEvent.RecoveryFound found) => state.Overlay is null
+        ? (state with { Overlay = new Overlay.RecoveryOffer(found.Document, found.Origin, found.Words) }).Step()
+        : state.Step();
+
+    /// <summary>Takes up work of an earlier session: unsaved, whatever its origin holds.</summary>
+    internal static ScreenStep TakeUp(ScreenState state, Overlay.RecoveryOffer offer)
+    {
+        BeamDocument stored = offer.Origin.Text is BeamFileText text
+            && BeamFileText.Read(text.Name, text.Text) is BeamFileReading.Opened opened
+                ? opened.Document
+                : FormSheet.Empty.Document;
+        ScreenState shown = FileSteps.Show(state, offer.Document, offer.Origin) with
+        {
+            Stored = stored,
+            Notice = new Notice("Here is the work that was not saved."),
+        };
+        return shown.Step(new Effect.TakeRecovery(), FileSteps.Recovery(shown));
+    }
+}

@@ -1,0 +1,95 @@
+using FieldCheck.Sheet.Document;
+using FieldCheck.Sheet.Editing;
+using FieldCheck.Sheet.Presets;
+
+namespace FieldCheck.Screen;
+
+/// <summary>Saving, opening and leaving.</summary>
+internal static class FileSteps
+{
+    private const string Extension = ".toml";
+
+    /// <summary>Saves the beam where it came from; asks for a name where that cannot be written.</summary>
+    /// <param name="state">The state.</param>
+    /// <param name="then">What comes after it.</param>
+    internal static ScreenStep Save(ScreenState state, AfterSave then)
+    {
+        if (state.Origin.Path is not string path)
+        {
+            return (state with { Overlay = new Overlay.NameLine(LineText.Empty, then) }).Step();
+        }
+
+        return state.IsUnsaved || state.Origin.Text is null
+            ? Ask(state, path, state.Origin.Text, overwrite: false, then)
+            : After(state with { Notice = new Notice("Nothing has changed since it was saved.") }, then);
+    }
+
+    /// <summary>Saves the beam under a name that was typed.</summary>
+    /// <param name="state">The state.</param>
+    /// <param name="name">The name; ".toml" is added where it is missing.</param>
+    /// <param name="then">What comes after it.</param>
+    internal static ScreenStep SaveAs(ScreenState state, string name, AfterSave then)
+    {
+        string path = name.EndsWith(Extension, StringComparison.OrdinalIgnoreCase) ? name : name + Extension;
+        return Ask(state, path, path == state.Origin.Path ? state.Origin.Text : null, overwrite: false, then);
+    }
+
+    /// <summary>Saves once more what was refused, whatever stands there.</summary>
+    /// <param name="state">The state.</param>
+    /// <param name="request">The save that was refused.</param>
+    internal static ScreenStep Overwrite(ScreenState state, SaveRequest request) =>
+        Ask(state, request.Save.Path, request.Save.Known, overwrite: true, request.Then);
+
+    /// <summary>Leaves the beam for something else; asks first where work would be lost.</summary>
+    /// <param name="state">The state.</param>
+    /// <param name="then">What comes after it.</param>
+    internal static ScreenStep Leave(ScreenState state, AfterSave then) => state.IsUnsaved
+        ? (state with { Overlay = new Overlay.UnsavedQuestion(then) }).Step()
+        : After(state, then);
+
+    /// <summary>Does what was wanted, saved or not.</summary>
+    /// <param name="state">The state.</param>
+    /// <param name="then">What was wanted.</param>
+    internal static ScreenStep After(ScreenState state, AfterSave then) => then switch
+    {
+        AfterSave.Leave when state.IsUnsaved =>
+            (state with { Overlay = null }).Step(Recovery(state), new Effect.Quit()),
+        AfterSave.Leave => (state with { Overlay = null }).Step(new Effect.DropRecovery(), new Effect.Quit()),
+        AfterSave.Begin => Show(state, Fresh(state.Document), BeamOrigin.NewBeam).Step(),
+        AfterSave.Choose => (state with { Overlay = new Overlay.OpenList(null, LineText.Empty, 0, null) })
+            .Step(new Effect.FindPresets()),
+        _ => state.Step(),
+    };
+
+    /// <summary>The screen with another beam on it; the cursor stands on the first cell that it asks for.</summary>
+    /// <param name="state">The state.</param>
+    /// <param name="document">The beam.</param>
+    /// <param name="origin">Where it came from.</param>
+    internal static ScreenState Show(ScreenState state, BeamDocument document, BeamOrigin origin) => new()
+    {
+        Origin = origin,
+        History = History.Start(new FormSheet(document)),
+        Stored = document,
+        Calculate = state.Calculate,
+        Settled = state.Settled,
+        Focus = Asked.First(document) ?? FormMoves.First,
+        IsAsking = Asked.First(document) is not null,
+    };
+
+    /// <summary>The work as it is to be kept for recovery.</summary>
+    /// <param name="state">The state.</param>
+    internal static Effect.KeepRecovery Recovery(ScreenState state) =>
+        new(state.Origin, TextOf(state, state.Origin.Name).Text);
+
+    private static ScreenStep Ask(ScreenState state, string path, BeamFileText? known, bool overwrite, AfterSave then)
+    {
+        Effect.Save save = new(path, TextOf(state, path), known, overwrite);
+        return (state with { Overlay = null, Saving = new SaveRequest(state.Document, save, then) }).Step(save);
+    }
+
+    private static BeamFileText TextOf(ScreenState state, string name) => state.Origin.Text is BeamFileText text
+        ? text.With(state.Document) with { Name = name }
+        : BeamFileText.New(name, state.Document);
+
+    private static BeamDocument Fresh(BeamDocument document) => FormSheet.Empty.Document with { Display = document.Display };
+}

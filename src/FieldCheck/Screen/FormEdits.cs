@@ -1,0 +1,41 @@
+using FieldCheck.Sheet.Editing;
+
+namespace FieldCheck.Screen;
+
+/// <summary>Changes of the beam from the form, each a step of the history.</summary>
+internal static class FormEdits
+{
+    /// <summary>The state after a change; the cell given is where undo leads back to.</summary>
+    /// <param name="state">The state before.</param>
+    /// <param name="edit">The change.</param>
+    /// <param name="place">The cell.</param>
+    internal static ScreenState Make(ScreenState state, Edit edit, FormPlace place)
+    {
+        FormSheet changed = Editor.Apply(state.Sheet, edit);
+        HistoryStep step = new(
+            changed, StepNames.Of(state.Sheet, changed, edit), place, Merges: edit is Edit.TypeCell);
+        return state with { History = state.History.With(step) };
+    }
+
+    /// <summary>The state with what is being typed accepted; the same where nothing is.</summary>
+    /// <param name="state">The state.</param>
+    internal static ScreenState Accept(ScreenState state) => state.Draft is CellDraft draft
+        ? Make(state, new Edit.TypeCell(draft.Place, draft.Line.Text), draft.Place) with
+        {
+            Draft = null,
+            ReadBack = draft.Place,
+        }
+        : state;
+
+    /// <summary>The state with a text typed in the cell that the person is on.</summary>
+    /// <param name="state">The state.</param>
+    /// <param name="text">The text; empty clears the cell.</param>
+    internal static ScreenState Type(ScreenState state, string text) =>
+        Make(state, new Edit.TypeCell(state.Focus, text), state.Focus) with { ReadBack = state.Focus };
+
+    /// <summary>True: of the load the person is on it must be asked whether its size is the whole.</summary>
+    /// <param name="state">The state.</param>
+    internal static bool IsAsked(ScreenState state) =>
+        state.Focus is { Block: FormBlock.Loads, Column: FormColumn.Size or FormColumn.From or FormColumn.To }
+        && FormCells.IsAsked(state.Document, state.Focus.Row);
+}

@@ -1,0 +1,98 @@
+using System.Collections.Immutable;
+using FieldCheck.Sheet.Editing;
+
+namespace FieldCheck.Screen;
+
+/// <summary>Where the keys lead from a cell of the form.</summary>
+internal static class FormMoves
+{
+    private static readonly ImmutableArray<FormColumn> OwnWeightColumns = [FormColumn.Size, FormColumn.Case];
+
+    /// <summary>Where a beam begins.</summary>
+    internal static FormPlace First { get; } = new(FormBlock.Spans, 0, FormColumn.Length);
+
+    /// <summary>The columns in which a row can be typed.</summary>
+    internal static ImmutableArray<FormColumn> ColumnsOf(FormPlace place) =>
+        place.IsOwnWeight ? OwnWeightColumns : FormColumns.Of(place.Block);
+
+    /// <summary>True: it is the empty row at the end of its block.</summary>
+    internal static bool IsEmptyRow(FormSheet sheet, FormPlace place) => place.Row == sheet.RowsOf(place.Block);
+
+    /// <summary>The nearest cell that there is; for when rows have gone.</summary>
+    internal static FormPlace Within(FormSheet sheet, FormPlace place) => OnColumn(place with
+    {
+        Row = Math.Clamp(place.Row, TopRow(place.Block), sheet.RowsOf(place.Block)),
+    });
+
+    /// <summary>One row up or down, from block to block.</summary>
+    internal static FormPlace Vertical(FormSheet sheet, FormPlace place, bool down)
+    {
+        int row = place.Row + (down ? 1 : -1);
+        if (row >= TopRow(place.Block) && row <= sheet.RowsOf(place.Block))
+        {
+            return OnColumn(place with { Row = row });
+        }
+
+        FormBlock? block = Neighbour(place.Block, down);
+        return block is FormBlock other
+            ? AtColumnIndex(new FormPlace(other, down ? TopRow(other) : sheet.RowsOf(other), default), IndexOf(place))
+            : place;
+    }
+
+    /// <summary>One cell left or right, from row to row.</summary>
+    internal static FormPlace Horizontal(FormSheet sheet, FormPlace place, bool right)
+    {
+        ImmutableArray<FormColumn> columns = ColumnsOf(place);
+        int index = columns.IndexOf(place.Column) + (right ? 1 : -1);
+        if (index >= 0 && index < columns.Length)
+        {
+            return place with { Column = columns[index] };
+        }
+
+        FormPlace row = Vertical(sheet, place, down: right);
+        return row == place ? place : RowEnd(row, last: !right);
+    }
+
+    /// <summary>Down by Enter: back to a column; from the empty row to the next block's first row.</summary>
+    internal static FormPlace Enter(FormSheet sheet, FormPlace place, FormColumn back)
+    {
+        if (!IsEmptyRow(sheet, place))
+        {
+            return OnColumn(place with { Row = place.Row + 1, Column = back });
+        }
+
+        return Neighbour(place.Block, down: true) is FormBlock block
+            ? new FormPlace(block, 0, FormColumns.Of(block)[0])
+            : place;
+    }
+
+    /// <summary>The first or last cell of a row.</summary>
+    internal static FormPlace RowEnd(FormPlace place, bool last) =>
+        place with { Column = last ? ColumnsOf(place)[^1] : ColumnsOf(place)[0] };
+
+    /// <summary>The first row of the block above or below.</summary>
+    internal static FormPlace Block(FormPlace place, bool down) => Neighbour(place.Block, down) is FormBlock block
+        ? AtColumnIndex(new FormPlace(block, 0, default), IndexOf(place))
+        : place;
+
+    private static int TopRow(FormBlock block) => block == FormBlock.Loads ? FormPlace.OwnWeightRow : 0;
+
+    private static FormBlock? Neighbour(FormBlock block, bool down) => (block, down) switch
+    {
+        (FormBlock.Spans, true) or (FormBlock.Loads, false) => FormBlock.Supports,
+        (FormBlock.Supports, true) => FormBlock.Loads,
+        (FormBlock.Supports, false) => FormBlock.Spans,
+        _ => null,
+    };
+
+    private static int IndexOf(FormPlace place) => FormColumns.Of(place.Block).IndexOf(place.Column);
+
+    private static FormPlace AtColumnIndex(FormPlace place, int index)
+    {
+        ImmutableArray<FormColumn> columns = FormColumns.Of(place.Block);
+        return OnColumn(place with { Column = columns[Math.Clamp(index, 0, columns.Length - 1)] });
+    }
+
+    private static FormPlace OnColumn(FormPlace place) =>
+        ColumnsOf(place).Contains(place.Column) ? place : place with { Column = ColumnsOf(place)[0] };
+}

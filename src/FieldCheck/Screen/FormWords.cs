@@ -1,0 +1,50 @@
+using System.Collections.Immutable;
+using FieldCheck.Sheet.Document;
+using FieldCheck.Sheet.Editing;
+
+namespace FieldCheck.Screen;
+
+/// <summary>What rows and cells of the form are called.</summary>
+internal static class FormWords
+{
+    /// <summary>What stands at the left of a row: its number, a support's letter, "+" for the empty row.</summary>
+    /// <param name="sheet">The beam.</param>
+    /// <param name="block">The block.</param>
+    /// <param name="row">The row.</param>
+    internal static string Head(FormSheet sheet, FormBlock block, int row) =>
+        row == FormPlace.OwnWeightRow ? ""
+        : row >= sheet.RowsOf(block) ? "+"
+        : block == FormBlock.Supports ? Label(sheet.Document, row)
+        : Number(row);
+
+    /// <summary>A row in words, as "load 3" or "support B".</summary>
+    /// <param name="sheet">The beam.</param>
+    /// <param name="block">The block.</param>
+    /// <param name="row">The row.</param>
+    internal static string Row(FormSheet sheet, FormBlock block, int row) =>
+        row == FormPlace.OwnWeightRow ? "own weight"
+        : row >= sheet.RowsOf(block) ? $"new {FormColumns.RowName(block)}"
+        : $"{FormColumns.RowName(block)} {Head(sheet, block, row)}";
+
+    /// <summary>A cell in words, as "load 3 size".</summary>
+    /// <param name="sheet">The beam.</param>
+    /// <param name="place">The cell.</param>
+    internal static string Cell(FormSheet sheet, FormPlace place) => place.IsOwnWeight && place.Column == FormColumn.Size
+        ? "own weight"
+        : $"{Row(sheet, place.Block, place.Row)} {Column(place.Column)}";
+
+    private static string Column(FormColumn column) => column switch
+    {
+        FormColumn.Place => "place",
+        _ => FormColumns.Heading(column),
+    };
+
+    private static string Label(BeamDocument document, int row)
+    {
+        ImmutableArray<string?> labels = FormLabels.Of(document);
+        return labels[row] ?? Number(row);
+    }
+
+    private static string Number(int row) => string.Create(
+        System.Globalization.CultureInfo.InvariantCulture, $"{row + 1}");
+}

@@ -1,0 +1,59 @@
+using System.Collections.Immutable;
+
+namespace FieldCheck.Screen;
+
+/// <summary>What the help says.</summary>
+internal static class HelpLines
+{
+    /// <summary>How a beam is checked in a minute.</summary>
+    internal static ImmutableArray<string> InAMinute { get; } =
+    [
+        "HOW TO CHECK A BEAM IN A MINUTE",
+        "Type the length and press Enter: 3.6, 3600mm, 12'-6 1/2\". Enter goes down, Tab goes right.",
+        "A pin stands at the left end and a roller at the right. Type where they really stand: 0.3, joint 1, end - 6 in.",
+        "Space changes a support: pin, roller, fixed, guide, spring. A spring takes its stiffness: spring 12 kip/in.",
+        "Loads: 12 is a force, 12/m is spread, 3..6/m varies, 5 kNm turns, 1.2t is a weight, 12 psf * 5 ft an area load.",
+        "From and to say where it stands: 0.6, A + 4 ft, end - 6 in, mid 1. No to: at one place. No from: from the end.",
+        "The last row of each block is empty: type there to add a row. Enter there goes on to the next block.",
+        "Every number is read back in the line above the keys. Read it: it is how slips are found.",
+        "A cell marked ! does not read, one marked ? asks; until all read, every figure is --.",
+        "Results are worked out at every key; RESULTS says whether they are up to date.",
+        "^Z undoes everything. Esc drops what is being typed and never leaves the program.",
+        "^S saves. ^O opens a preset or a file. ^Q leaves.",
+    ];
+
+    /// <summary>All lines for a view: how it is done, then the keys; or of the keys those with certain words.</summary>
+    /// <param name="view">The view.</param>
+    /// <param name="filter">Words that must stand in a line; empty for all.</param>
+    /// <returns>At least one line.</returns>
+    internal static ImmutableArray<HelpLine> Of(ScreenView view, string filter)
+    {
+        ImmutableArray<HelpLine> keys =
+        [
+            .. CommandTable.All
+                .Where(command => view == ScreenView.Beam || command.Group == CommandGroup.Beam)
+                .Select(Line),
+        ];
+        string[] words = filter.Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        if (words.Length == 0)
+        {
+            return
+            [
+                .. InAMinute.Select(text => new HelpLine("", text)),
+                new HelpLine("", ""),
+                new HelpLine("", $"KEYS IN THE {view.ToString().ToUpperInvariant()} VIEW (Enter runs the line)"),
+                .. keys,
+            ];
+        }
+
+        ImmutableArray<HelpLine> found =
+            [.. keys.Where(line => words.All(word => $"{line.Keys} {line.Words}".Contains(word, StringComparison.OrdinalIgnoreCase)))];
+        return found.IsEmpty ? [new HelpLine("", "No key has these words. Backspace takes them away.")] : found;
+    }
+
+    private static HelpLine Line(ScreenCommand command)
+    {
+        string[] ways = [.. new[] { command.KeyWords, command.MenuWords }.Where(way => way.Length > 0)];
+        return new HelpLine(string.Join("  ", ways), command.Words, command);
+    }
+}

@@ -1,0 +1,58 @@
+using System.Collections.Immutable;
+using FieldCheck.Sheet;
+using FieldCheck.Sheet.Document;
+using FieldCheck.Sheet.Presets;
+
+namespace FieldCheck.Screen;
+
+/// <summary>What lies over the view and takes the keys; Esc closes it. Closed set: the cases are the nested records.</summary>
+internal abstract record Overlay
+{
+    private Overlay()
+    {
+    }
+
+    /// <summary>The menu.</summary>
+    /// <param name="Page">Which page of it.</param>
+    /// <param name="Choice">The entry that Enter takes, counted from 0.</param>
+    internal sealed record Menu(MenuPage Page, int Choice = 0) : Overlay;
+
+    /// <summary>The help.</summary>
+    /// <param name="Filter">Only keys with these words are shown.</param>
+    /// <param name="Choice">The line that Enter runs, counted from 0.</param>
+    internal sealed record Help(LineText Filter, int Choice = 0) : Overlay;
+
+    /// <summary>The presets to choose from.</summary>
+    /// <param name="Presets">All of them; null while they are being looked for.</param>
+    /// <param name="Filter">Only names with these words are shown; or the path of a file.</param>
+    /// <param name="Choice">The one that Enter opens, counted from 0 among those shown.</param>
+    /// <param name="Preview">What comes of the one chosen; null where it cannot be opened or none is chosen.</param>
+    internal sealed record OpenList(
+        ImmutableArray<Preset>? Presets, LineText Filter, int Choice, Calculation? Preview) : Overlay;
+
+    /// <summary>The line in which a name to save under is typed.</summary>
+    /// <param name="Name">The name so far.</param>
+    /// <param name="Then">What comes after saving.</param>
+    internal sealed record NameLine(LineText Name, AfterSave Then) : Overlay;
+
+    /// <summary>The work is not saved and would be lost.</summary>
+    /// <param name="Then">What the person wants to do.</param>
+    internal sealed record UnsavedQuestion(AfterSave Then) : Overlay;
+
+    /// <summary>Something else stands where the work is to be saved.</summary>
+    /// <param name="Request">The save that was refused.</param>
+    /// <param name="Obstacle">Why.</param>
+    internal sealed record SaveQuestion(SaveRequest Request, SaveObstacle Obstacle) : Overlay;
+
+    /// <summary>Unsaved work of an earlier session is offered.</summary>
+    /// <param name="Document">The beam as it was left.</param>
+    /// <param name="Origin">Where it had come from.</param>
+    /// <param name="Words">What it is.</param>
+    internal sealed record RecoveryOffer(BeamDocument Document, BeamOrigin Origin, string Words) : Overlay;
+
+    /// <summary>Keys without a column, one a line.</summary>
+    /// <param name="Page">Which keys.</param>
+    /// <param name="Choice">The line the person is on, counted from 0.</param>
+    /// <param name="Draft">What is being typed there; null while nothing is.</param>
+    internal sealed record Details(DetailPage Page, int Choice = 0, LineText? Draft = null) : Overlay;
+}

@@ -1,0 +1,94 @@
+using System.Diagnostics;
+
+namespace FieldCheck.Screen;
+
+/// <summary>Keys pressed while something lies over the view.</summary>
+internal static class OverlayKeys
+{
+    /// <summary>What a key does.</summary>
+    /// <param name="state">The state.</param>
+    /// <param name="overlay">What lies over the view.</param>
+    /// <param name="stroke">The key.</param>
+    internal static ScreenStep Press(ScreenState state, Overlay overlay, KeyStroke stroke)
+    {
+        if (overlay is Overlay.RecoveryOffer offer)
+        {
+            return QuestionKeys.Press(state, offer, stroke);
+        }
+
+        return stroke switch
+        {
+            KeyStroke.Named { Key: KeyName.Escape } => Back(state, overlay),
+            KeyStroke.Control { Letter: 'L' } => state.Step(new Effect.Redraw()),
+            KeyStroke.Control { Letter: 'C' or 'Q' } => Leave(state, overlay),
+            _ => overlay switch
+            {
+                Overlay.Menu menu => MenuKeys.Press(state, menu, stroke),
+                Overlay.Help help => HelpKeys.Press(state, help, stroke),
+                Overlay.OpenList list => OpenListKeys.Press(state, list, stroke),
+                Overlay.NameLine line => Name(state, line, stroke),
+                Overlay.UnsavedQuestion question => QuestionKeys.Press(state, question, stroke),
+                Overlay.SaveQuestion question => QuestionKeys.Press(state, question, stroke),
+                Overlay.Details details => DetailKeys.Press(state, details, stroke),
+                _ => throw new UnreachableException(),
+            },
+        };
+    }
+
+    /// <summary>A choice moved by a key through a list; the same for a key that does not move.</summary>
+    /// <param name="choice">The choice, counted from 0.</param>
+    /// <param name="count">How many there are.</param>
+    /// <param name="stroke">The key.</param>
+    internal static int Moved(int choice, int count, KeyStroke stroke)
+    {
+        const int page = 10;
+        int moved = (stroke as KeyStroke.Named)?.Key switch
+        {
+            KeyName.Up => choice - 1,
+            KeyName.Down => choice + 1,
+            KeyName.PageUp => choice - page,
+            KeyName.PageDown => choice + page,
+            KeyName.Home => 0,
+            KeyName.End => count - 1,
+            _ => choice,
+        };
+        return Math.Clamp(moved, 0, Math.Max(count - 1, 0));
+    }
+
+    /// <summary>A line after a key that types in it; null for a key that does not.</summary>
+    /// <param name="line">The line.</param>
+    /// <param name="stroke">The key.</param>
+    internal static LineText? Typed(LineText line, KeyStroke stroke) => stroke switch
+    {
+        KeyStroke.Text text => line.Insert(text.Grapheme),
+        KeyStroke.Paste paste => line.Insert(string.Concat(paste.Content.Where(letter => !char.IsControl(letter)))),
+        KeyStroke.Named named => line.After(named.Key),
+        _ => null,
+    };
+
+    private static ScreenStep Back(ScreenState state, Overlay overlay) => (state with
+    {
+        Overlay = overlay is Overlay.Details { Draft: not null } details ? details with { Draft = null } : null,
+    }).Step();
+
+    // Asked a second time the person means it: what is unsaved is kept for recovery.
+    private static ScreenStep Leave(ScreenState state, Overlay overlay) =>
+        overlay is Overlay.UnsavedQuestion { Then: AfterSave.Leave leave }
+            ? FileSteps.After(state, leave)
+            : FileSteps.Leave(state with { Overlay = null }, new AfterSave.Leave());
+
+    private static ScreenStep Name(ScreenState state, Overlay.NameLine line, KeyStroke stroke)
+    {
+        if (stroke is KeyStroke.Named { Key: KeyName.Enter })
+        {
+            string name = line.Name.Text.Trim();
+            return name.Length == 0
+                ? (state with { Notice = new Notice("A name is needed to save under.", Role.Warn) }).Step()
+                : FileSteps.SaveAs(state, name, line.Then);
+        }
+
+        return Typed(line.Name, stroke) is LineText typed
+            ? (state with { Overlay = line with { Name = typed } }).Step()
+            : state.Step();
+    }
+}

@@ -1,0 +1,54 @@
+namespace FieldCheck.Screen;
+
+/// <summary>Keys that answer a question asked in one line.</summary>
+internal static class QuestionKeys
+{
+    /// <summary>Enter takes up the work offered; any other key leaves it kept and does what it does.</summary>
+    internal static ScreenStep Press(ScreenState state, Overlay.RecoveryOffer offer, KeyStroke stroke) => stroke switch
+    {
+        KeyStroke.Named { Key: KeyName.Enter } => FileAnswers.TakeUp(state, offer),
+        KeyStroke.Named { Key: KeyName.Escape } => (state with { Overlay = null }).Step(),
+        _ => FormKeys.Press(state with { Overlay = null }, stroke),
+    };
+
+    internal static ScreenStep Press(ScreenState state, Overlay.UnsavedQuestion question, KeyStroke stroke) => Letter(stroke) switch
+    {
+        "s" => FileSteps.Save(state with { Overlay = null }, question.Then),
+        "l" => FileSteps.After(state with { Overlay = null }, question.Then),
+        _ => state.Step(),
+    };
+
+    internal static ScreenStep Press(ScreenState state, Overlay.SaveQuestion question, KeyStroke stroke)
+    {
+        bool isChanged = question.Obstacle == SaveObstacle.ChangedOnDisk;
+        ScreenState closed = state with { Overlay = null };
+        return (Letter(stroke), isChanged) switch
+        {
+            ("m", true) or ("o", false) => FileSteps.Overwrite(closed, question.Request),
+            ("t", true) => closed.Step(new Effect.Open(question.Request.Save.Path)),
+            ("n", _) => (state with { Overlay = new Overlay.NameLine(LineText.Empty, question.Request.Then) }).Step(),
+            _ => state.Step(),
+        };
+    }
+
+    /// <summary>The question in words, with the keys that answer it.</summary>
+    /// <param name="state">The state.</param>
+    /// <param name="overlay">What lies over the view.</param>
+    /// <returns>Null where it is no question.</returns>
+    internal static (string Question, string Keys)? Words(ScreenState state, Overlay overlay) => overlay switch
+    {
+        Overlay.UnsavedQuestion { Then: AfterSave.Leave } =>
+            ($"Save {state.Origin.Name} before leaving?", "s save   l leave (kept for recovery)   Esc stay"),
+        Overlay.UnsavedQuestion =>
+            ($"Save {state.Origin.Name} first? What is not saved is lost.", "s save   l let it go   Esc stay"),
+        Overlay.SaveQuestion { Obstacle: SaveObstacle.ChangedOnDisk } question => (
+            $"{question.Request.Save.Path} was changed on disk by someone else.",
+            "m keep mine   t take theirs   n save under another name   Esc back"),
+        Overlay.SaveQuestion question => (
+            $"{question.Request.Save.Path} is there already.", "o overwrite it   n another name   Esc back"),
+        Overlay.RecoveryOffer offer => ($"{offer.Words}", "Enter take it up again   any other key leaves it kept"),
+        _ => null,
+    };
+
+    private static string? Letter(KeyStroke stroke) => (stroke as KeyStroke.Text)?.Grapheme.ToLowerInvariant();
+}

@@ -1,0 +1,97 @@
+using FieldCheck.Sheet.Editing;
+using FieldCheck.Sheet.Reading;
+
+namespace FieldCheck.Screen;
+
+/// <summary>Commands on whole rows.</summary>
+internal static class RowCommands
+{
+    internal static ScreenState Run(ScreenState state, CommandName name) => name switch
+    {
+        CommandName.PutRowBack => PutBack(state),
+        CommandName.NextMarked => NextMarked(state),
+        CommandName.AddRow => Add(state),
+        _ when state.Focus.IsOwnWeight || FormMoves.IsEmptyRow(state.Sheet, state.Focus) => OnNoRow(state, name),
+        CommandName.CopyRow => Copy(state),
+        CommandName.DeleteRow => Delete(state),
+        CommandName.RowUp => Swap(state, state.Focus.Row - 1, state.Focus.Row - 1),
+        CommandName.RowDown => Swap(state, state.Focus.Row, state.Focus.Row + 1),
+        CommandName.MoreOfRow =>
+            state with { Overlay = new Overlay.Details(new DetailPage(state.Focus.Block, state.Focus.Row)) },
+        _ => state,
+    };
+
+    private static ScreenState OnNoRow(ScreenState state, CommandName name) =>
+        name == CommandName.DeleteRow && state.Focus.IsOwnWeight
+            ? FormEdits.Type(state with { Focus = state.Focus with { Column = FormColumn.Size } }, "")
+            : name is CommandName.CopyRow or CommandName.DeleteRow or CommandName.MoreOfRow
+                ? state with { Notice = new Notice("There is no row here yet.") }
+                : state;
+
+    private static ScreenState Add(ScreenState state)
+    {
+        if (FormMoves.IsEmptyRow(state.Sheet, state.Focus))
+        {
+            return state;
+        }
+
+        FormPlace added = state.Focus with { Row = state.Focus.Row + 1 };
+        added = FormMoves.RowEnd(added, last: false);
+        FormRow blank = FormRow.Blank(state.Document, added.Block);
+        return FormEdits.Make(state, new Edit.PutRow(added.Row, blank), added) with { Focus = added };
+    }
+
+    private static ScreenState Copy(ScreenState state)
+    {
+        FormPlace copy = state.Focus with { Row = state.Focus.Row + 1 };
+        return FormEdits.Make(state, new Edit.CopyRow(copy.Block, state.Focus.Row), copy) with { Focus = copy };
+    }
+
+    private static ScreenState Delete(ScreenState state)
+    {
+        FormPlace focus = state.Focus;
+        string name = FormWords.Row(state.Sheet, focus.Block, focus.Row);
+        ScreenState deleted = FormEdits.Make(state, new Edit.DeleteRow(focus.Block, focus.Row), focus);
+        return deleted with
+        {
+            DeletedRow = FormRow.At(state.Document, focus.Block, focus.Row),
+            Focus = FormMoves.Within(deleted.Sheet, focus),
+            Notice = new Notice($"{char.ToUpperInvariant(name[0])}{name[1..]} deleted. ^Z brings it back."),
+        };
+    }
+
+    private static ScreenState PutBack(ScreenState state)
+    {
+        if (state.DeletedRow is not FormRow row)
+        {
+            return state with { Notice = new Notice("No row has been deleted.") };
+        }
+
+        FormBlock block = StepNames.BlockOf(row);
+        int at = block == state.Focus.Block ? Math.Max(state.Focus.Row, 0) : state.Sheet.RowsOf(block);
+        FormPlace place = new(block, at, FormColumns.Of(block)[0]);
+        return FormEdits.Make(state, new Edit.PutRow(at, row), place) with { Focus = place };
+    }
+
+    private static ScreenState Swap(ScreenState state, int upper, int to)
+    {
+        FormPlace place = state.Focus with { Row = to };
+        ScreenState swapped = FormEdits.Make(state, new Edit.SwapRows(state.Focus.Block, upper), place);
+        return swapped.Sheet == state.Sheet && !IsPair(state, upper) ? state : swapped with { Focus = place };
+    }
+
+    private static bool IsPair(ScreenState state, int upper) =>
+        upper >= 0 && upper + 1 < state.Sheet.RowsOf(state.Focus.Block);
+
+    private static ScreenState NextMarked(ScreenState state)
+    {
+        if (CellProblems.Next(state.Settled, state.Focus) is FormPlace place)
+        {
+            return state with { Focus = place, TabStart = null };
+        }
+
+        return state.Settled.Problems is [Problem problem, ..]
+            ? state with { Overlay = new Overlay.Details(new DetailPage(null), DetailLines.IndexOf(state.Document, problem.Key)) }
+            : state with { Notice = new Notice("No cell is marked.") };
+    }
+}

@@ -1,0 +1,81 @@
+using System.Globalization;
+using System.Text;
+using Wcwidth;
+
+namespace FieldCheck.Screen;
+
+/// <summary>How many columns of the terminal a text takes, and texts cut to fit.</summary>
+internal static class TextColumns
+{
+    private const int Widest = 2;
+
+    /// <summary>The columns that a text takes.</summary>
+    /// <param name="text">The text.</param>
+    internal static int Of(string text)
+    {
+        if (Ascii.IsValid(text))
+        {
+            return text.Length;
+        }
+
+        int columns = 0;
+        TextElementEnumerator graphemes = StringInfo.GetTextElementEnumerator(text);
+        while (graphemes.MoveNext())
+        {
+            columns += OfGrapheme(graphemes.GetTextElement());
+        }
+
+        return columns;
+    }
+
+    /// <summary>As much of the beginning of a text as fits.</summary>
+    /// <param name="text">The text.</param>
+    /// <param name="width">The columns that there are.</param>
+    internal static string Cut(string text, int width)
+    {
+        if (width <= 0)
+        {
+            return "";
+        }
+
+        int columns = 0;
+        TextElementEnumerator graphemes = StringInfo.GetTextElementEnumerator(text);
+        while (graphemes.MoveNext())
+        {
+            columns += OfGrapheme(graphemes.GetTextElement());
+            if (columns > width)
+            {
+                return text[..graphemes.ElementIndex];
+            }
+        }
+
+        return text;
+    }
+
+    /// <summary>A text cut or filled up with blanks to be exactly so wide.</summary>
+    /// <param name="text">The text.</param>
+    /// <param name="width">The columns that it shall take.</param>
+    internal static string Fit(string text, int width)
+    {
+        string cut = Cut(text, width);
+        return cut + new string(' ', Math.Max(width - Of(cut), 0));
+    }
+
+    /// <summary>A text fit to a width, ending in ".." where something had to be cut.</summary>
+    /// <param name="text">The text.</param>
+    /// <param name="width">The columns that it shall take.</param>
+    internal static string FitWithMark(string text, int width) =>
+        Of(text) <= width || width < 4 ? Fit(text, width) : Fit(Cut(text, width - 2) + "..", width);
+
+    // A terminal gives no grapheme more than two columns, however many wide code points are joined in it.
+    private static int OfGrapheme(string grapheme)
+    {
+        int columns = 0;
+        foreach (Rune rune in grapheme.EnumerateRunes())
+        {
+            columns += Math.Max(UnicodeCalculator.GetWidth(rune), 0);
+        }
+
+        return Math.Min(columns, Widest);
+    }
+}
