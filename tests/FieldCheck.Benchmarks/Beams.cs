@@ -39,7 +39,7 @@ internal static class Beams
         {
             0 => new Load.Point(from + (share * length), Down: 5e3 + (100 * (i % 7))),
             1 => new Load.Distributed(from, from + length, StartIntensity: 2e3, EndIntensity: 2e3),
-            _ => new Load.Distributed(from + (0.2 * length), from + (0.8 * length), StartIntensity: 1e3, EndIntensity: 4e3),
+            _ => new Load.Distributed(from + (0.2 * length), from + (0.8 * length), 1e3, EndIntensity: 4e3),
         };
     }
 }

@@ -8,7 +8,13 @@ internal sealed class ChainMatrix
 {
     private const int Half = 3;
 
-    private static readonly double[,] Unit = { { 12, 6, -12, 6 }, { 6, 4, -6, 2 }, { -12, -6, 12, -6 }, { 6, 2, -6, 4 } };
+    private static readonly double[,] Unit =
+    {
+        { 12, 6, -12, 6 },
+        { 6, 4, -6, 2 },
+        { -12, -6, 12, -6 },
+        { 6, 2, -6, 4 },
+    };
 
     private readonly (int Row, int Column, double Value)[] _entries;
     private readonly BandFactor _factor = new();

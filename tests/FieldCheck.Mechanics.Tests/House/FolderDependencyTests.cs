@@ -44,7 +44,7 @@ public sealed class FolderDependencyTests
     public void Namespace_IsTheFolder(string file)
     {
         string folder = Path.GetDirectoryName(file)!;
-        string expected = folder.Length == 0 ? "FieldCheck.Mechanics" : $"FieldCheck.Mechanics.{folder.Replace('/', '.')}";
+        string expected = "FieldCheck.Mechanics" + (folder.Length == 0 ? "" : "." + folder.Replace('/', '.'));
 
         Assert.Contains($"\nnamespace {expected};", "\n" + File.ReadAllText(Path.Combine(Source(), file)));
     }

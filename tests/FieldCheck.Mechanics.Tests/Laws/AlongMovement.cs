@@ -3,7 +3,7 @@ using FieldCheck.Mechanics.Response;
 
 namespace FieldCheck.Mechanics.Tests.Laws;
 
-/// <summary>Movement of the beam along its axis, toward the right end: from N over E·A and what the supports hold.</summary>
+/// <summary>Movement along the beam, toward the right end: from N over E·A and what the supports hold.</summary>
 internal static class AlongMovement
 {
     internal static bool IsKnownAt(Support support) =>
@@ -28,12 +28,14 @@ internal static class AlongMovement
     internal static double FromLeftEnd(BeamModel model, BeamResponse response, double x) => Probes
         .Stretches(model, response)
         .Where(stretch => stretch.From < x)
-        .Sum(stretch => Quadrature.Integral(
-            place => response.At(place).Right.Axial, stretch.From, Math.Min(stretch.To, x)) / stretch.Span.AxialRigidity);
+        .Sum(stretch => Integral(response, axial => axial, stretch.From, Math.Min(stretch.To, x), stretch.Span));
 
     /// <summary>Sum of the sizes of what is added up: the scale of rounding.</summary>
     internal static double Size(BeamModel model, BeamResponse response) => Probes
         .Stretches(model, response)
-        .Sum(stretch => Quadrature.Integral(
-            place => Math.Abs(response.At(place).Right.Axial), stretch.From, stretch.To) / stretch.Span.AxialRigidity);
+        .Sum(stretch => Integral(response, Math.Abs, stretch.From, stretch.To, stretch.Span));
+
+    private static double Integral(
+        BeamResponse response, Func<double, double> taken, double from, double to, Span span) =>
+        Quadrature.Integral(x => taken(response.At(x).Right.Axial), from, to) / span.AxialRigidity;
 }

@@ -6,7 +6,7 @@ namespace FieldCheck.Mechanics.Tests.Laws;
 /// <summary>What the section itself does, as told from the slope of the deflected line.</summary>
 internal static class Bending
 {
-    /// <summary>Share of the slope that comes from shear: the deflected line turns by it, the section does not.</summary>
+    /// <summary>The slope's share from shear: the deflected line turns by it, the section does not.</summary>
     internal static double ShearSlope(Span span, double shear) =>
         span.ShearRigidity is double rigidity ? -shear / rigidity : 0;
 

@@ -35,8 +35,8 @@ public sealed class EquilibriumTests
         {
             BeamResponse response = Answer.To(model);
             Scale scale = new(model, response);
-            double[] places = [share * model.Length, .. Probes.Of(model, response).Where(x => x > 0 && x < model.Length)];
-            foreach (double x in places)
+            IEnumerable<double> inside = Probes.Of(model, response).Where(x => x > 0 && x < model.Length);
+            foreach (double x in inside.Append(share * model.Length))
             {
                 (SectionState left, SectionState right) = response.At(x);
                 Agrees(Statics.AtCut(model, response.Reactions, x, Side.Left), left, scale, $"left of {x}");

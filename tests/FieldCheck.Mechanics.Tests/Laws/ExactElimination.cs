@@ -9,10 +9,13 @@ internal static class ExactElimination
         return matrix.Length == 0 ? 0 : Reduce(matrix, matrix[0].Length).Count;
     }
 
-    /// <summary>Solves for the chosen columns alone; null when they cannot meet the right side or are not independent.</summary>
+    /// <summary>Solves for the chosen columns alone; null when they cannot meet the right side, or depend.</summary>
     internal static Ratio[]? Solve(Ratio[][] rows, Ratio[] right, int[] columns)
     {
-        Ratio[][] matrix = [.. rows.Select((row, i) => columns.Select(column => row[column]).Append(right[i]).ToArray())];
+        Ratio[][] matrix =
+        [
+            .. rows.Select((row, i) => columns.Select(column => row[column]).Append(right[i]).ToArray()),
+        ];
         List<int> pivots = Reduce(matrix, columns.Length);
         bool isMet = matrix.Skip(pivots.Count).All(row => row[^1].Sign == 0);
         return pivots.Count == columns.Length && isMet ? [.. matrix.Take(columns.Length).Select(row => row[^1])] : null;

@@ -8,17 +8,17 @@ namespace FieldCheck.Mechanics.Tests.Laws;
 internal static class Law
 {
     /// <summary>Beams drawn a law; FIELDCHECK_DRAWS asks for more, for a long run.</summary>
-    internal static readonly int Draws =
-        int.TryParse(Environment.GetEnvironmentVariable("FIELDCHECK_DRAWS"), CultureInfo.InvariantCulture, out int asked)
-            ? asked
-            : 300;
+    internal static readonly int Draws = int.Parse(
+        Environment.GetEnvironmentVariable("FIELDCHECK_DRAWS") ?? "300", CultureInfo.InvariantCulture);
 
     internal static void Holds(Gen<BeamModel> beams, Action<BeamModel> law) =>
         beams.Sample(law, iter: Draws, print: BeamText.Of);
 
     internal static void Holds<T>(Gen<BeamModel> beams, Gen<T> more, Action<BeamModel, T> law) =>
         Gen.Select(beams, more).Sample(
-            (model, drawn) => law(model, drawn), iter: Draws, print: pair => $"{pair.Item2}\n{BeamText.Of(pair.Item1)}");
+            (model, drawn) => law(model, drawn),
+            iter: Draws,
+            print: pair => $"{pair.Item2}\n{BeamText.Of(pair.Item1)}");
 
     /// <summary>Equality to a share of the scale on which rounding acts.</summary>
     internal static void Equal(double expected, double actual, double tolerance, string what) => Assert.True(

@@ -6,7 +6,7 @@ namespace FieldCheck.Mechanics.Tests.Laws;
 /// <summary>Places at which a law is looked at.</summary>
 internal static class Probes
 {
-    /// <summary>Every place where a formula may change, left to right: as the response says and as the model has it.</summary>
+    /// <summary>Every place where a formula may change, left to right: by the response and by the model.</summary>
     internal static double[] Of(BeamModel model, BeamResponse response) =>
     [
         .. response.Breaks
@@ -19,8 +19,8 @@ internal static class Probes
     ];
 
     /// <summary>Stretches over which every quantity is one polynomial, each with the span that it lies in.</summary>
-    internal static IEnumerable<(double From, double To, Span Span)> Stretches(BeamModel model, BeamResponse response) =>
-        Of(model, response).Pairwise().Select(pair => (pair.First, pair.Second, SpanAt(model, pair.First)));
+    internal static IEnumerable<(double From, double To, Span Span)> Stretches(
+        BeamModel model, BeamResponse response) => Of(model, response).Pairwise().Select(pair => (pair.First, pair.Second, SpanAt(model, pair.First)));
 
     internal static IEnumerable<(double First, double Second)> Pairwise(this double[] places) =>
         places.Zip(places.Skip(1));

@@ -9,7 +9,7 @@ namespace FieldCheck.Mechanics.Tests.Laws;
 /// <param name="SizeOn">How large such figures are on the beam.</param>
 internal sealed record Quantity(string Name, Func<BeamResponse, double> Of, Func<Scale, double> SizeOn)
 {
-    /// <summary>Every reaction, and all five curves on both sides of every place where one may jump, and between.</summary>
+    /// <summary>Every reaction, and all five curves on both sides of every place where one may jump.</summary>
     internal static IEnumerable<Quantity> All(BeamModel model, BeamResponse response) =>
         Enumerable.Range(0, model.Supports.Length).SelectMany(OfReaction)
             .Concat(Probes.Dense(model, response, inEach: 3).SelectMany(At));

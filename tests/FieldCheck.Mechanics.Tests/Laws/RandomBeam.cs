@@ -38,7 +38,7 @@ internal static class RandomBeam
     /// <summary>Half of the supports that can, act one way only; the beam stands while all of them touch.</summary>
     internal static readonly Gen<BeamModel> OneWay = WithOneWay(support => support.Rotation is not Restraint.Rigid);
 
-    /// <summary>As <see cref="OneWay"/>, but what acts one way holds nothing besides; few enough for exact statics.</summary>
+    /// <summary>As <see cref="OneWay"/>, but what acts one way holds nothing besides; few supports.</summary>
     internal static readonly Gen<BeamModel> OneWayPlain = WithOneWay(support =>
             support is { Rotation: Restraint.None, Along: Restraint.None })
         .Where(model => model.Supports.Length <= 4);

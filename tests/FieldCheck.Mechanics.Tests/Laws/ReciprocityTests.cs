@@ -4,7 +4,7 @@ using FieldCheck.Mechanics.Response;
 
 namespace FieldCheck.Mechanics.Tests.Laws;
 
-/// <summary>Maxwell and Betti: loads of one case work as much on the movements of another as the other way round.</summary>
+/// <summary>Maxwell and Betti: either case works as much on the movements of the other.</summary>
 public sealed class ReciprocityTests
 {
     private const double Rounding = 1e-11;

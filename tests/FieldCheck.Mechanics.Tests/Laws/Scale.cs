@@ -12,13 +12,14 @@ internal sealed class Scale
     {
         SectionState[] states = [.. responses.SelectMany(response => Probes.Of(model, response)
             .SelectMany(x => new[] { response.At(x).Left, response.At(x).Right }))];
-        double loads = model.Cases.SelectMany(one => one.Loads).Sum(SizeOf);
-        double couples = model.Cases.SelectMany(one => one.Loads).OfType<Load.Couple>().Sum(one => Math.Abs(one.Moment));
-        Force = loads
+        Load[] loads = [.. model.Cases.SelectMany(one => one.Loads)];
+        double couples = loads.OfType<Load.Couple>().Sum(one => Math.Abs(one.Moment));
+        Reaction[] reactions = [.. responses.SelectMany(response => response.Reactions)];
+        Force = loads.Sum(SizeOf)
             + states.Max(state => Math.Max(Math.Abs(state.Shear), Math.Abs(state.Axial)))
-            + responses.Max(response => response.Reactions.Max(one => Math.Abs(one.Horizontal) + Math.Abs(one.Vertical)));
+            + reactions.Max(one => Math.Abs(one.Horizontal) + Math.Abs(one.Vertical));
         Moment = (Force * model.Length) + couples + states.Max(state => Math.Abs(state.Moment))
-            + responses.Max(response => response.Reactions.Max(one => Math.Abs(one.Moment)));
+            + reactions.Max(one => Math.Abs(one.Moment));
         double softest = model.Spans.Min(span => span.FlexuralRigidity);
         double slope = states.Max(state => Math.Abs(state.Slope));
         double stiffest = model.Spans.Max(span => span.FlexuralRigidity);

@@ -4,18 +4,18 @@ using FieldCheck.Mechanics.Response;
 
 namespace FieldCheck.Mechanics.Tests.Laws;
 
-/// <summary>How a beam is entered makes no difference: a joint or a seam in a load is not a thing of the world.</summary>
+/// <summary>How a beam is entered makes no difference: a joint, or a seam in a load, is on paper only.</summary>
 public sealed class SplittingTests
 {
     private const double Rounding = 1e-12;
 
     [Fact]
-    public void SpanEnteredAsTwo_ChangesNothing() =>
-        Law.Holds(RandomBeam.Stable, Gen.Double[0, 1], (model, share) => SameAnswer(model, WithSpanSplit(model, share)));
+    public void SpanEnteredAsTwo_ChangesNothing() => Law.Holds(
+        RandomBeam.Stable, Gen.Double[0, 1], (model, share) => SameAnswer(model, WithSpanSplit(model, share)));
 
     [Fact]
-    public void DistributedLoadEnteredAsTwo_ChangesNothing() =>
-        Law.Holds(RandomBeam.Stable, Gen.Double[0, 1], (model, share) => SameAnswer(model, WithLoadsSplit(model, share)));
+    public void DistributedLoadEnteredAsTwo_ChangesNothing() => Law.Holds(
+        RandomBeam.Stable, Gen.Double[0, 1], (model, share) => SameAnswer(model, WithLoadsSplit(model, share)));
 
     [Fact]
     public void LoadEnteredAsTwoHalves_ChangesNothing() =>
@@ -51,7 +51,10 @@ public sealed class SplittingTests
 
     private static BeamModel WithLoadsSplit(BeamModel model, double share) => model with
     {
-        Cases = [.. model.Cases.Select(one => one with { Loads = [.. one.Loads.SelectMany(load => Split(load, share))] })],
+        Cases =
+        [
+            .. model.Cases.Select(one => one with { Loads = [.. one.Loads.SelectMany(load => Split(load, share))] }),
+        ],
     };
 
     private static IEnumerable<Load> Split(Load load, double share)

@@ -6,7 +6,7 @@ namespace FieldCheck.Mechanics.Tests.Oracles;
 
 /// <summary>Reads the short notation that the oracle scripts read too, so that both solve the same beam.</summary>
 /// <remarks>
-/// span: length EI EA GA · support: x along across turn slope settlement imposed-turn (r rigid, - free, else a spring) ·
+/// span: length EI EA GA · support: x along across turn slope settlement imposed-turn (r rigid, - free, else spring) ·
 /// hinge: x · point: x down right · couple: x moment side · spread: from to start end way · at: places with a side ·
 /// = figures: H V M of support n, then N V M s(lope) d(eflection, down) at a place.
 /// </remarks>
@@ -24,7 +24,7 @@ internal static class OracleText
         string[] lines = [.. block.Split('\n').Select(line => line.Trim()).Where(line => line.Length > 0)];
         string[][] rows = [.. lines.Skip(1).Select(line => line.Split(' '))];
         BeamModel model = new(
-            [.. Rows(rows, "span").Select(row => new Span(Number(row[1]), Number(row[2]), Number(row[3]), Optional(row[4])))],
+            [.. Rows(rows, "span").Select(SpanFrom)],
             [.. Rows(rows, "support").Select(SupportFrom)],
             [.. Rows(rows, "hinge").Select(row => Number(row[1]))],
             [new LoadCase("all", [.. rows.Select(LoadFrom).OfType<Load>()])],
@@ -34,6 +34,9 @@ internal static class OracleText
     }
 
     private static IEnumerable<string[]> Rows(string[][] rows, string kind) => rows.Where(row => row[0] == kind);
+
+    private static Span SpanFrom(string[] row) =>
+        new(Number(row[1]), Number(row[2]), Number(row[3]), Optional(row[4]));
 
     private static Support SupportFrom(string[] row) => new(
         Number(row[1]),

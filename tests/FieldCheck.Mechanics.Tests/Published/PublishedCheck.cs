@@ -29,7 +29,7 @@ internal static class PublishedCheck
             Math.Abs(computed - value.Printed) <= value.Tolerance,
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"{id}, {value}: printed {value.Printed:R} ± {value.Tolerance:R}, computed {computed:R}. {example.Source}"));
+                $"{id}, {what}: {value.Printed:R} ± {value.Tolerance:R}, computed {computed:R}. {example.Source}"));
     }
 
     private static double Computed(PublishedCase example, PublishedValue value) => example.Kind switch

@@ -1,6 +1,6 @@
 namespace FieldCheck.Mechanics.Tests.Published;
 
-/// <summary>Lord, Richardson, Davison, Dillard: Strength of Materials (Virginia Tech Press, 2026), worked examples.</summary>
+/// <summary>Lord, Richardson, Davison, Dillard: Strength of Materials (2026), worked examples.</summary>
 public sealed class StrengthOfMaterialsExamplesTests
 {
     internal const string Data = "02-strength-of-materials-oer-examples.toml";

@@ -1,6 +1,6 @@
 namespace FieldCheck.Mechanics.Tests.Published;
 
-/// <summary>Lord, Richardson, Davison, Dillard: Strength of Materials (Virginia Tech Press, 2026), Appendix B.</summary>
+/// <summary>Lord, Richardson, Davison, Dillard: Strength of Materials (2026), Appendix B.</summary>
 public sealed class StrengthOfMaterialsTablesTests
 {
     internal const string Data = "01-strength-of-materials-oer-appendix-b.toml";
