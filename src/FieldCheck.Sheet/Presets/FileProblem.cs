@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace FieldCheck.Sheet.Presets;
 
 /// <summary>A problem and where it stands in its file.</summary>
@@ -8,6 +10,14 @@ namespace FieldCheck.Sheet.Presets;
 /// <param name="Text">What is wrong and what was expected.</param>
 public sealed record FileProblem(string File, int Line, int Column, string Key, string Text)
 {
+    /// <summary>How many problems of one file are told at most.</summary>
+    public const int Most = 20;
+
+    /// <summary>The problems of one file as they are told: in order of line and column, and no more than <see cref="Most"/>.</summary>
+    /// <param name="problems">The problems, in any order.</param>
+    public static ImmutableArray<FileProblem> InOrder(IEnumerable<FileProblem> problems) =>
+        [.. problems.Distinct().OrderBy(problem => problem.Line).ThenBy(problem => problem.Column).Take(Most)];
+
     /// <inheritdoc/>
     public override string ToString() => $"{File}:{Line}:{Column}: {(Key.Length > 0 ? Key + ": " : "")}{Text}";
 }
