@@ -2,12 +2,18 @@ namespace FieldCheck.Sheet.Presets;
 
 /// <summary>A problem and where it stands in its file.</summary>
 /// <param name="File">The file, as it was named.</param>
-/// <param name="Line">The line, counted from 1.</param>
+/// <param name="Line">The line, counted from 1; 0: it is of the file as a whole.</param>
 /// <param name="Column">The column, counted from 1.</param>
 /// <param name="Key">The key path with rows counted from 1; empty for the whole file.</param>
 /// <param name="Text">What is wrong and what was expected.</param>
 public sealed record FileProblem(string File, int Line, int Column, string Key, string Text)
 {
+    /// <summary>A problem of a file as a whole: it cannot be had, or holds no text.</summary>
+    /// <param name="file">The file, as it was named.</param>
+    /// <param name="text">What is wrong.</param>
+    public static FileProblem OfWhole(string file, string text) => new(file, 0, 0, "", text);
+
     /// <inheritdoc/>
-    public override string ToString() => $"{File}:{Line}:{Column}: {(Key.Length > 0 ? Key + ": " : "")}{Text}";
+    public override string ToString() =>
+        $"{File}:{(Line > 0 ? $"{Line}:{Column}:" : "")} {(Key.Length > 0 ? Key + ": " : "")}{Text}";
 }

@@ -1,7 +1,7 @@
 namespace FieldCheck.Sheet.Reading;
 
 /// <summary>Finds the known words that a mistyped one was probably meant to be.</summary>
-internal static class NearSpelling
+public static class NearSpelling
 {
     internal const int MostOffered = 3;
 
@@ -11,7 +11,7 @@ internal static class NearSpelling
     /// <param name="word">As typed.</param>
     /// <param name="known">What could have been meant, likeliest first: that order decides among equals.</param>
     /// <returns>At most three, all equally near; none where one letter, two in a longer word, is not enough.</returns>
-    internal static IReadOnlyList<string> Of(string word, IEnumerable<string> known)
+    public static IReadOnlyList<string> Of(string word, IEnumerable<string> known)
     {
         int reach = word.Length < 2 ? 0 : word.Length <= ShortWord ? 1 : 2;
         List<(string Word, int Distance)> near = known

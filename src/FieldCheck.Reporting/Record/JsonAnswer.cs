@@ -1,0 +1,103 @@
+using System.Collections.Immutable;
+using FieldCheck.Mechanics.Model;
+using FieldCheck.Mechanics.Response;
+using FieldCheck.Mechanics.Solving;
+using FieldCheck.Sheet;
+using FieldCheck.Sheet.Building;
+
+namespace FieldCheck.Reporting.Record;
+
+/// <summary>The object of a beam that stands.</summary>
+internal static class JsonAnswer
+{
+    internal static JsonCheck Of(Calculation calculation, BeamOutcome.Stands stands, CheckRequest request, int format)
+    {
+        BuiltBeam beam = calculation.Beam!;
+        Determinacy determinacy = stands.Determinacy;
+        return new(
+            format,
+            request.File,
+            calculation.Document.Title ?? "",
+            JsonFigure.Of(beam.Model.Length),
+            determinacy.Total,
+            determinacy.IsCoupled ? null : determinacy.Along,
+            determinacy.IsCoupled ? null : determinacy.Across,
+            [.. stands.Combinations.Select(combination => Of(combination, beam, request.At))],
+            JsonEnvelopes.Of(beam, stands.Combinations),
+            JsonStatedFigures.Of(calculation, stands.Combinations),
+            Explanations: [],
+            Checks: [],
+            [.. calculation.Messages.Select(Of)]);
+    }
+
+    internal static string Word(CombinationBasis basis) =>
+        basis == CombinationBasis.Factored ? "factored" : "service";
+
+    private static JsonCombination Of(CombinationResponse answer, BuiltBeam beam, ImmutableArray<AskedPlace> places)
+    {
+        bool hasStiffness = beam.Model.HasAbsoluteStiffness;
+        return new(
+            answer.Combination.Name,
+            Word(answer.Combination.Basis),
+            [.. beam.Supports.Zip(answer.Response.Reactions, Of)],
+            new(
+                Along(Curve.Axial),
+                Along(Curve.Shear),
+                Along(Curve.Moment),
+                hasStiffness ? Along(Curve.Deflection) : null),
+            [.. places.Select(place => Of(place, answer.Response, beam.Model))],
+            JsonFigure.Of(answer.Response.Proof.Residual));
+
+        JsonExtremes Along(Curve curve)
+        {
+            Extremes extremes = answer.Response.ExtremesOf(curve);
+            return new(
+                JsonFigure.Of(extremes.Max.Value),
+                JsonFigure.Of(extremes.Max.Position),
+                JsonFigure.Of(extremes.Min.Value),
+                JsonFigure.Of(extremes.Min.Position));
+        }
+    }
+
+    private static JsonReaction Of(NamedSupport support, Reaction reaction) => new(
+        support.Label,
+        support.Joint,
+        JsonFigure.Of(support.Support.Position),
+        JsonFigure.Of(reaction.Horizontal),
+        JsonFigure.Of(reaction.Vertical),
+        JsonFigure.Of(reaction.Moment),
+        reaction.Normal is double normal ? JsonFigure.Of(normal) : null,
+        reaction.IsLiftedOff);
+
+    private static JsonPlace Of(AskedPlace place, BeamResponse response, BeamModel model)
+    {
+        (SectionState left, SectionState right) = response.At(place.Position);
+
+        // Outside the beam nothing moves, so at its right end the deflection is that of the left side.
+        double deflection = place.Position < model.Length ? right.Deflection : left.Deflection;
+        return new(
+            JsonFigure.Of(place.Position),
+            JsonFigure.Of(left.Axial),
+            JsonFigure.Of(right.Axial),
+            JsonFigure.Of(left.Shear),
+            JsonFigure.Of(right.Shear),
+            JsonFigure.Of(left.Moment),
+            JsonFigure.Of(right.Moment),
+            Stiff(left.Slope),
+            Stiff(right.Slope),
+            Stiff(deflection),
+            place.Text);
+
+        double? Stiff(double value) => model.HasAbsoluteStiffness ? JsonFigure.Of(value) : null;
+    }
+
+    private static JsonMessage Of(Message message) => new(
+        message.Severity switch
+        {
+            Severity.Note => "note",
+            Severity.Caution => "caution",
+            _ => "fault",
+        },
+        message.Code,
+        message.Text);
+}

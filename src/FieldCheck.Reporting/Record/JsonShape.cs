@@ -1,0 +1,132 @@
+using System.Collections.Immutable;
+using System.Text.Json.Serialization;
+
+namespace FieldCheck.Reporting.Record;
+
+// The shape of `check --json`, in the order of its keys. docs/command-line.md describes it; keys may be added, never
+// changed. Numbers are SI; one that is not finite is null.
+
+internal sealed record JsonCheck(
+    int Format,
+    string File,
+    string Title,
+    double? LengthM,
+    int DegreeOfIndeterminacy,
+    int? DegreeAlong,
+    int? DegreeAcross,
+    ImmutableArray<JsonCombination> Combinations,
+    ImmutableArray<JsonEnvelope> Envelopes,
+    ImmutableArray<JsonStated> Stated,
+    ImmutableArray<JsonExplanation> Explanations,
+    ImmutableArray<JsonSectionCheck> Checks,
+    ImmutableArray<JsonMessage> Messages);
+
+internal sealed record JsonCombination(
+    string Name,
+    string Basis,
+    ImmutableArray<JsonReaction> Reactions,
+    JsonCurves<JsonExtremes> Extremes,
+    ImmutableArray<JsonPlace> At,
+    double? EquilibriumResidual);
+
+internal sealed record JsonReaction(
+    string Support,
+    int? Joint,
+    double? XM,
+    [property: JsonPropertyName("horizontal_N")] double? Horizontal,
+    [property: JsonPropertyName("vertical_N")] double? Vertical,
+    [property: JsonPropertyName("moment_Nm")] double? Moment,
+    [property: JsonPropertyName("normal_N")] double? Normal,
+    bool LiftedOff);
+
+internal sealed record JsonCurves<T>(
+    [property: JsonPropertyName("axial_N")] T Axial,
+    [property: JsonPropertyName("shear_N")] T Shear,
+    [property: JsonPropertyName("moment_Nm")] T Moment,
+    [property: JsonPropertyName("deflection_m")] T? Deflection)
+    where T : class;
+
+internal sealed record JsonExtremes(double? Max, double? MaxXM, double? Min, double? MinXM);
+
+internal sealed record JsonPlace(
+    double? XM,
+    [property: JsonPropertyName("axial_left_N")] double? AxialLeft,
+    [property: JsonPropertyName("axial_right_N")] double? AxialRight,
+    [property: JsonPropertyName("shear_left_N")] double? ShearLeft,
+    [property: JsonPropertyName("shear_right_N")] double? ShearRight,
+    [property: JsonPropertyName("moment_left_Nm")] double? MomentLeft,
+    [property: JsonPropertyName("moment_right_Nm")] double? MomentRight,
+    double? SlopeLeftRad,
+    double? SlopeRightRad,
+    double? DeflectionM,
+    string Place);
+
+internal sealed record JsonEnvelope(
+    string Basis,
+    ImmutableArray<JsonReactionEnvelope> Reactions,
+    JsonCurves<JsonGovernedExtremes> Extremes);
+
+internal sealed record JsonReactionEnvelope(
+    string Support,
+    string Component,
+    string Unit,
+    double? Max,
+    JsonGoverns MaxGoverns,
+    double? Min,
+    JsonGoverns MinGoverns);
+
+internal sealed record JsonGovernedExtremes(
+    double? Max,
+    double? MaxXM,
+    JsonGoverns MaxGoverns,
+    double? Min,
+    double? MinXM,
+    JsonGoverns MinGoverns);
+
+internal sealed record JsonGoverns(string Combination, ImmutableArray<int>? Pattern, string? Rolling, double? RollingXM);
+
+internal sealed record JsonStated(
+    string Support,
+    string Component,
+    string? Combination,
+    string Basis,
+    string Unit,
+    double? Stated,
+    double? Computed,
+    double? Difference,
+    double? DifferenceRatio,
+    double? Allowed,
+    double? BandLow,
+    double? BandHigh,
+    string Verdict,
+    string Reason);
+
+internal sealed record JsonExplanation(
+    string Kind, string Text, ImmutableArray<double> Predicted, ImmutableArray<string> TiedWith, double? FalseClaimRate);
+
+internal sealed record JsonSectionCheck(
+    string What,
+    int? Span,
+    int? Bay,
+    double? XM,
+    string? Combination,
+    string Basis,
+    double? Demand,
+    double? Limit,
+    string Unit,
+    double? Utilisation,
+    string Verdict,
+    string Source);
+
+internal sealed record JsonMessage(string Severity, string Code, string Text);
+
+internal sealed record JsonRefusal(int Format, string File, JsonError Error);
+
+internal sealed record JsonError(
+    string Kind, ImmutableArray<JsonProblem> Messages, ImmutableArray<JsonMotion>? Motions);
+
+internal sealed record JsonProblem(int? Line, int? Column, string Key, string Text);
+
+internal sealed record JsonMotion(bool SlidesAlong, ImmutableArray<JsonMovingPart> Parts);
+
+internal sealed record JsonMovingPart(double? FromM, double? ToM, double? CentreM);

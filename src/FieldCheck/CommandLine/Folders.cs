@@ -1,0 +1,57 @@
+using System.Collections.Immutable;
+using FieldCheck.Sheet.Presets;
+
+namespace FieldCheck.CommandLine;
+
+/// <summary>The folders that the program reads from and keeps things in. None need exist.</summary>
+/// <remarks>
+/// As the XDG base directory specification 0.8 has it: a variable that is not an absolute path counts as not set.
+/// </remarks>
+/// <param name="PersonalPresets">The person's own presets.</param>
+/// <param name="SitePresets">Presets of a site, in order.</param>
+/// <param name="State">Unsaved work and what was opened last.</param>
+internal sealed record Folders(string PersonalPresets, ImmutableArray<string> SitePresets, string State)
+{
+    /// <summary>Names folders of site presets in place of those found by themselves; parted as PATH is.</summary>
+    internal const string SiteVariable = "FIELDCHECK_PRESETS";
+
+    private const string Program = "fieldcheck";
+    private const string Presets = "presets";
+
+    /// <summary>The presets in these folders, and the built-in ones.</summary>
+    internal PresetLibrary Library => new(PersonalPresets, SitePresets);
+
+    /// <summary>Finds the folders.</summary>
+    /// <param name="environment">What stands around the program.</param>
+    /// <param name="openedFile">Full path of the file that is open; null for none.</param>
+    internal static Folders Of(CommandEnvironment environment, string? openedFile = null) =>
+        Of(environment, openedFile, OperatingSystem.IsWindows());
+
+    internal static Folders Of(CommandEnvironment environment, string? openedFile, bool isWindows)
+    {
+        string data = isWindows
+            ? Absolute(environment, "APPDATA") ?? Path.Combine(environment.HomeFolder, "AppData", "Roaming")
+            : Absolute(environment, "XDG_DATA_HOME") ?? Path.Combine(environment.HomeFolder, ".local", "share");
+        string state = isWindows
+            ? Absolute(environment, "LOCALAPPDATA") ?? Path.Combine(environment.HomeFolder, "AppData", "Local")
+            : Absolute(environment, "XDG_STATE_HOME") ?? Path.Combine(environment.HomeFolder, ".local", "state");
+        return new(Path.Combine(data, Program, Presets), Site(environment, openedFile), Path.Combine(state, Program));
+    }
+
+    private static ImmutableArray<string> Site(CommandEnvironment environment, string? openedFile)
+    {
+        if (environment.Variable(SiteVariable) is string named && named.Trim().Length > 0)
+        {
+            return [.. named
+                .Split(Path.PathSeparator, StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)
+                .Select(folder => Path.GetFullPath(folder, environment.CurrentFolder))
+                .Distinct()];
+        }
+
+        string?[] places = [openedFile is null ? null : Path.GetDirectoryName(openedFile), environment.CurrentFolder];
+        return [.. places.OfType<string>().Select(folder => Path.Combine(folder, Presets)).Distinct()];
+    }
+
+    private static string? Absolute(CommandEnvironment environment, string variable) =>
+        environment.Variable(variable) is string path && Path.IsPathFullyQualified(path) ? path : null;
+}

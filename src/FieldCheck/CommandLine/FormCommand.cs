@@ -1,0 +1,115 @@
+using FieldCheck.Sheet.Document;
+using FieldCheck.Sheet.Presets;
+using FieldCheck.Sheet.Reading;
+
+namespace FieldCheck.CommandLine;
+
+/// <summary>The form; where it cannot be drawn, the check that it would open with.</summary>
+internal static class FormCommand
+{
+    /// <summary>Opens the form or prints the check.</summary>
+    /// <returns>The exit status.</returns>
+    internal static int Run(
+        Request.Form request, Arguments arguments, CommandEnvironment environment, Printout printout)
+    {
+        if (WhatTheFormLacks(request, arguments, environment) is string lacking)
+        {
+            int status = Print(request.File, arguments, environment, printout);
+            printout.Remark($"fieldcheck: for the form, {lacking}.");
+            return status;
+        }
+
+        if (request.File is not string file)
+        {
+            return Open(null, BeamFileText.Read(Example.Name, Example.Text), arguments, environment, printout);
+        }
+
+        string path = Path.GetFullPath(file, environment.CurrentFolder);
+        if (!Path.Exists(path))
+        {
+            return OpenNew(file, arguments, environment, printout);
+        }
+
+        switch (BeamFileOnDisk.Read(file, path))
+        {
+            case Reading<string>.Accepted text:
+                return Open(file, BeamFileText.Read(file, text.Value), arguments, environment, printout);
+            case Reading<string>.Refused refused:
+                printout.Remark(FileProblem.OfWhole(file, refused.Text).ToString());
+                return ExitStatus.NotUsable;
+            default:
+                throw new System.Diagnostics.UnreachableException();
+        }
+    }
+
+    private static BeamFileText Example => PresetLibrary.Example().Text;
+
+    private static string? WhatTheFormLacks(
+        Request.Form request, Arguments arguments, CommandEnvironment environment) =>
+        request.File == "-" ? "name a file: standard input is read once and cannot be saved to"
+        : !environment.IsTerminal ? "start it in a terminal and leave standard input and output as they are"
+        : environment.Variable("TERM") == "dumb" ? "use a terminal that can place its cursor; TERM is dumb here"
+        : arguments.Plain ? "leave --plain out"
+        : null;
+
+    private static int Print(string? file, Arguments arguments, CommandEnvironment environment, Printout printout)
+    {
+        if (file is not null)
+        {
+            return CheckCommand.Run(new Request.Check([file], false, [], null), arguments.Plain, environment, printout);
+        }
+
+        BeamCheck check = new CheckRun([], null).Of(Example.Name, new Reading<string>.Accepted(Example.Text));
+        CheckCommand.PrintText("", check, arguments.Plain, environment, printout);
+        printout.Remark("fieldcheck: this is the built-in example. For your own beam: fieldcheck check FILE");
+        return CheckCommand.StatusOf(check);
+    }
+
+    private static int OpenNew(string file, Arguments arguments, CommandEnvironment environment, Printout printout)
+    {
+        if (Arguments.Meant(file) is string meant)
+        {
+            printout.Remark($"""
+                fieldcheck: there is no file and no command {file}. Did you mean {meant}?
+                For a new beam of that name: fieldcheck {file}.toml
+                """);
+            return ExitStatus.NotUsable;
+        }
+
+        return environment.OpenForm(Start(file, new BeamDocument(), null, arguments, environment));
+    }
+
+    private static int Open(
+        string? file, BeamFileReading reading, Arguments arguments, CommandEnvironment environment, Printout printout)
+    {
+        switch (reading)
+        {
+            case BeamFileReading.Opened opened:
+                return environment.OpenForm(Start(file, opened.Document, opened.Origin, arguments, environment));
+            case BeamFileReading.Refused refused:
+                foreach (FileProblem problem in refused.Problems)
+                {
+                    printout.Remark(problem.ToString());
+                }
+
+                return ExitStatus.NotUsable;
+            default:
+                throw new System.Diagnostics.UnreachableException();
+        }
+    }
+
+    private static StartRequest Start(
+        string? file,
+        BeamDocument document,
+        BeamFileText? origin,
+        Arguments arguments,
+        CommandEnvironment environment) => new()
+        {
+            Path = file,
+            Document = document,
+            Origin = origin,
+            NoColor = arguments.NoColor || !string.IsNullOrEmpty(environment.Variable("NO_COLOR")),
+            Folders = Folders.Of(environment, file is null ? null : Path.GetFullPath(file, environment.CurrentFolder)),
+            Clock = environment.Clock,
+        };
+}

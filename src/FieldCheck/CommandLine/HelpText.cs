@@ -1,0 +1,80 @@
+namespace FieldCheck.CommandLine;
+
+/// <summary>What --help prints: examples first.</summary>
+internal static class HelpText
+{
+    /// <summary>The help.</summary>
+    /// <param name="command">The command asked about; null for all of it.</param>
+    internal static string Of(string? command) => command switch
+    {
+        "check" => Check,
+        "presets" => Presets,
+        _ => All,
+    };
+
+    private const string All = """
+        fieldcheck: quick beam checks on site. Reactions with their proof, shear,
+        moment and deflection, from a form or from a beam file.
+
+        Examples
+          fieldcheck                         the form, with an example to change
+          fieldcheck bearer.toml             the form with this beam; a new one where
+                                             there is no such file
+          fieldcheck check bearer.toml       the check as text
+          fieldcheck check *.toml --json     a line of JSON for each file
+          fieldcheck check - < bearer.toml   a beam from standard input
+          fieldcheck presets                 beams to start from
+
+        Commands
+          [FILE]        the form; the check of FILE where there is no terminal
+          check FILE... the check of each file (fieldcheck check --help)
+          presets       the presets that can be found, with their folders
+
+        Options
+          --help        this page; after a command, a page about that command
+          --version     the version
+          --paths       the folders that are used
+          --plain       labelled sentences, one fact a line, no drawing
+          --no-color    no colour (NO_COLOR set does the same)
+          --            what follows is a file, whatever its name
+
+        Exit status
+          0  all that was asked for holds
+          1  something does not hold or could not be judged
+          2  the input is not usable
+          3  the beam can move
+          4  the program itself failed
+        """;
+
+    private const string Check = """
+        fieldcheck check FILE... [--json] [--at PLACE]... [--units us|si]
+
+        Examples
+          fieldcheck check bearer.toml
+          fieldcheck check bearer.toml --at "A + 4 ft" --at "mid 1"
+          fieldcheck check bearer.toml --units si
+          fieldcheck check one.toml two.toml --json > answers.jsonl
+          fieldcheck check - < bearer.toml
+
+        Prints for each file the reactions and their proof, the peaks of shear,
+        moment and deflection, and what must be said beside them. Several files:
+        one after the other, and the largest exit status of all.
+
+          FILE          a beam file; - is standard input
+          --at PLACE    also the values there, on both sides: 4 ft, A + 4 ft,
+                        end - 6 in, joint 1, mid 2
+          --units us|si the units to show, whatever the file asks for
+          --json        JSON in SI units; one line each where there are several
+        """;
+
+    private const string Presets = """
+        fieldcheck presets
+
+        Lists the presets with their titles: those built in, your own, and those of
+        the site, with the folders they lie in. A preset is an ordinary beam file:
+        put one into your folder and it is found. Site presets lie in a folder
+        "presets" beside the beam or in the current folder, or in the folders that
+        FIELDCHECK_PRESETS names. Files that cannot be used are told on standard
+        error.
+        """;
+}

@@ -1,0 +1,66 @@
+using FieldCheck.Sheet.Units;
+
+namespace FieldCheck.CommandLine;
+
+/// <summary>What the program says: results on standard output, everything else on standard error.</summary>
+/// <remarks>
+/// Titles and file names are other people's text, so nothing is printed that could command the terminal. A reader that
+/// goes away ends the output quietly.
+/// </remarks>
+internal sealed class Printout(TextWriter output, TextWriter error)
+{
+    // EPIPE on Unix; broken pipe and "the pipe is being closed" on Windows.
+    private const int UnixBrokenPipe = 32;
+    private const int WindowsBrokenPipe = unchecked((int)0x8007006D);
+    private const int WindowsClosingPipe = unchecked((int)0x800700E8);
+
+    private bool _isClosed;
+
+    /// <summary>What writing came to: <see cref="ExitStatus.NotUsable"/> once a result could not be written.</summary>
+    internal int Status { get; private set; } = ExitStatus.Holds;
+
+    /// <summary>Writes a result, with a line end where it has none.</summary>
+    /// <param name="text">One or more lines.</param>
+    internal void Result(string text)
+    {
+        if (_isClosed)
+        {
+            return;
+        }
+
+        try
+        {
+            output.Write(Printable(WithLineEnd(text)));
+            output.Flush();
+        }
+        catch (IOException problem)
+        {
+            _isClosed = true;
+            if (problem.HResult is not (UnixBrokenPipe or WindowsBrokenPipe or WindowsClosingPipe))
+            {
+                Status = ExitStatus.NotUsable;
+                Remark($"fieldcheck: the output cannot be written: {problem.Message}");
+            }
+        }
+    }
+
+    /// <summary>Writes something that is no result: an error, or how to go on.</summary>
+    /// <param name="text">One or more lines.</param>
+    internal void Remark(string text)
+    {
+        try
+        {
+            error.Write(Printable(WithLineEnd(text)));
+            error.Flush();
+        }
+        catch (IOException)
+        {
+            // Nobody listens to errors any more; the exit status still tells.
+        }
+    }
+
+    private static string WithLineEnd(string text) => text.EndsWith('\n') ? text : text + "\n";
+
+    private static string Printable(string text) =>
+        string.Join('\n', text.Split('\n').Select(TextSafety.ForTerminal));
+}

@@ -1,0 +1,29 @@
+using FieldCheck.Sheet.Document;
+using FieldCheck.Sheet.Presets;
+
+namespace FieldCheck.CommandLine;
+
+/// <summary>What the form is to open with.</summary>
+internal sealed record StartRequest
+{
+    /// <summary>The beam's file as the person named it; it need not exist. Null for the built-in example.</summary>
+    public required string? Path { get; init; }
+
+    /// <summary>The beam as typed; empty for a file that does not exist yet.</summary>
+    public required BeamDocument Document { get; init; }
+
+    /// <summary>The text it came from, which saving keeps to; null for a file that does not exist yet.</summary>
+    public required BeamFileText? Origin { get; init; }
+
+    /// <summary>True: it is the built-in example, to be marked as such until changed.</summary>
+    public bool IsExample => Path is null;
+
+    /// <summary>True: no colour.</summary>
+    public required bool NoColor { get; init; }
+
+    /// <summary>Where presets and unsaved work lie.</summary>
+    public required Folders Folders { get; init; }
+
+    /// <summary>The clock.</summary>
+    public required TimeProvider Clock { get; init; }
+}

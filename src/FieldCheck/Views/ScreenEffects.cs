@@ -1,0 +1,113 @@
+using System.Globalization;
+using FieldCheck.CommandLine;
+using FieldCheck.Recovery;
+using FieldCheck.Screen;
+using FieldCheck.Sheet.Presets;
+using FieldCheck.Sheet.Reading;
+
+namespace FieldCheck.Views;
+
+/// <summary>Performs what the screen asks of the disk, and answers in the screen's own terms.</summary>
+/// <param name="start">Where presets and unsaved work lie, and the clock.</param>
+internal sealed class ScreenEffects(StartRequest start)
+{
+    private readonly RecoveryFolder _recovery = new(Path.Combine(start.Folders.State, "recover"), start.Clock);
+    private KeptWork? _leftBehind;
+    private bool _refusalIsTold;
+
+    /// <summary>Performs one effect.</summary>
+    /// <returns>Its answer, for those that have one.</returns>
+    internal ScreenEvent? Perform(Effect effect)
+    {
+        switch (effect)
+        {
+            case Effect.Save save:
+                return Save(save);
+            case Effect.Open open:
+                return Open(open.Path);
+            case Effect.FindPresets:
+                return new ScreenEvent.PresetsFound(start.Folders.Library.Find());
+            case Effect.KeepRecovery keep:
+                return Keep(keep);
+            case Effect.TakeRecovery:
+                Forget(ref _leftBehind);
+                return null;
+            case Effect.DropRecovery:
+                _recovery.Drop();
+                return null;
+            default:
+                throw new System.Diagnostics.UnreachableException();
+        }
+    }
+
+    /// <summary>Unsaved work of an earlier session, to be offered; null when there is none that can be opened.</summary>
+    internal ScreenEvent? FindLeftBehind()
+    {
+        if (_recovery.FindLeftBehind() is not KeptWork work
+            || BeamFileText.Read(work.Path ?? work.Name, work.Text) is not BeamFileReading.Opened opened)
+        {
+            return null;
+        }
+
+        _leftBehind = work;
+        int loads = opened.Document.Loads.Count;
+        string at = work.KeptAt.ToLocalTime().ToString("d MMM HH:mm", CultureInfo.InvariantCulture);
+        return new ScreenEvent.RecoveryFound(
+            opened.Document,
+            new BeamOrigin(work.Name, work.Path, OnDisk(work.Path)),
+            $"Unsaved work from {at}: {work.Name} ({loads} {(loads == 1 ? "load" : "loads")}).");
+    }
+
+    /// <summary>What a crash leaves to be said, once the terminal is restored.</summary>
+    internal void SayLastWords(Exception? fault)
+    {
+        Console.Error.WriteLine($"fieldcheck: the program failed ({fault?.GetType().Name}): {fault?.Message}");
+        Console.Error.WriteLine($"Unsaved work is kept in {Path.Combine(start.Folders.State, "recover")}; the next start offers it.");
+    }
+
+    private static ScreenEvent Open(string path)
+    {
+        Reading<string> content = BeamFileOnDisk.Read(path, Path.GetFullPath(path));
+        if (content is not Reading<string>.Accepted text)
+        {
+            string why = ((Reading<string>.Refused)content).Text;
+            return new ScreenEvent.OpenRefused(path, [FileProblem.OfWhole(path, why)]);
+        }
+
+        return BeamFileText.Read(path, text.Value) switch
+        {
+            BeamFileReading.Opened opened =>
+                new ScreenEvent.Opened(opened.Document, BeamOrigin.File(path, opened.Origin)),
+            BeamFileReading.Refused refused => new ScreenEvent.OpenRefused(path, refused.Problems),
+            _ => throw new System.Diagnostics.UnreachableException(),
+        };
+    }
+
+    private static BeamFileText? OnDisk(string? path) =>
+        path is not null && BeamFileOnDisk.Read(path, Path.GetFullPath(path)) is Reading<string>.Accepted text
+            ? new BeamFileText(path, text.Value)
+            : null;
+
+    private static void Forget(ref KeptWork? work)
+    {
+        if (work is not null)
+        {
+            RecoveryFolder.Delete(work.File);
+            work = null;
+        }
+    }
+
+    // The refusal is told once; the next change tries again in silence.
+    private ScreenEvent.RecoveryRefused? Keep(Effect.KeepRecovery keep)
+    {
+        if (_recovery.Keep(keep.Origin, keep.Text) is not string refusal || _refusalIsTold)
+        {
+            return null;
+        }
+
+        _refusalIsTold = true;
+        return new ScreenEvent.RecoveryRefused(refusal);
+    }
+
+    private ScreenEvent Save(Effect.Save save) => throw new NotImplementedException();
+}

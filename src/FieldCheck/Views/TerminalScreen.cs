@@ -1,0 +1,65 @@
+using FieldCheck.CommandLine;
+using FieldCheck.Mechanics.Solving;
+using FieldCheck.Screen;
+using FieldCheck.Sheet;
+using FieldCheck.Sheet.Catalogue;
+using Terminal.Gui.App;
+using Terminal.Gui.Drivers;
+
+namespace FieldCheck.Views;
+
+/// <summary>The form on a real terminal.</summary>
+internal static class TerminalScreen
+{
+    // The toolkit's default sleeps up to 40 ms between turns, which a typist feels; it reads keys every 20 ms at best.
+    private const ushort TurnsPerSecond = 125;
+
+    private const int SignalStatus = 128;
+
+    /// <summary>Opens the form and comes back when it is left.</summary>
+    /// <param name="start">What to open with.</param>
+    /// <returns>The exit status.</returns>
+    internal static int Run(StartRequest start)
+    {
+        ToolkitIsolation.LoadWithoutConfiguration();
+        return RunIsolated(start);
+    }
+
+    /// <summary>The screen that a start asks for.</summary>
+    internal static ScreenState StateAt(StartRequest start)
+    {
+        SectionCatalogue catalogue = SectionCatalogue.BuiltIn();
+        BeamSolver solver = new();
+        BeamOrigin origin = start.Path is string path
+            ? BeamOrigin.File(path, start.Origin)
+            : new BeamOrigin(BeamOrigin.NameOf(start.Origin!.Name), null, start.Origin, IsExample: true);
+        return ScreenState.Start(start.Document, origin, document => Calculation.Run(document, catalogue, solver));
+    }
+
+    private static int RunIsolated(StartRequest start)
+    {
+        Application.MaximumIterationsPerSecond = TurnsPerSecond;
+        using IApplication application = Application.Create();
+        application.Init(OperatingSystem.IsWindows() ? DriverRegistry.Names.WINDOWS : DriverRegistry.Names.ANSI);
+        application.Driver!.Force16Colors = true;
+
+        ScreenEffects effects = new(start);
+        using ScreenWindow window = new(StateAt(start), new Palette(!start.NoColor), effects.Perform);
+        using TerminalGuard guard = new(
+            application,
+            beforeStop: () => window.Happen(new ScreenEvent.Stopped()),
+            lastWords: fault => effects.SayLastWords(fault));
+        application.Paste += (_, paste) =>
+        {
+            window.Happen(new ScreenEvent.Key(new KeyStroke.Paste(paste.Text)));
+            paste.Handled = true;
+        };
+        if (effects.FindLeftBehind() is ScreenEvent offer)
+        {
+            window.Happen(offer);
+        }
+
+        application.Run(window);
+        return guard.Signal > 0 ? SignalStatus + guard.Signal : ExitStatus.Holds;
+    }
+}

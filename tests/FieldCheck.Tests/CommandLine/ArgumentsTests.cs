@@ -1,0 +1,90 @@
+using FieldCheck.CommandLine;
+using FieldCheck.Sheet.Reading;
+using FieldCheck.Sheet.Units;
+
+namespace FieldCheck.Tests.CommandLine;
+
+public sealed class ArgumentsTests
+{
+    [Fact]
+    public void NothingTyped_AsksForTheFormWithoutAFile() => Assert.Equal(new Request.Form(null), Asked());
+
+    [Fact]
+    public void OneName_AsksForTheFormWithThatFile() =>
+        Assert.Equal(new Request.Form("bearer.toml"), Asked("bearer.toml"));
+
+    [Fact]
+    public void TwoDashes_MakeACommandsNameAFile() => Assert.Equal(new Request.Form("check"), Asked("--", "check"));
+
+    [Fact]
+    public void TwoDashes_MakeAnOptionsNameAFile()
+    {
+        Request.Check check = Assert.IsType<Request.Check>(Asked("check", "--", "--json"));
+
+        Assert.Equal<string>(["--json"], check.Files);
+        Assert.False(check.IsJson);
+    }
+
+    [Fact]
+    public void Check_TakesItsOptionsInAnyOrderAndBothSpellings()
+    {
+        Request.Check check = Assert.IsType<Request.Check>(
+            Asked("check", "--at", "A + 4 ft", "one.toml", "--units=us", "--json", "-", "--at=mid 1"));
+
+        Assert.Equal<string>(["one.toml", "-"], check.Files);
+        Assert.Equal<string>(["A + 4 ft", "mid 1"], check.Places);
+        Assert.Equal(UnitSystem.Us, check.Units);
+        Assert.True(check.IsJson);
+    }
+
+    [Fact]
+    public void Place_MayBeginWithAMinus() =>
+        Assert.Equal<string>(["-4 ft"], Assert.IsType<Request.Check>(Asked("check", "a.toml", "--at", "-4 ft")).Places);
+
+    [Theory]
+    [InlineData("check", "--help")]
+    [InlineData("-h", "check")]
+    public void HelpWithACommand_AsksForThatCommandsPage(params string[] words) =>
+        Assert.Equal(new Request.Help("check"), Asked(words));
+
+    [Fact]
+    public void Help_WinsOverWhatElseIsMissing() => Assert.IsType<Request.Help>(Asked("check", "--json", "--help"));
+
+    [Fact]
+    public void PlainAndNoColor_StandAnywhere()
+    {
+        Arguments arguments = Accepted("--plain", "presets", "--no-color");
+
+        Assert.Equal(new Arguments(new Request.Presets(), NoColor: true, Plain: true), arguments);
+    }
+
+    [Theory]
+    [InlineData("There is no option --jsno. Did you mean --json?", "check", "a.toml", "--jsno")]
+    [InlineData("There is no option --frobnicate.", "--frobnicate")]
+    [InlineData("There is no option -x.", "-x")]
+    [InlineData("There is no command chekc. Did you mean check?", "chekc", "a.toml")]
+    [InlineData("There is no command working.", "working", "a.toml")]
+    [InlineData("There is no command report.", "report", "a.toml", "b.pdf")]
+    [InlineData("There is no command batch.", "batch", "a.toml", "b.toml")]
+    [InlineData("The form takes one file. To check several: fieldcheck check a.toml b.toml.", "a.toml", "b.toml")]
+    [InlineData("check needs a file: fieldcheck check bearer.toml, or - for standard input.", "check", "--json")]
+    [InlineData("- stands twice: standard input can be read once.", "check", "-", "-")]
+    [InlineData("--units takes us or si, not 'metric'.", "check", "a.toml", "--units", "metric")]
+    [InlineData("--at needs a value after it: PLACE.", "check", "a.toml", "--at")]
+    [InlineData("--at needs a value after it: PLACE.", "check", "a.toml", "--at", "--json")]
+    [InlineData("--at needs a value after it: PLACE.", "check", "a.toml", "--at=")]
+    [InlineData("--json takes no value.", "check", "a.toml", "--json=yes")]
+    [InlineData("--json belongs to the command check: fieldcheck check FILE --json.", "a.toml", "--json")]
+    [InlineData("--at belongs to the command check: fieldcheck check FILE --at.", "presets", "--at", "end")]
+    [InlineData("presets takes nothing after it, and 'mine' stands there.", "presets", "mine")]
+    [InlineData("--paths takes nothing after it, and 'a.toml' stands there.", "--paths", "a.toml")]
+    [InlineData("The file has no name: '' stands where it should.", "")]
+    [InlineData("A file has no name: '' stands among the files.", "check", "a.toml", "")]
+    public void WrongUsage_IsSaid(string expected, params string[] words) =>
+        Assert.Equal(expected, Assert.IsType<Reading<Arguments>.Refused>(Arguments.Read([.. words])).Text);
+
+    private static Request Asked(params string[] words) => Accepted(words).Request;
+
+    private static Arguments Accepted(params string[] words) =>
+        Assert.IsType<Reading<Arguments>.Accepted>(Arguments.Read([.. words])).Value;
+}
