@@ -145,7 +145,7 @@ public sealed class ScreenUpdateTests
         taken.Press("Enter");
         Assert.Equal(left, taken.State.Document);
         Assert.True(taken.State.IsUnsaved);
-        Assert.IsType<Effect.TakeRecovery>(taken.Effects[0]);
+        Assert.IsType<Effect.TakeRecovery>(taken.Effects[^1]);
 
         Desk declined = new Desk().Happen(offer).Press("3");
         Assert.Equal("3", declined.State.Draft?.Line.Text);
