@@ -1,17 +1,18 @@
 using System.Collections.Immutable;
 using System.Text;
+using FieldCheck.Reporting.Tables;
 
 namespace FieldCheck.Reporting;
 
 /// <summary>Breaks text into lines of a given width.</summary>
 internal static class TextFlow
 {
-    /// <summary>Breaks a sentence at its blanks; a word longer than a line is cut.</summary>
+    /// <summary>Breaks a sentence at its blanks, but never a number from its unit; a word longer than a line is cut.</summary>
     /// <param name="text">The sentence.</param>
     /// <param name="width">Columns of a line.</param>
     /// <param name="indent">Blanks before every line but the first.</param>
     internal static ImmutableArray<string> Wrap(string text, int width, int indent = 0) =>
-        Join(text.Split(' ', StringSplitOptions.RemoveEmptyEntries), " ", width, indent);
+        Join(Words(text), " ", width, indent);
 
     /// <summary>Puts items on lines; an item is only broken when it is longer than a line.</summary>
     /// <param name="items">The items, in order.</param>
@@ -45,6 +46,24 @@ internal static class TextFlow
         return lines.ToImmutable();
     }
 
+    private static List<string> Words(string text)
+    {
+        List<string> words = [];
+        foreach (string word in text.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        {
+            if (words.Count > 0 && char.IsDigit(words[^1][^1]) && SpokenUnits.IsUnit(word.TrimEnd(',', '.', ';', ':', ')')))
+            {
+                words[^1] += " " + word;
+            }
+            else
+            {
+                words.Add(word);
+            }
+        }
+
+        return words;
+    }
+
     private static IEnumerable<string> Pieces(string item, int most)
     {
         if (item.Length <= most)
@@ -52,8 +71,7 @@ internal static class TextFlow
             return [item];
         }
 
-        return item.Contains(' ', StringComparison.Ordinal)
-            ? Wrap(item, most)
-            : item.Chunk(most).Select(part => new string(part));
+        List<string> words = Words(item);
+        return words.Count > 1 ? Join(words, " ", most) : item.Chunk(most).Select(part => new string(part));
     }
 }

@@ -1,8 +1,10 @@
 using System.Collections.Immutable;
+using System.Diagnostics;
 using FieldCheck.Mechanics.Solving;
 using FieldCheck.Sheet.Building;
 using FieldCheck.Sheet.Catalogue;
 using FieldCheck.Sheet.Document;
+using FieldCheck.Sheet.Findings;
 using FieldCheck.Sheet.Reading;
 
 namespace FieldCheck.Sheet;
@@ -28,10 +30,52 @@ public sealed record Calculation
     /// <summary>What must be said beside the figures: notes, cautions and faults.</summary>
     public required ImmutableArray<Message> Messages { get; init; }
 
+    /// <summary>What the check comes to.</summary>
+    public CheckStatus Status => Outcome switch
+    {
+        null => CheckStatus.NotUsable,
+        BeamOutcome.CanMove or BeamOutcome.Tips => CheckStatus.CanMove,
+        _ when Messages.Any(message => MessageCodes.CountsAgainst(message.Code)) => CheckStatus.DoesNotHold,
+        _ => CheckStatus.Holds,
+    };
+
     /// <summary>Reads, builds and solves a beam.</summary>
     /// <param name="document">The beam as typed.</param>
     /// <param name="catalogue">Sections and materials it may name.</param>
     /// <param name="solver">The solver to use; it keeps its working memory between calls.</param>
-    public static Calculation Run(BeamDocument document, SectionCatalogue catalogue, BeamSolver solver) =>
-        throw new NotImplementedException();
+    public static Calculation Run(BeamDocument document, SectionCatalogue catalogue, BeamSolver solver)
+    {
+        ArgumentNullException.ThrowIfNull(solver);
+        return ModelBuilder.Build(document, catalogue) switch
+        {
+            BuildOutcome.Built built => Solved(document, built.Beam, solver.Solve(built.Beam.Model)),
+            BuildOutcome.Refused refused => Unread(document, refused.Problems),
+            _ => throw new UnreachableException(),
+        };
+    }
+
+    private static Calculation Solved(BeamDocument document, BuiltBeam beam, BeamOutcome outcome) => new()
+    {
+        Document = document,
+        Problems = [],
+        Beam = beam,
+        Outcome = outcome,
+        Messages =
+        [
+            .. outcome is BeamOutcome.Stands stands ? ReactionFindings.Of(beam, stands.Combinations) : [],
+            .. BeamFindings.OfOutcome(beam, outcome),
+            .. BeamFindings.OfLoads(beam),
+            .. BeamFindings.OfGrades(document),
+            .. AskedFor.NotJudged(document, beam),
+        ],
+    };
+
+    private static Calculation Unread(BeamDocument document, ImmutableArray<Problem> problems) => new()
+    {
+        Document = document,
+        Problems = problems,
+        Beam = null,
+        Outcome = null,
+        Messages = [],
+    };
 }

@@ -42,7 +42,7 @@ public static class BeamSketch
         int margin = MarginOf(style, width);
         string edge = new(' ', margin);
         IEnumerable<string> words = MotionWords.Of(beam, outcome)
-            .SelectMany(motion => TextFlow.Wrap($"CAN MOVE: {motion}", width - margin, indent: 2));
+            .SelectMany(motion => TextFlow.Wrap($"{MotionWords.Verdict(outcome)}: {motion}", width - margin, indent: 2));
         return [.. Draw(beam, null, width, style), .. words.Select(line => edge + line)];
     }
 

@@ -17,7 +17,7 @@ internal sealed record CurveWords(
     {
         string force = words.Unit(QuantityKind.Force);
         string moment = words.Unit(QuantityKind.Moment);
-        string movement = words.MovementSize(0).Split(' ')[^1];
+        string movement = words.Beam.Display.MovementUnit;
         string sag = isSagDown ? "sag down" : "sag up";
         string sagging = isSagDown ? "+ = sagging, drawn below" : "+ = sagging, drawn above";
         return curve switch

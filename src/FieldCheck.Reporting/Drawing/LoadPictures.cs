@@ -62,7 +62,7 @@ internal static class LoadPictures
             Load.Couple couple => new LoadPicture(
                 couple.Position,
                 couple.Position,
-                _ => couple.Moment * factor > 0 ? '(' : ')',
+                _ => CoupleGlyph(couple.Moment * factor),
                 CoupleRank,
                 Math.Abs(couple.Moment * factor) * 4 / beam.Model.Length,
                 number,
@@ -91,7 +91,15 @@ internal static class LoadPictures
         ( > 0, _) => 'V',
         ( < 0, _) => LoadPicture.Uplift,
         (_, < 0) => '<',
-        _ => '>',
+        (_, > 0) => '>',
+        _ => LoadPicture.None,
+    };
+
+    private static char CoupleGlyph(double counterClockwise) => counterClockwise switch
+    {
+        > 0 => '(',
+        < 0 => ')',
+        _ => LoadPicture.None,
     };
 
     private static char SpreadGlyph(Load.Distributed spread, double intensity, bool isLight) => intensity switch
@@ -106,7 +114,7 @@ internal static class LoadPictures
     private static double IntensityAt(Load.Distributed spread, double place)
     {
         double share = Math.Clamp((place - spread.From) / (spread.To - spread.From), 0, 1);
-        return spread.StartIntensity + share * (spread.EndIntensity - spread.StartIntensity);
+        return (1 - share) * spread.StartIntensity + share * spread.EndIntensity;
     }
 
     /// <summary>Own weight, and what is no more than half as heavy as the heaviest, is drawn lightly.</summary>

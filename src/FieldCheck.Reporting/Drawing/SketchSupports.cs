@@ -30,11 +30,13 @@ internal static class SketchSupports
         for (int i = 0; i < places.Length; i++)
         {
             string label = beam.Supports[i].Label;
-            string text = response is null ? label : Text(beam, label, response.Reactions[i]);
-            if (!IsPlaced(canvas, text, places[i], isUplift))
+            ImmutableArray<string> parts = response is null ? [] : new BeamWords(beam).Parts(response.Reactions[i]);
+            string all = $"{label} {string.Join(", ", parts)}".TrimEnd();
+            string[] tries = parts.Length > 1 ? [all, $"{label} {parts[0]}", label] : [all, label];
+            string? placed = tries.FirstOrDefault(text => IsPlaced(canvas, text, places[i], isUplift));
+            if (placed != all)
             {
-                IsPlaced(canvas, label, places[i], isUplift);
-                unplaced.Add(text);
+                unplaced.Add(all);
             }
         }
 
@@ -42,9 +44,6 @@ internal static class SketchSupports
         string edge = new(' ', margin);
         return [.. canvas.Lines(margin), .. list.Select(line => edge + line)];
     }
-
-    private static string Text(BuiltBeam beam, string label, Reaction reaction) =>
-        $"{label} {string.Join(", ", new BeamWords(beam).Parts(reaction))}";
 
     /// <summary>A column for each support; two of them never share one while there are columns enough.</summary>
     private static int[] Places(BuiltBeam beam, BeamColumns columns)

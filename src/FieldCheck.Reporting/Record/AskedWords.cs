@@ -22,6 +22,6 @@ internal static class AskedWords
     {
         string read = new BeamWords(beam, isSpoken).PlaceInFull(place.Position);
         string asked = PlainAscii.Of(place.Text);
-        return asked == read ? $"at {read}" : $"at {asked}, {read}";
+        return read.StartsWith(asked, StringComparison.Ordinal) ? $"at {read}" : $"at {asked}, {read}";
     }
 }

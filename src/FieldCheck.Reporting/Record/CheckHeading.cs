@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using FieldCheck.Mechanics.Solving;
+using FieldCheck.Reporting.Tables;
 using FieldCheck.Sheet;
 using FieldCheck.Sheet.Document;
 
@@ -28,13 +29,8 @@ internal static class CheckHeading
         ];
     }
 
-    /// <summary>The word for what came of it; null while it is not known.</summary>
-    internal static string? Word(BeamOutcome? outcome) => outcome switch
-    {
-        BeamOutcome.Stands => "STANDS",
-        BeamOutcome.CanMove or BeamOutcome.Tips => "CAN MOVE",
-        _ => null,
-    };
+    private static string? Word(BeamOutcome? outcome) =>
+        outcome is null ? null : MotionWords.Verdict(outcome) ?? "STANDS";
 
     private static IEnumerable<string> Entry(string name, string? text) =>
         text is null ? [] : [$"{name}: {PlainAscii.Of(text)}"];

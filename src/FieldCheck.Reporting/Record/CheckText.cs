@@ -26,7 +26,7 @@ public static class CheckText
             ?
             [
                 .. Section("INPUT AS READ", InputLines.Of(calculation), width),
-                .. Section("STATICS", [DeterminacyWords.Of(outcome), .. MotionWords.Of(beam, outcome)], width),
+                .. Section("STATICS", [DeterminacyWords.Of(outcome)], width),
                 .. Answers(calculation, beam, outcome, request),
             ]
             : Section("TO MEND", ProblemLines.Of(calculation), width);

@@ -22,7 +22,7 @@ public static class PlainText
             ?
             [
                 .. Labelled("Read", InputLines.Of(calculation, isSpoken: true)),
-                .. Labelled("Statics", [DeterminacyWords.Of(outcome), .. MotionWords.Of(beam, outcome)]),
+                .. Labelled("How it is held", [DeterminacyWords.Of(outcome), .. MotionWords.Of(beam, outcome)]),
                 .. outcome is BeamOutcome.Stands stands
                     ? stands.Combinations.SelectMany(answer => Answer(beam, answer, request))
                     : [],

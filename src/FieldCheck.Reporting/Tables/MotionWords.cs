@@ -9,7 +9,15 @@ namespace FieldCheck.Reporting.Tables;
 /// <summary>How a beam can move, and the way out, in words.</summary>
 internal static class MotionWords
 {
-    /// <summary>One sentence for each motion, its way out behind it; none for a beam that stands.</summary>
+    /// <summary>CAN MOVE, or NOT JUDGED where no answer can be given; null for a beam that stands.</summary>
+    internal static string? Verdict(BeamOutcome outcome) => outcome switch
+    {
+        BeamOutcome.Stands => null,
+        BeamOutcome.Undecided => "NOT JUDGED",
+        _ => "CAN MOVE",
+    };
+
+    /// <summary>One sentence for each motion, its way out behind it; none for a beam that cannot move.</summary>
     internal static ImmutableArray<string> Of(BuiltBeam beam, BeamOutcome outcome) => outcome switch
     {
         BeamOutcome.CanMove moving => [.. moving.Motions.Select(motion => Motion(beam, motion)).Distinct()],
@@ -30,25 +38,27 @@ internal static class MotionWords
         }
 
         string along = motion.SlidesAlong ? ", sliding lengthways" : "";
-        return Movements(beam, motion) + along + ": " + WayOut(beam, motion);
+        string moves = BeamWords.List([.. motion.Parts.Select(part => Part(beam, part))]);
+        return moves + along + ": " + WayOut(beam, motion);
     }
-
-    private static string Movements(BuiltBeam beam, FreeMotion motion) =>
-        BeamWords.List([.. motion.Parts.Select(part => Part(beam, part) + " " + Movement(beam, part))]);
 
     private static string Tipping(BuiltBeam beam, BeamOutcome.Tips tips)
     {
         string lifted = BeamWords.List([.. tips.LiftedOff.Select(index => beam.Supports[index].Label)]);
-        string lifts = tips.LiftedOff.Length == 1 ? "lifts" : "lift";
-        string then = tips.Motions.IsEmpty ? "nothing is left to stand on" : Movements(beam, tips.Motions[0]);
-        return $"it tips under {PlainAscii.Of(tips.Combination.Name)}: {lifted} {lifts} off, and {then}; "
-            + $"hold it down at {lifted}, or move a support or the load";
+        string go = tips.LiftedOff.Length == 1 ? "lets go" : "let go";
+        string[] moves = [.. tips.Motions.SelectMany(motion => motion.Parts).Distinct().Select(part => Part(beam, part))];
+        string then = moves.Length == 0 ? "nothing is left to hold it" : BeamWords.List(moves);
+        return $"it tips under {PlainAscii.Of(tips.Combination.Name)}: {lifted} {go}, and {then}: "
+            + $"make {lifted} hold both ways, or move a support or the load";
     }
 
-    private static string Part(BuiltBeam beam, MovingPart part) =>
-        part.From == 0 && part.To == beam.Model.Length
+    private static string Part(BuiltBeam beam, MovingPart part)
+    {
+        string name = part.From == 0 && part.To == beam.Model.Length
             ? "the whole beam"
             : $"the part from {End(beam, part.From)} to {End(beam, part.To)}";
+        return part.Centre is double centre ? $"{name} turns about {End(beam, centre)}" : $"{name} moves up or down";
+    }
 
     private static string End(BuiltBeam beam, double position)
     {
@@ -58,15 +68,9 @@ internal static class MotionWords
             return $"the hinge at {words.Say(position, QuantityKind.Length)}";
         }
 
-        string end = position == 0 ? "the left end" : "the right end";
-        bool isEnd = position == 0 || position == beam.Model.Length;
         string place = words.Place(position);
-        return isEnd && place == words.Say(position, QuantityKind.Length) ? end : place;
+        return place == words.Say(position, QuantityKind.Length) ? $"x = {place}" : place;
     }
-
-    private static string Movement(BuiltBeam beam, MovingPart part) => part.Centre is double centre
-        ? $"turns about {End(beam, centre)}"
-        : "moves up or down";
 
     private static string WayOut(BuiltBeam beam, FreeMotion motion)
     {

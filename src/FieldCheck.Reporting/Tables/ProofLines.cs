@@ -14,15 +14,24 @@ internal static class ProofLines
     internal static ImmutableArray<string> Of(BeamWords words, EquilibriumProof proof)
     {
         string verdict = Verdict(proof);
-        string across = $"sum of reactions {words.Vertical(proof.ReactionUp)} = "
-            + $"loads {words.Vertical(-proof.LoadDown)}  {verdict}";
-        string turning = $"moments about the left end: reactions {words.Turning(proof.ReactionMoment)} = "
-            + $"loads {words.Turning(proof.LoadMoment)}  {verdict}";
+        string across = $"{Across(words, proof)}: {verdict}";
+        string turning = $"moments about the left end: reactions "
+            + $"{words.Say(Math.Abs(proof.ReactionMoment), QuantityKind.Moment)} = loads "
+            + $"{words.Say(Math.Abs(proof.LoadMoment), QuantityKind.Moment)}: {verdict}";
         bool isAlong = !words.IsNothing(proof.LoadRight, QuantityKind.Force)
             || !words.IsNothing(proof.ReactionRight, QuantityKind.Force);
         string along = $"sum lengthways: reactions {words.Horizontal(proof.ReactionRight)} = "
-            + $"loads {words.Horizontal(proof.LoadRight)}  {verdict}";
+            + $"loads {words.Horizontal(proof.LoadRight)}: {verdict}";
         return isAlong ? [across, along, turning] : [across, turning];
+    }
+
+    /// <summary>The balance across the beam; senses are written only where the loads together push up.</summary>
+    internal static string Across(BeamWords words, EquilibriumProof proof, string sum = "sum of reactions")
+    {
+        bool isUsual = proof.LoadDown >= 0 && proof.ReactionUp >= 0;
+        return isUsual
+            ? $"{sum} {words.Say(proof.ReactionUp, QuantityKind.Force)} = loads {words.Say(proof.LoadDown, QuantityKind.Force)}"
+            : $"{sum} {words.Vertical(proof.ReactionUp)} = loads {words.Vertical(-proof.LoadDown)}";
     }
 
     internal static string Verdict(EquilibriumProof proof) =>

@@ -16,17 +16,15 @@ internal static class ReactionTable
         ImmutableArray<string> names = [.. beam.Supports.Select(support => support.Label)];
         ImmutableArray<string> places =
             [.. beam.Supports.Select(support => words.Say(support.Support.Position, QuantityKind.Length))];
-        ImmutableArray<ImmutableArray<string>> parts = [.. response.Reactions.Select(words.Parts)];
+        ImmutableArray<ImmutableArray<string>> parts = AlignedParts(words, response);
         int nameWidth = names.Max(name => (int?)name.Length) ?? 0;
         int placeWidth = places.Max(place => (int?)place.Length) ?? 0;
-        int partWidth = parts.Max(part => (int?)part[0].LastIndexOf(' ')) ?? 0;
         return
         [
             .. beam.Supports.SelectMany((support, i) => TextFlow.Join(
                 [
                     $"  {names[i].PadRight(nameWidth)}  at {places[i].PadLeft(placeWidth)}",
-                    AlignedAt(parts[i][0], partWidth),
-                    .. parts[i].Skip(1),
+                    .. parts[i],
                     .. Remarks(words, support, response.Reactions[i]),
                 ],
                 "   ",
@@ -55,6 +53,13 @@ internal static class ReactionTable
     private static bool IsMeantToHold(NamedSupport support) =>
         support.ActsAsWritten && support.Support.Action is not SupportAction.PushesOnly;
 
-    private static string AlignedAt(string part, int width) =>
-        new string(' ', Math.Max(width - part.LastIndexOf(' '), 0)) + part;
+    /// <summary>What every support gives; the first parts begin with as many blanks as line up their units.</summary>
+    internal static ImmutableArray<ImmutableArray<string>> AlignedParts(BeamWords words, BeamResponse response)
+    {
+        ImmutableArray<ImmutableArray<string>> parts = [.. response.Reactions.Select(words.Parts)];
+        int widest = parts.Max(part => (int?)NumberWidth(part[0])) ?? 0;
+        return [.. parts.Select(part => part.SetItem(0, new string(' ', widest - NumberWidth(part[0])) + part[0]))];
+    }
+
+    private static int NumberWidth(string part) => char.IsDigit(part[0]) ? part.IndexOf(' ', StringComparison.Ordinal) : 0;
 }

@@ -32,8 +32,11 @@ public static class ResultsPanel
                 width,
                 height),
             { Beam: BuiltBeam beam, Outcome: BeamOutcome outcome } => Panel(
-                $"RESULTS  CAN MOVE  {(age is ResultsAge.UpToDate ? "" : state)}",
-                [.. MotionWords.Of(beam, outcome).Select(motion => PanelBlock.Wrapped(motion, width, 0))],
+                $"RESULTS  {MotionWords.Verdict(outcome)}  {(age is ResultsAge.UpToDate ? "" : state)}",
+                [
+                    .. MotionWords.Of(beam, outcome).Select(motion => PanelBlock.Wrapped(motion, width, 0)),
+                    .. StandingBlocks.Remarks(calculation, width),
+                ],
                 width,
                 height),
             _ => Panel(

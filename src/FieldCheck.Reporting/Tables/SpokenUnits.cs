@@ -20,9 +20,10 @@ internal static class SpokenUnits
         ["kip/ft"] = "kips per foot",
         ["klf"] = "kips per foot",
         ["kNm"] = "kilonewton metres",
-        ["lbf-ft"] = "pound feet",
         ["kip-ft"] = "kip feet",
     };
+
+    internal static bool IsUnit(string word) => Spoken.ContainsKey(word);
 
     /// <summary>A value with its unit, as "9.90 kilonewtons"; as it is where the unit is not known.</summary>
     internal static string In(string text)

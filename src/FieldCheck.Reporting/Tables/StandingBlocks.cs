@@ -2,11 +2,10 @@ using System.Collections.Immutable;
 using FieldCheck.Mechanics.Response;
 using FieldCheck.Sheet;
 using FieldCheck.Sheet.Building;
-using FieldCheck.Sheet.Reading;
 
 namespace FieldCheck.Reporting.Tables;
 
-/// <summary>The blocks of the results panel of a beam that stands.</summary>
+/// <summary>The blocks of the results panel: of a beam that stands, and remarks of any.</summary>
 internal static class StandingBlocks
 {
     private const int WideFrom = 50;
@@ -20,7 +19,8 @@ internal static class StandingBlocks
     private const int DeflectionRank = 5;
     private const int AxialRank = 6;
     private const int SecondRank = 10;
-    private const int RemarkRank = 20;
+    private const int CautionRank = 9;
+    private const int NoteRank = 20;
 
     internal static ImmutableArray<PanelBlock> Of(
         Calculation calculation, BuiltBeam beam, BeamResponse response, int width)
@@ -30,55 +30,53 @@ internal static class StandingBlocks
         [
             .. Reactions(words, response, width),
             Sum(words, response.Proof, width),
-            .. beam.Loads.IsEmpty ? [new PanelBlock(["no loads yet"], FaultRank)] : Array.Empty<PanelBlock>(),
-            .. PeakTable.Curves(beam).SelectMany(curve => Peaks(PeakRow.Of(beam, response, curve), width)),
-            .. MessageLines.InOrder(calculation).Select(message => PanelBlock.Wrapped(
-                PlainAscii.Of(message.Text), width, message.Severity is Severity.Fault ? FaultRank : RemarkRank)),
+            .. PeakTable.Curves(beam)
+                .Select(curve => PeakRow.Of(beam, response, curve))
+                .Where(row => !row.IsNothing)
+                .SelectMany(row => Peaks(row, width)),
+            .. Remarks(calculation, width),
         ];
     }
+
+    /// <summary>What must be said beside the figures, gravest first.</summary>
+    internal static IEnumerable<PanelBlock> Remarks(Calculation calculation, int width) =>
+        MessageLines.InOrder(calculation)
+            .Select(message => PanelBlock.Wrapped(PlainAscii.Of(message.Text), width, RankOf(message.Severity)));
 
     private static IEnumerable<PanelBlock> Reactions(BeamWords words, BeamResponse response, int width)
     {
         ImmutableArray<NamedSupport> supports = words.Beam.Supports;
         int names = supports.Max(support => (int?)support.Label.Length) ?? 0;
-        int sizes = response.Reactions.Max(reaction => (int?)Size(words, reaction).Length) ?? 0;
-        return supports.Select((support, i) =>
-        {
-            Reaction reaction = response.Reactions[i];
-            string[] parts = [.. words.Parts(reaction)];
-            string first = reaction.IsLiftedOff
-                ? parts[0]
-                : Size(words, reaction).PadLeft(sizes) + parts[0][Size(words, reaction).Length..];
-            return new PanelBlock(
-                TextFlow.Join(
-                    [
-                        $"{support.Label.PadRight(names)}  {first}",
-                        .. parts[1..],
-                        .. ReactionTable.Remarks(words, support, reaction),
-                    ],
-                    "  ",
-                    width,
-                    indent: 4),
-                ReactionRank);
-        });
+        ImmutableArray<ImmutableArray<string>> parts = ReactionTable.AlignedParts(words, response);
+        return supports.Select((support, i) => new PanelBlock(
+            TextFlow.Join(
+                [
+                    $"{support.Label.PadRight(names)}  {parts[i][0]}",
+                    .. parts[i].Skip(1),
+                    .. ReactionTable.Remarks(words, support, response.Reactions[i]),
+                ],
+                "  ",
+                width,
+                indent: 4),
+            ReactionRank));
     }
 
-    private static string Size(BeamWords words, Reaction reaction) =>
-        reaction.IsLiftedOff ? "" : words.Say(Math.Abs(reaction.Vertical), QuantityKind.Force);
-
     private static PanelBlock Sum(BeamWords words, EquilibriumProof proof, int width) => new(
-        TextFlow.Join(
-            [$"sum {words.Vertical(proof.ReactionUp)}", $"= loads {words.Vertical(-proof.LoadDown)}", ProofLines.Verdict(proof)],
-            " ",
-            width,
-            indent: 4),
+        TextFlow.Join([ProofLines.Across(words, proof, "sum"), ProofLines.Verdict(proof)], "  ", width, indent: 4),
         SumRank);
 
+    /// <summary>Both values on one line where there is room; in a narrow panel of the shear only the larger.</summary>
     private static IEnumerable<PanelBlock> Peaks(PeakRow row, int width)
     {
-        string name = width >= WideFrom ? row.Name.PadRight("axial force".Length) : Letter(row.Curve);
-        return row.Items.Select((item, i) =>
-            new PanelBlock(TextFlow.Join([$"{name}  {item}{Sense(row.Curve, item)}"], " ", width, indent: 3), RankOf(row.Curve) + SecondRank * i));
+        bool isWide = width >= WideFrom;
+        string name = isWide ? row.Name.PadRight("axial force".Length) : Letter(row.Curve);
+        IEnumerable<string> items = row.Items.Select(item => item + Sense(row.Curve, item));
+        IEnumerable<string> shown = row.Curve is Curve.Shear && !isWide ? items.Take(1) : items;
+        string one = $"{name}  {string.Join("   ", shown)}";
+        return one.Length <= width
+            ? [new PanelBlock([one.TrimEnd()], RankOf(row.Curve))]
+            : shown.Select((item, i) => new PanelBlock(
+                TextFlow.Join([$"{name}  {item}"], " ", width, indent: 3), RankOf(row.Curve) + SecondRank * i));
     }
 
     private static string Letter(Curve curve) => curve switch
@@ -90,7 +88,14 @@ internal static class StandingBlocks
     };
 
     private static string Sense(Curve curve, string item) =>
-        curve is not Curve.Moment ? "" : item[0] == '+' ? "  sag" : "  hog";
+        curve is not Curve.Moment ? "" : item[0] == '+' ? " sag" : " hog";
+
+    private static int RankOf(Severity severity) => severity switch
+    {
+        Severity.Fault => FaultRank,
+        Severity.Caution => CautionRank,
+        _ => NoteRank,
+    };
 
     private static int RankOf(Curve curve) => curve switch
     {

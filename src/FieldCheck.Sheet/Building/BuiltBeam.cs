@@ -13,4 +13,14 @@ public sealed record BuiltBeam(
     BeamModel Model,
     ImmutableArray<NamedSupport> Supports,
     ImmutableArray<NamedLoad> Loads,
-    DisplayUnits Display);
+    DisplayUnits Display)
+{
+    /// <summary>What each span is made of, one for each span of the model.</summary>
+    public required ImmutableArray<Stick> Sticks { get; init; }
+
+    /// <summary>True: no stiffness was known, and the beam was taken as uniform.</summary>
+    public bool UniformStiffnessAssumed { get; init; }
+
+    /// <summary>True: areas were not known although forces along the beam depend on them: taken as uniform.</summary>
+    public bool UniformAreaAssumed { get; init; }
+}

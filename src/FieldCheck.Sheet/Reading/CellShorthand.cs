@@ -55,7 +55,14 @@ public static class CellShorthand
     {
         ArgumentNullException.ThrowIfNull(text);
         int range = text.IndexOf(Range, StringComparison.Ordinal);
-        return range < 0 ? new LoadText(ExpandSize(text, system)) : ExpandRange(text, range, system);
+        if (range < 0)
+        {
+            return new LoadText(ExpandSize(text, system));
+        }
+
+        // "3...6" may be 3 to 6 with a slip of the finger, or 3 to .6.
+        bool isSlip = text.Contains(Range + ".", StringComparison.Ordinal);
+        return isSlip ? new LoadText(text) : ExpandRange(text, range, system);
     }
 
     /// <summary>Gives the bare length of a place its unit: "2.5" is "2.5 m", "A + 4" is "A + 4 m".</summary>

@@ -32,7 +32,7 @@ internal static class NumberGrammar
         }
 
         cursor = ahead;
-        return TryWithUnit(ref cursor, number, start, out term);
+        return TryWithUnit(ref cursor, number, start, out term) && IsInRange(ref cursor, number, term);
     }
 
     private static bool TryWithUnit(ref TextCursor cursor, Magnitude number, int start, out Term term)
@@ -64,12 +64,18 @@ internal static class NumberGrammar
             IsWritten = true,
             IsShare = unit.IsShare,
         };
+        return true;
+    }
+
+    /// <summary>The unit has carried the number neither beyond the doubles nor down to nothing.</summary>
+    private static bool IsInRange(ref TextCursor cursor, Magnitude number, Term term)
+    {
         if (!double.IsFinite(term.Value))
         {
-            return cursor.Fail(ReadingMessages.TooLarge, start);
+            return cursor.Fail(ReadingMessages.TooLarge, term.Start);
         }
 
-        return term.Value != 0 || number.Value == 0 || cursor.Fail(ReadingMessages.TooSmall, start);
+        return term.Value != 0 || number.Value == 0 || cursor.Fail(ReadingMessages.TooSmall, term.Start);
     }
 
     private static string InchMark(ref TextCursor cursor)

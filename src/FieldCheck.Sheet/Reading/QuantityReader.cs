@@ -49,7 +49,8 @@ public static class QuantityReader
             return RefuseKind(text, value, kinds);
         }
 
-        Quantity quantity = new(value.Value, value.Dimension, HalfDigit: value.HalfDigit);
+        double halfDigit = double.IsFinite(value.HalfDigit) ? value.HalfDigit : 0;
+        Quantity quantity = new(value.Value, value.Dimension, HalfDigit: halfDigit);
         if (measured.Spread is not Term spread)
         {
             return new Reading<Quantity>.Accepted(quantity);

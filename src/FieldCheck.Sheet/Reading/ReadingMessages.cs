@@ -150,14 +150,17 @@ internal static class ReadingMessages
     internal static string NoSuchSpan(int span, int last) =>
         $"there is no span {Figure(span)}: the beam has spans 1 to {Figure(last)}";
 
-    internal static string NoSuchSupport(
-        string label, IReadOnlyList<string> near, IReadOnlyList<string> known) => (near, known) switch
+    internal static string NoSuchSupport(string label, IReadOnlyList<string> near, IReadOnlyList<string> known)
     {
-        ({ Count: > 0 }, _) => $"no support is called {label}: did you mean {KindWords.Either(near)}?",
-        (_, { Count: > MostLabels }) => $"no support is called {label}",
-        (_, { Count: > 0 }) => $"no support is called {label}: there is {string.Join(", ", known)}",
-        _ => $"no support is called {label}: there is none yet",
-    };
+        string hint = (near, known) switch
+        {
+            ({ Count: > 0 }, _) => $": did you mean {KindWords.Either(near)}?",
+            (_, { Count: > MostLabels }) => string.Empty,
+            (_, { Count: > 0 }) => $": there is {string.Join(", ", known)}",
+            _ => ": there is none yet",
+        };
+        return $"no support is called {label}{hint}";
+    }
 
     // Labels, numbers and the other cells
 

@@ -60,7 +60,9 @@ internal static class UnknownUnit
 
         // The same letters otherwise joined, "m-kN" or "Nm/rad", come before a letter more: that letter can be 1000.
         string[] rejoined = [.. known.Where(unit => Letters(unit) == Letters(run)).Take(NearSpelling.MostOffered)];
-        return rejoined.Length > 0 ? rejoined : NearSpelling.Of(run, known);
+        IReadOnlyList<string> near = rejoined.Length > 0 ? rejoined : NearSpelling.Of(run, known);
+        string[] fit = [.. near.Where(unit => fitting.Contains(UnitTable.Of(unit).Dimension))];
+        return fit.Length > 0 ? fit : near;
     }
 
     private static string Letters(string unit) =>

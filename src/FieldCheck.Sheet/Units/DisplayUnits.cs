@@ -44,7 +44,7 @@ public sealed record DisplayUnits(UnitSystem System)
     /// <param name="metres">Positive down [m].</param>
     public string MovementNumber(double metres) => DisplayUnit.Movement(System).Number(metres);
 
-    /// <summary>A load on an area or pressure on the ground, in kPa or psf; <see cref="Say"/> is for stresses.</summary>
+    /// <summary>A load on an area, a pressure on soil, in kPa or psf; <see cref="Say"/> is for stresses.</summary>
     /// <param name="pascals">The pressure [Pa].</param>
     public string AreaLoad(double pascals) => DisplayUnit.AreaLoad(System).Say(pascals);
 

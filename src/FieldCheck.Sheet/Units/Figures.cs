@@ -64,7 +64,7 @@ internal readonly record struct Figures(int Decimals, int Finest, int Significan
         return Trim(decimal.Round(exact, most, MidpointRounding.AwayFromZero), most);
     }
 
-    /// <summary>Twelve digits of it: 2.675 worked out as 2.6749999999999998 is the half that the reader expects.</summary>
+    /// <summary>Twelve digits of it: 2.675 that came out as 2.6749999999999998 is still the half.</summary>
     private static decimal Decimal(double size) => decimal.Parse(
         size.ToString("E11", CultureInfo.InvariantCulture), NumberStyles.Float, CultureInfo.InvariantCulture);
 

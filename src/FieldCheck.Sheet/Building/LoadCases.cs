@@ -1,0 +1,43 @@
+using System.Collections.Immutable;
+using FieldCheck.Mechanics.Model;
+using FieldCheck.Sheet.Document;
+
+namespace FieldCheck.Sheet.Building;
+
+/// <summary>The load cases of one beam by name.</summary>
+internal sealed class LoadCases
+{
+    /// <summary>The case of a load that names none.</summary>
+    internal const string Default = "live";
+
+    /// <summary>Names that a combination may give a factor although no load stands in them.</summary>
+    private static readonly string[] Usual =
+        ["dead", "live", "roof_live", "snow", "rain", "wind", "earthquake", "construction"];
+
+    private readonly ImmutableArray<string> _known;
+
+    internal LoadCases(BeamDocument document)
+    {
+        _known =
+        [
+            .. Usual
+                .Concat(document.Loads.Select(load => load.Case).OfType<string>())
+                .Concat(document.Rolling.Select(load => load.Case).OfType<string>())
+                .Concat(new[] { document.SelfWeight?.Case }.OfType<string>())
+                .Distinct(StringComparer.Ordinal),
+        ];
+    }
+
+    /// <summary>What is wrong with a name that must be one of a case; null: nothing.</summary>
+    internal string? Doubt(string name) =>
+        _known.Contains(name, StringComparer.Ordinal) || string.IsNullOrWhiteSpace(name)
+            ? null
+            : ProblemText.UnknownCase(name, _known);
+
+    /// <summary>The cases that have loads, each in the order of its first.</summary>
+    internal static ImmutableArray<LoadCase> Of(ImmutableArray<NamedLoad> loads) =>
+    [
+        .. loads.GroupBy(load => load.Case, load => load.Load, StringComparer.Ordinal)
+            .Select(group => new LoadCase(group.Key, [.. group])),
+    ];
+}

@@ -1,0 +1,63 @@
+using FieldCheck.Mechanics.Model;
+using FieldCheck.Sheet.Catalogue;
+
+namespace FieldCheck.Sheet.Building;
+
+/// <summary>Reads a named material, by grade or by its figures.</summary>
+internal static class MaterialRows
+{
+    private static readonly string[] Strengths =
+    [
+        "allowable_bending", "allowable_shear", "allowable_bearing",
+        "design_bending", "design_shear", "design_bearing",
+    ];
+
+    /// <returns>The material, or null when it is not known, which has been told.</returns>
+    internal static Material? Read(Row row, SectionCatalogue catalogue)
+    {
+        foreach (string strength in Strengths)
+        {
+            row.Positive(strength);
+        }
+
+        row.NotNegative("creep");
+        Material own = new()
+        {
+            Modulus = row.Positive("modulus"),
+            ShearModulus = row.Positive("shear_modulus"),
+            UnitWeight = row.NotNegative("density"),
+            Yield = row.Positive("yield"),
+        };
+        switch (row.Text("grade"), row.Has("modulus"))
+        {
+            case (null, false):
+                row.Refuse("modulus", ProblemText.NoModulus);
+                return null;
+            case (null, true):
+                return own;
+            case (not null, true):
+                row.Refuse("modulus", ProblemText.GradeAndModulus);
+                return null;
+            case (string grade, false):
+                return OfGrade(row, grade, own, catalogue);
+        }
+    }
+
+    /// <summary>The grade's figures, with what the file gives beside them in their place.</summary>
+    private static Material? OfGrade(Row row, string name, Material own, SectionCatalogue catalogue)
+    {
+        if (catalogue.Grade(name) is not CatalogueGrade grade)
+        {
+            row.Refuse("grade", ProblemText.UnknownGrade(name, catalogue.GradeNames));
+            return null;
+        }
+
+        return new Material
+        {
+            Modulus = grade.Material.Modulus,
+            ShearModulus = own.ShearModulus ?? grade.Material.ShearModulus,
+            UnitWeight = own.UnitWeight ?? grade.Material.UnitWeight,
+            Yield = own.Yield ?? grade.Material.Yield,
+        };
+    }
+}

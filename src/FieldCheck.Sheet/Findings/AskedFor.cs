@@ -1,0 +1,78 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using FieldCheck.Sheet.Building;
+using FieldCheck.Sheet.Document;
+using FieldCheck.Sheet.Units;
+
+namespace FieldCheck.Sheet.Findings;
+
+/// <summary>What a sheet asks to be judged beside the reactions, each in a few words.</summary>
+internal static class AskedFor
+{
+    /// <summary>One message for each thing asked for and not judged, and one for what changes no figure yet.</summary>
+    internal static IEnumerable<Message> NotJudged(BeamDocument document, BuiltBeam beam)
+    {
+        IEnumerable<string> asked =
+        [
+            .. document.Stated.SelectMany(Stated),
+            .. Limits(document.Limits),
+            .. document.Materials.SelectMany(Material),
+            .. beam.Supports.SelectMany(named => Bearing(named.Label, document.Supports[named.Row])),
+            .. document.Patterns.Select(pattern => $"case {pattern.Case} standing bay by bay"),
+            .. document.Rolling.Select(Rolling),
+        ];
+        foreach (string text in asked)
+        {
+            yield return new Message(
+                Severity.Caution, MessageCodes.NotJudged, $"NOT JUDGED: {TextSafety.ForTerminal(text)}.");
+        }
+
+        if (document.Tolerance is not null)
+        {
+            yield return new Message(
+                Severity.Note, MessageCodes.NotCarried, "The tolerances are kept; no figure carries a band from them.");
+        }
+    }
+
+    /// <summary>The strengths that a material asks to be held against.</summary>
+    internal static ImmutableArray<string> Strengths(MaterialEntry material) =>
+    [
+        .. Fields.Material
+            .Where(field => field.Key.StartsWith("allowable_", StringComparison.Ordinal)
+                || field.Key.StartsWith("design_", StringComparison.Ordinal))
+            .Where(field => field.Get(material) is not null)
+            .Select(field => $"{field.Key.Replace('_', ' ')} stress {field.Get(material)}"),
+    ];
+
+    private static IEnumerable<string> Stated(StatedEntry stated)
+    {
+        (string Name, string? Figure)[] figures =
+            [("vertical", stated.Vertical), ("horizontal", stated.Horizontal), ("moment", stated.Moment)];
+        return figures.Where(one => one.Figure is not null)
+            .Select(one => $"{one.Figure} stated as the {one.Name} reaction of {stated.Support}");
+    }
+
+    private static IEnumerable<string> Limits(LimitsEntry? limits) => limits is null ? [] :
+    [
+        .. Each(limits.Deflection, "deflection limit {0} of each bay"),
+        .. Each(limits.DeflectionOverhang, "deflection limit {0} of each overhang"),
+        .. limits.DeflectionCases.Select(figure => $"deflection limit {figure.Text} under case {figure.Name}"),
+        .. Each(limits.DeflectionAbsolute, "deflection limit {0}"),
+        .. Each(limits.Rules, "strength by {0}"),
+    ];
+
+    private static IEnumerable<string> Material(MaterialEntry material) =>
+        Strengths(material).Select(strength => $"{strength} of {material.Name}");
+
+    private static IEnumerable<string> Bearing(string label, SupportEntry support) =>
+    [
+        .. Each(support.BearingAllowable, $"bearing stress {{0}} on {label}"),
+        .. Each(support.AllowablePressure, $"ground pressure {{0}} under {label}"),
+    ];
+
+    private static string Rolling(RollingEntry rolling, int index) =>
+        $"rolling load {rolling.Label ?? (index + 1).ToString(CultureInfo.InvariantCulture)}";
+
+    private static IEnumerable<string> Each(string? figure, string words) =>
+        figure is null ? [] : [words.Replace("{0}", figure, StringComparison.Ordinal)];
+}

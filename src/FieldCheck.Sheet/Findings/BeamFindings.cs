@@ -1,0 +1,92 @@
+using FieldCheck.Mechanics.Model;
+using FieldCheck.Mechanics.Solving;
+using FieldCheck.Sheet.Building;
+using FieldCheck.Sheet.Document;
+using FieldCheck.Sheet.Units;
+
+namespace FieldCheck.Sheet.Findings;
+
+/// <summary>What must be said of the beam as a whole: what was taken for granted and what was left out.</summary>
+internal static class BeamFindings
+{
+    internal static IEnumerable<Message> OfOutcome(BuiltBeam beam, BeamOutcome outcome)
+    {
+        if (outcome is BeamOutcome.Undecided undecided)
+        {
+            yield return new Message(Severity.Fault, MessageCodes.Undecided, Why(undecided));
+        }
+
+        if (outcome is BeamOutcome.Stands { IsHeldAlong: false })
+        {
+            yield return Note(
+                MessageCodes.NotHeldLengthways, "Nothing holds the beam lengthways, and no load asks for it.");
+        }
+
+        if (outcome is BeamOutcome.Stands { IsNearlyMovable: true })
+        {
+            yield return new Message(
+                Severity.Caution,
+                MessageCodes.NearlyMovable,
+                "The supports barely hold the beam: its reactions are far greater than its loads.");
+        }
+
+        if (beam.UniformStiffnessAssumed)
+        {
+            yield return Note(
+                MessageCodes.UniformStiffnessAssumed,
+                "No stiffness is given and statics alone does not do: the beam was taken as uniform along its length.");
+        }
+
+        if (beam.UniformAreaAssumed)
+        {
+            yield return Note(
+                MessageCodes.UniformAreaAssumed,
+                "Not every area is given: forces along the beam were shared out as if its area were uniform.");
+        }
+    }
+
+    internal static IEnumerable<Message> OfLoads(BuiltBeam beam)
+    {
+        if (beam.Loads.IsEmpty)
+        {
+            yield return Note(MessageCodes.NoLoads, "No load stands on the beam.");
+        }
+
+        foreach (IGrouping<CombinationBasis, Combination> basis in beam.Model.Combinations.GroupBy(one => one.Basis))
+        {
+            for (int index = 0; index < beam.Model.Cases.Length; index++)
+            {
+                if (basis.All(combination => combination.Factors[index] == 0))
+                {
+                    yield return LeftOut(beam.Model.Cases[index].Name, basis.Key);
+                }
+            }
+        }
+    }
+
+    /// <summary>Grades whose strength nothing asks for.</summary>
+    internal static IEnumerable<Message> OfGrades(BeamDocument document) => document.Limits?.Rules is not null
+        ? []
+        : document.Materials
+            .Where(material => material.Grade is not null && AskedFor.Strengths(material).IsEmpty)
+            .Select(material => Note(
+                MessageCodes.StrengthNotJudged,
+                $"The strength of {TextSafety.ForTerminal(material.Grade!)} was not judged: "
+                    + "no rules and no allowable or design stress are written."));
+
+    private static Message LeftOut(string name, CombinationBasis basis) => new(
+        Severity.Caution,
+        MessageCodes.CaseLeftOut,
+        $"Case {TextSafety.ForTerminal(name)} stands in no {basis.ToString().ToLowerInvariant()} combination: "
+            + "its loads are left out of them.");
+
+    private static string Why(BeamOutcome.Undecided undecided) => undecided.Reason switch
+    {
+        UndecidedReason.ContactContradictsItself =>
+            "No answer: a support's rotational stiffness both lifts it off and presses it back. "
+            + "Leave out what it acts, or its rotational stiffness.",
+        _ => "No answer: stiffnesses or lengths of this beam differ too widely. Are their units right?",
+    };
+
+    private static Message Note(string code, string text) => new(Severity.Note, code, text);
+}

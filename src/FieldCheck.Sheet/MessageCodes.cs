@@ -1,0 +1,48 @@
+namespace FieldCheck.Sheet;
+
+/// <summary>The stable words that messages carry for other programs; docs/command-line.md lists the same.</summary>
+public static class MessageCodes
+{
+    /// <summary>A support is pulled, and the sheet does not say whether it can hold down.</summary>
+    public const string Uplift = "uplift";
+
+    /// <summary>A support is pulled, and the sheet says that it can.</summary>
+    public const string HoldsDown = "holds_down";
+
+    /// <summary>A support that acts one way only has let go.</summary>
+    public const string LiftsOff = "lifts_off";
+
+    /// <summary>Nothing holds the beam lengthways, and no load asks for it.</summary>
+    public const string NotHeldLengthways = "not_held_lengthways";
+
+    /// <summary>The supports barely hold the beam.</summary>
+    public const string NearlyMovable = "nearly_movable";
+
+    /// <summary>No answer could be found.</summary>
+    public const string Undecided = "undecided";
+
+    /// <summary>No stiffness was known, and the beam was solved as uniform.</summary>
+    public const string UniformStiffnessAssumed = "uniform_stiffness_assumed";
+
+    /// <summary>Areas were not known, and were taken as uniform.</summary>
+    public const string UniformAreaAssumed = "uniform_area_assumed";
+
+    /// <summary>A case with loads stands in no combination of a basis.</summary>
+    public const string CaseLeftOut = "case_left_out";
+
+    /// <summary>No load stands on the beam.</summary>
+    public const string NoLoads = "no_loads";
+
+    /// <summary>Something that the sheet asks for was not judged.</summary>
+    public const string NotJudged = "not_judged";
+
+    /// <summary>A grade stands alone, and nothing asks for its strength.</summary>
+    public const string StrengthNotJudged = "strength_not_judged";
+
+    /// <summary>Something is kept with the beam and does not yet change a figure.</summary>
+    public const string NotCarried = "not_carried";
+
+    /// <summary>Whether a message means that something asked for does not hold or could not be judged.</summary>
+    /// <param name="code">The message's code.</param>
+    public static bool CountsAgainst(string code) => code is Uplift or NotJudged or Undecided;
+}

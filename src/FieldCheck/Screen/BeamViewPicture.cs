@@ -1,0 +1,100 @@
+using System.Collections.Immutable;
+using FieldCheck.Mechanics.Response;
+
+namespace FieldCheck.Screen;
+
+/// <summary>Draws the Beam view between title and message line: form, results, sketches.</summary>
+/// <remarks>
+/// Where there is not room for all, the moment goes first, then the shear, then the sketch of the beam; then the results
+/// shrink to their first lines. The form is always there.
+/// </remarks>
+internal static class BeamViewPicture
+{
+    private const int WideFrom = 80;
+    private const int LeastForm = 9;
+    private const int FormBesidePlots = 14;
+    private const int SketchHeight = 4;
+    private const int PlotHeight = 4;
+    private const int TallestPlot = 9;
+    private const string Rule = "| ";
+
+    /// <summary>True: in this size parts of the view are left out.</summary>
+    /// <param name="width">Columns of the screen.</param>
+    /// <param name="height">Lines of the screen.</param>
+    internal static bool IsSmall(int width, int height) => width < 60 || height < 16;
+
+    /// <summary>The view.</summary>
+    /// <param name="state">The state.</param>
+    /// <param name="width">Columns; 1 or more.</param>
+    /// <param name="height">Lines; 1 or more.</param>
+    internal static Picture Of(ScreenState state, int width, int height) =>
+        width >= WideFrom ? Wide(state, width, height) : Narrow(state, width, height);
+
+    private static Picture Wide(ScreenState state, int width, int height)
+    {
+        BeamViewHeights heights = HeightsBeside(height);
+        int results = Math.Clamp(width * 45 / 100, 34, 56);
+        int form = width - results - Rule.Length;
+        Picture left = FormPicture.Of(state, form, heights.Form);
+        ImmutableArray<PictureLine> right = ResultsPicture.Of(state, results, heights.Form);
+        IEnumerable<PictureLine> top = left.Lines.Zip(right, (one, other) =>
+            new LineWriter(width).Add(one).Add(Rule, Role.Faint).Add(other).End());
+        return new Picture([.. top, .. Below(state, width, heights)], left.Cursor);
+    }
+
+    private static Picture Narrow(ScreenState state, int width, int height)
+    {
+        BeamViewHeights heights = HeightsStacked(width, height);
+        Picture form = FormPicture.Of(state, width, heights.Form);
+        return new Picture(
+            [.. form.Lines, .. ResultsPicture.Of(state, width, heights.Results), .. Below(state, width, heights)],
+            form.Cursor);
+    }
+
+    private static IEnumerable<PictureLine> Below(ScreenState state, int width, BeamViewHeights heights) =>
+    [
+        .. PlotPicture.Sketch(state, width, heights.Sketch),
+        .. PlotPicture.Diagram(state, Curve.Shear, width, heights.Shear),
+        .. PlotPicture.Diagram(state, Curve.Moment, width, heights.Moment),
+        .. PlotPicture.Peaks(state, [Curve.Shear, Curve.Moment], width, heights.Peaks),
+    ];
+
+    private static BeamViewHeights HeightsBeside(int height)
+    {
+        int sketch = height >= LeastForm + SketchHeight ? SketchHeight : 0;
+        int shear = height >= LeastForm + SketchHeight + PlotHeight ? PlotHeight : 0;
+        int moment = height >= LeastForm + SketchHeight + 2 * PlotHeight ? PlotHeight : 0;
+        int left = height - LeastForm - sketch - shear - moment;
+        if (moment == 0)
+        {
+            return new BeamViewHeights(LeastForm + left, 0, sketch, shear, 0, 0);
+        }
+
+        int form = Math.Min(left, FormBesidePlots - LeastForm);
+        left -= form;
+        int peaks = Math.Min(left, 2);
+        left -= peaks;
+        int moreMoment = Math.Min((left + 1) / 2, TallestPlot - PlotHeight);
+        int moreShear = Math.Min(left - moreMoment, TallestPlot - PlotHeight);
+        left -= moreMoment + moreShear;
+        int moreSketch = Math.Min(left, 2);
+        return new BeamViewHeights(
+            LeastForm + form + left - moreSketch, 0, sketch + moreSketch, shear + moreShear, moment + moreMoment, peaks);
+    }
+
+    private static BeamViewHeights HeightsStacked(int width, int height)
+    {
+        int sketch = width >= 60 && height >= 17 ? SketchHeight : 0;
+        int shear = width >= 60 && height >= 17 + SketchHeight + PlotHeight ? PlotHeight : 0;
+        int moment = width >= 60 && height >= 17 + SketchHeight + 2 * PlotHeight ? PlotHeight : 0;
+        int left = height - sketch - shear - moment;
+        int results = left switch
+        {
+            <= 2 => 0,
+            <= 5 => 1,
+            <= 8 => 3,
+            _ => left * 9 / 20 + 1,
+        };
+        return new BeamViewHeights(left - results, results, sketch, shear, moment, 0);
+    }
+}

@@ -1,0 +1,84 @@
+using FieldCheck.Sheet.Building;
+using FieldCheck.Sheet.Document;
+using FieldCheck.Sheet.Editing;
+using FieldCheck.Sheet.Reading;
+
+namespace FieldCheck.Screen;
+
+/// <summary>What is seen in the cells of a state's form.</summary>
+internal sealed class FormCellView
+{
+    private const char Bad = '!';
+    private const char Question = '?';
+
+    private readonly ScreenState _state;
+    private readonly HashSet<FormPlace> _bad;
+
+    /// <param name="state">The state.</param>
+    internal FormCellView(ScreenState state)
+    {
+        _state = state;
+        _bad = [.. CellProblems.Of(state.Settled)
+            .Select(found => found.Place)
+            .OfType<FormPlace>()
+            .Where(place => !CellProblems.IsMissing(state.Settled, place))];
+    }
+
+    /// <summary>True: a cell of this row is marked.</summary>
+    internal char RowMark(FormBlock block, int row) =>
+        _bad.Any(place => place.Block == block && place.Row == row) ? Bad
+        : block == FormBlock.Loads && FormCells.IsAsked(_state.Document, row) ? Question
+        : ' ';
+
+    internal FormCell At(FormPlace place)
+    {
+        if (_state.Draft is CellDraft draft && draft.Place == place)
+        {
+            return new FormCell(draft.Line.Text, Role.Text, ' ');
+        }
+
+        char mark = place.Column == FormColumn.Size && FormCells.IsAsked(_state.Document, place.Row) ? Question
+            : _bad.Contains(place) ? Bad
+            : ' ';
+        return FormCells.TextOf(_state.Document, place) is string typed
+            ? new FormCell(typed, Role.Text, mark)
+            : new FormCell(Following(place) ?? "", Role.Faint, mark);
+    }
+
+    /// <summary>What an empty cell says because of other cells.</summary>
+    private string? Following(FormPlace place)
+    {
+        BeamDocument document = _state.Document;
+        if (place.Row < 0 || FormMoves.IsEmptyRow(_state.Sheet, place))
+        {
+            return null;
+        }
+
+        return place.Column switch
+        {
+            FormColumn.Length or FormColumn.Reading => Measured(place),
+            FormColumn.Section => document.Sections.Count == 1 ? document.Sections[0].Name : "-",
+            FormColumn.Material => document.Materials.Count == 1 ? document.Materials[0].Name : "-",
+            FormColumn.Settles => "-",
+            FormColumn.Acts => "-",
+            FormColumn.Label => FormLabels.Of(document)[place.Row],
+            FormColumn.From => document.Loads[place.Row].Kind == "distributed" ? "0" : null,
+            FormColumn.To => document.Loads[place.Row].Kind == "distributed" ? "end" : "-",
+            FormColumn.Case => "live",
+            _ => null,
+        };
+    }
+
+    private string? Measured(FormPlace place)
+    {
+        if (_state.Shown.Beam is not BuiltBeam beam || place.Row >= beam.Model.Spans.Length)
+        {
+            return null;
+        }
+
+        double value = place.Column == FormColumn.Length
+            ? beam.Model.Spans[place.Row].Length
+            : beam.Model.JointPositions[place.Row + 1];
+        return beam.Display.Say(value, QuantityKind.Length);
+    }
+}

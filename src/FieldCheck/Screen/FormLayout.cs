@@ -1,0 +1,76 @@
+using System.Collections.Immutable;
+using FieldCheck.Sheet.Editing;
+
+namespace FieldCheck.Screen;
+
+/// <summary>Shares the lines of the form out to its blocks; where the person is, is always seen.</summary>
+internal static class FormLayout
+{
+    private static readonly ImmutableArray<FormBlock> Blocks = [FormBlock.Spans, FormBlock.Supports, FormBlock.Loads];
+
+    /// <summary>The blocks that are seen in so many lines, a heading for each.</summary>
+    /// <param name="sheet">The beam.</param>
+    /// <param name="focus">Where the person is.</param>
+    /// <param name="height">The lines; 1 or more. In one line there is no heading.</param>
+    internal static ImmutableArray<BlockWindow> Of(FormSheet sheet, FormPlace focus, int height)
+    {
+        if (height < 2 * Blocks.Length)
+        {
+            return [Window(sheet, focus, focus.Block, Math.Max(height - 1, 1))];
+        }
+
+        int left = height - Blocks.Length;
+        Dictionary<FormBlock, int> shares = Blocks.ToDictionary(block => block, _ => 1);
+        left -= Blocks.Length;
+        foreach ((FormBlock block, int wanted) in Wishes(sheet, focus))
+        {
+            int given = Math.Clamp(wanted - shares[block], 0, left);
+            shares[block] += given;
+            left -= given;
+        }
+
+        return [.. Blocks.Select(block => Window(sheet, focus, block, shares[block]))];
+    }
+
+    // A second support is wanted before all; then the block the person is in; then rows of the beam; then the rest.
+    private static IEnumerable<(FormBlock Block, int Rows)> Wishes(FormSheet sheet, FormPlace focus)
+    {
+        yield return (FormBlock.Supports, Math.Min(sheet.RowsOf(FormBlock.Supports), 2));
+        yield return (focus.Block, AllRows(sheet, focus.Block));
+        foreach (FormBlock block in new[] { FormBlock.Loads, FormBlock.Supports, FormBlock.Spans })
+        {
+            yield return (block, sheet.RowsOf(block) + (block == FormBlock.Loads && IsOwnWeightOn(sheet) ? 1 : 0));
+        }
+
+        foreach (FormBlock block in Blocks)
+        {
+            yield return (block, AllRows(sheet, block));
+        }
+    }
+
+    private static BlockWindow Window(FormSheet sheet, FormPlace focus, FormBlock block, int count)
+    {
+        int top = block == FormBlock.Loads ? FormPlace.OwnWeightRow : 0;
+        int all = AllRows(sheet, block);
+        int shown = Math.Min(count, all);
+        int first = top;
+        if (block == focus.Block)
+        {
+            // One row below the person's is seen too where there is room for it.
+            int last = Math.Min(focus.Row + (shown > 2 ? 1 : 0), sheet.RowsOf(block));
+            first = Math.Max(top, last - shown + 1);
+        }
+        else if (block == FormBlock.Loads && shown < all && (!IsOwnWeightOn(sheet) || shown == 1) && sheet.RowsOf(block) > 0)
+        {
+            first = 0;
+        }
+
+        int seen = Enumerable.Range(first, shown).Count(row => row >= 0 && row < sheet.RowsOf(block));
+        return new BlockWindow(block, first, shown, sheet.RowsOf(block) - seen);
+    }
+
+    private static int AllRows(FormSheet sheet, FormBlock block) =>
+        sheet.RowsOf(block) + (block == FormBlock.Loads ? 2 : 1);
+
+    private static bool IsOwnWeightOn(FormSheet sheet) => sheet.Document.SelfWeight is not null;
+}

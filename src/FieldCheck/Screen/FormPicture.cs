@@ -1,0 +1,175 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using FieldCheck.Sheet.Editing;
+
+namespace FieldCheck.Screen;
+
+/// <summary>Draws the form.</summary>
+internal sealed class FormPicture
+{
+    private const int WidestText = 20;
+    private const int RowSigns = 2;
+
+    private readonly ScreenState _state;
+    private readonly FormCellView _cells;
+    private readonly int _width;
+    private readonly int _head;
+    private readonly List<PictureLine> _lines = [];
+    private (int X, int Y)? _cursor;
+
+    private FormPicture(ScreenState state, int width)
+    {
+        _state = state;
+        _cells = new FormCellView(state);
+        _width = width;
+        _head = HeadWidth(state.Sheet);
+    }
+
+    /// <summary>The form in so many lines; its cursor stands in the cell the person is on.</summary>
+    /// <param name="state">The state.</param>
+    /// <param name="width">Columns; 1 or more.</param>
+    /// <param name="height">Lines; 1 or more.</param>
+    internal static Picture Of(ScreenState state, int width, int height)
+    {
+        FormPicture picture = new(state, width);
+        foreach (BlockWindow window in FormLayout.Of(state.Sheet, state.Focus, height))
+        {
+            picture.Draw(window, hasHeading: height > 1);
+        }
+
+        while (picture._lines.Count < height)
+        {
+            picture._lines.Add(LineWriter.Line("", width));
+        }
+
+        return new Picture([.. picture._lines.Take(height)], picture._cursor);
+    }
+
+    private static int HeadWidth(FormSheet sheet) => Enumerable.Range(0, sheet.RowsOf(FormBlock.Supports))
+        .Select(row => TextColumns.Of(FormWords.Head(sheet, FormBlock.Supports, row)))
+        .Append(sheet.RowsOf(FormBlock.Loads).ToString(CultureInfo.InvariantCulture).Length)
+        .Max();
+
+    // The block's name reaches over the first column, so the heading of that one begins behind it.
+    private int HeadingWidth(FormBlock block, FormColumn column) => FormColumns.Heading(column).Length
+        + (column == FormColumns.Of(block)[0] ? Math.Max(block.ToString().Length - RowSigns - _head, 0) : 0);
+
+    private void Draw(BlockWindow window, bool hasHeading)
+    {
+        ImmutableArray<(FormColumn Column, int Width)> columns = Columns(window);
+        if (hasHeading)
+        {
+            _lines.Add(Heading(window, columns));
+        }
+
+        for (int row = window.First; row < window.First + window.Count; row++)
+        {
+            _lines.Add(Row(window.Block, row, columns));
+        }
+    }
+
+    private ImmutableArray<(FormColumn Column, int Width)> Columns(BlockWindow window)
+    {
+        FormPlace[] places = [.. Enumerable.Range(window.First, window.Count)
+            .Select(row => new FormPlace(window.Block, row, FormColumns.Of(window.Block)[0]))];
+        int Wanted(FormColumn column) => places
+            .Where(place => FormMoves.ColumnsOf(place).Contains(column))
+            .Select(place => TextColumns.Of(_cells.At(place with { Column = column }).Text))
+            .Append(HeadingWidth(window.Block, column))
+            .Max(text => Math.Min(text, WidestText));
+
+        FormColumn? focus = _state.Focus.Block == window.Block ? _state.Focus.Column : null;
+        return FormColumnWidths.Of(FormColumns.Of(window.Block), Wanted, focus, _width - RowSigns - _head);
+    }
+
+    private PictureLine Heading(BlockWindow window, ImmutableArray<(FormColumn Column, int Width)> columns)
+    {
+        LineWriter line = new(_width);
+        string name = window.Block.ToString();
+        string more = window.Hidden > 0 ? $"..{window.Hidden} more" : "";
+        line.Add(name, Role.Accent).Add(" ");
+        int x = RowSigns + _head;
+        foreach ((FormColumn column, int width) in columns)
+        {
+            line.To(x + 1).Add(TextColumns.Cut(FormColumns.Heading(column), x + 1 + width - line.Column), Role.Faint);
+            x += width + FormColumnWidths.Beside;
+        }
+
+        if (more.Length == 0 || line.Column + more.Length + 1 > _width)
+        {
+            return more.Length == 0 ? line.End() : Over(line.End(), more);
+        }
+
+        return line.To(_width - more.Length).Add(more, Role.Warn).End();
+    }
+
+    // How much is hidden is told in any case, over the headings where there is no room beside them.
+    private PictureLine Over(PictureLine line, string more) => new LineWriter(_width)
+        .Add(TextColumns.Cut(line.ToString(), Math.Max(_width - more.Length - 1, 0)), Role.Faint)
+        .Add(" ").Add(more, Role.Warn).End();
+
+    private PictureLine Row(FormBlock block, int row, ImmutableArray<(FormColumn Column, int Width)> columns)
+    {
+        bool isHere = _state.Focus.Block == block && _state.Focus.Row == row;
+        LineWriter line = new(_width);
+        line.Add(isHere ? ">" : " ").Add(_cells.RowMark(block, row).ToString(), Role.Warn);
+        line.Add(TextColumns.Fit(FormWords.Head(_state.Sheet, block, row), _head));
+        FormPlace first = new(block, row, columns[0].Column);
+        bool isEmpty = FormMoves.IsEmptyRow(_state.Sheet, first);
+        if (isEmpty && !isHere)
+        {
+            return line.Add($" (type here to add a {FormColumns.RowName(block)})", Role.Faint).End();
+        }
+
+        if (first.IsOwnWeight)
+        {
+            return OwnWeight(line, columns, isHere);
+        }
+
+        foreach ((FormColumn column, int width) in columns)
+        {
+            Cell(line, first with { Column = column }, width, isHere && column == _state.Focus.Column);
+        }
+
+        return line.End();
+    }
+
+    // Between its two cells stands what the row is.
+    private PictureLine OwnWeight(LineWriter line, ImmutableArray<(FormColumn Column, int Width)> columns, bool isHere)
+    {
+        int between = columns
+            .Where(column => column.Column is FormColumn.From or FormColumn.To)
+            .Sum(column => column.Width + FormColumnWidths.Beside);
+        bool isSaid = false;
+        foreach ((FormColumn column, int width) in columns)
+        {
+            FormPlace place = new(FormBlock.Loads, FormPlace.OwnWeightRow, column);
+            if (FormMoves.ColumnsOf(place).Contains(column))
+            {
+                Cell(line, place, width, isHere && column == _state.Focus.Column);
+            }
+            else if (!isSaid)
+            {
+                line.Add(TextColumns.Fit(" own weight", column == FormColumn.Note ? width : between), Role.Faint);
+                isSaid = true;
+            }
+        }
+
+        return line.End();
+    }
+
+    private void Cell(LineWriter line, FormPlace place, int width, bool isFocus)
+    {
+        FormCell cell = _cells.At(place);
+        if (!isFocus)
+        {
+            line.Add(cell.Mark.ToString(), Role.Warn).Add(TextColumns.FitWithMark(cell.Text, width), cell.Role).Add(" ");
+            return;
+        }
+
+        (string seen, int caret) = CaretWindow.Of(cell.Text, _state.Draft?.Line.Caret ?? 0, width);
+        _cursor = (Math.Min(line.Column + 1 + caret, _width - 1), _lines.Count);
+        line.Add("[", Role.Focus).Add(TextColumns.Fit(seen, width), Role.Focus).Add("]", Role.Focus);
+    }
+
+}

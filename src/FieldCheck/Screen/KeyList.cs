@@ -1,0 +1,37 @@
+using System.Text;
+
+namespace FieldCheck.Screen;
+
+/// <summary>The list of all keys as a page of text: docs/keys.md.</summary>
+internal static class KeyList
+{
+    /// <summary>The page, in Markdown.</summary>
+    internal static string Markdown()
+    {
+        StringBuilder page = new();
+        page.Append("# Keys\n\n");
+        page.Append("Made from the program's own table of commands; a test fails where this page and the table differ.\n");
+        page.Append("`^D` is Ctrl and D. `/ c` is the menu: a slash, then the letter.\n");
+        Table(page, CommandGroup.Cell, "In the form: cells");
+        Table(page, CommandGroup.Row, "In the form: rows");
+        Table(page, CommandGroup.Beam, "Everywhere");
+        page.Append("\n## In a minute\n\n");
+        foreach (string line in HelpLines.InAMinute.Skip(1))
+        {
+            page.Append("- ").Append(line).Append('\n');
+        }
+
+        return page.ToString();
+    }
+
+    private static void Table(StringBuilder page, CommandGroup group, string heading)
+    {
+        page.Append("\n## ").Append(heading).Append("\n\n| key | menu | does |\n| --- | --- | --- |\n");
+        foreach (ScreenCommand command in CommandTable.All.Where(command => command.Group == group))
+        {
+            string menu = command.MenuWords.Length > 0 ? $"`{command.MenuWords}`" : "";
+            string keys = string.Join(' ', command.KeyWords.Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(key => $"`{key}`"));
+            page.Append($"| {keys} | {menu} | {command.Words} |\n");
+        }
+    }
+}

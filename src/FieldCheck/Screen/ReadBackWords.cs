@@ -1,0 +1,100 @@
+using FieldCheck.Mechanics.Model;
+using FieldCheck.Sheet;
+using FieldCheck.Sheet.Building;
+using FieldCheck.Sheet.Document;
+using FieldCheck.Sheet.Editing;
+using FieldCheck.Sheet.Reading;
+using FieldCheck.Sheet.Units;
+
+namespace FieldCheck.Screen;
+
+/// <summary>What the text in a cell was read as, so that no slip of a unit goes unseen.</summary>
+internal static class ReadBackWords
+{
+    /// <summary>A cell read back; null where there is nothing to say.</summary>
+    /// <param name="calculation">What came of the beam.</param>
+    /// <param name="place">The cell.</param>
+    internal static string? Of(Calculation calculation, FormPlace place)
+    {
+        BeamDocument document = calculation.Document;
+        DisplayUnits units = new(Editor.SystemOf(document));
+        string? text = FormCells.TextOf(document, place);
+        if (text is null)
+        {
+            return null;
+        }
+
+        return (place.Block, place.Column) switch
+        {
+            (FormBlock.Spans, FormColumn.Length or FormColumn.Reading) => Said(text, QuantityKind.Length, units),
+            (FormBlock.Supports, FormColumn.Place) => SupportPlace(calculation, place.Row, text, units),
+            (FormBlock.Supports, FormColumn.Kind) => Kind(document.Supports[place.Row], units),
+            (FormBlock.Supports, FormColumn.Settles) => Said(text, QuantityKind.Length, units),
+            (FormBlock.Supports, FormColumn.Acts) => Acts(text),
+            (FormBlock.Loads, FormColumn.Size or FormColumn.From or FormColumn.To) when !place.IsOwnWeight =>
+                Load(calculation, place, text, units),
+            _ => null,
+        };
+    }
+
+    private static string? Said(string text, QuantityKind kind, DisplayUnits units) =>
+        QuantityReader.Read(text, kind) is Reading<Quantity>.Accepted read
+            ? ReadBack.Say(text, read.Value, kind, units)
+            : null;
+
+    private static string? SupportPlace(Calculation calculation, int row, string text, DisplayUnits units) =>
+        calculation.Beam?.Supports.FirstOrDefault(support => support.Row == row) is NamedSupport support
+            ? ReadBack.SayPlace(text, support.Support.Position, units)
+            : Said(text, QuantityKind.Length, units);
+
+    private static string? Kind(SupportEntry support, DisplayUnits units) => support.Kind switch
+    {
+        "pin" => "pin: holds up and along, lets it turn",
+        "roller" => support.Surface is string slope
+            ? $"roller on a slope of {slope}: pushes square to the slope"
+            : "roller: holds up, lets it slide and turn",
+        "fixed" => "fixed: holds up, along and turning",
+        "guide" => "guide: holds along and turning, free up and down",
+        "spring" => support.Stiffness is string stiffness
+            ? $"spring: {Said(stiffness, QuantityKind.Stiffness, units) ?? stiffness}"
+            : "spring: type its stiffness behind the word, as spring 500",
+        _ => null,
+    };
+
+    private static string? Acts(string text) => text switch
+    {
+        "both" => "both: pushes up and holds down",
+        "up" => "up: only pushes up; pulled, it lets go",
+        "down" => "down: only holds down, as a strap does",
+        _ => null,
+    };
+
+    private static string? Load(Calculation calculation, FormPlace place, string text, DisplayUnits units)
+    {
+        string size = FormCells.TextOf(calculation.Document, place with { Column = FormColumn.Size }) ?? "";
+        NamedLoad? read = calculation.Beam?.Loads.FirstOrDefault(load => load.Row == place.Row);
+        if (read is null)
+        {
+            return place.Column == FormColumn.Size ? Size(calculation.Document.Loads[place.Row], text, units) : null;
+        }
+
+        return read.Load switch
+        {
+            Load.Distributed spread => ReadBack.SayInAll(
+                size,
+                spread.To - spread.From,
+                (spread.StartIntensity + spread.EndIntensity) / 2 * (spread.To - spread.From),
+                units),
+            Load.Point point => $"{Said(size, QuantityKind.Force, units)} at {units.Say(point.Position, QuantityKind.Length)}",
+            Load.Couple couple => $"{Said(size, QuantityKind.Moment, units)} at "
+                + $"{units.Say(couple.Position, QuantityKind.Length)}, {(couple.Moment < 0 ? "clockwise" : "counter-clockwise")}",
+            _ => null,
+        };
+    }
+
+    private static string? Size(LoadEntry load, string text, DisplayUnits units) =>
+        load.Moment is not null ? Said(text, QuantityKind.Moment, units)
+        : load.Force is not null || load.Total is not null ? Said(text, QuantityKind.Force, units)
+        : load.IntensityEnd is null ? Said(text, QuantityKind.ForcePerLength, units)
+        : null;
+}

@@ -1,0 +1,110 @@
+using System.Collections.Immutable;
+using System.Text.RegularExpressions;
+using FieldCheck.Reporting.Tables;
+using FieldCheck.Sheet;
+using FieldCheck.Sheet.Editing;
+using FieldCheck.Sheet.Reading;
+
+namespace FieldCheck.Screen;
+
+/// <summary>Draws the results beside or below the form.</summary>
+internal static partial class ResultsPicture
+{
+    private const int NarrowestPanel = 30;
+    private const int LowestPanel = 3;
+    private const string Nothing = "--";
+
+    /// <summary>The results in so many lines.</summary>
+    /// <param name="state">The state.</param>
+    /// <param name="width">Columns; 1 or more.</param>
+    /// <param name="height">Lines; 0 or more.</param>
+    internal static ImmutableArray<PictureLine> Of(ScreenState state, int width, int height)
+    {
+        bool isOld = state.Age == ResultsAge.BeforeThisCell;
+        ImmutableArray<string> lines = state.Shown.Beam is null
+            ? Unread(state, width)
+            : ResultsPanel.Lines(
+                state.Shown, Math.Max(width, NarrowestPanel), Math.Max(height, LowestPanel), state.Age);
+        return
+        [
+            .. lines.Take(height).Select((line, index) => Coloured(line, width, isFaint: isOld && index > 0)),
+            .. Enumerable.Repeat(LineWriter.Line("", width), Math.Max(height - lines.Length, 0)),
+        ];
+    }
+
+    /// <summary>The header for a beam that cannot be worked out yet.</summary>
+    /// <param name="calculation">What came of the beam.</param>
+    internal static string Header(Calculation calculation)
+    {
+        ImmutableArray<(FormPlace? Place, Problem Problem)> problems = CellProblems.Of(calculation);
+        int bad = problems.Count(found => !CellProblems.IsMissing(calculation, found.Place));
+        if (bad > 0)
+        {
+            return $"RESULTS  {bad} {(bad == 1 ? "cell" : "cells")} to mend";
+        }
+
+        FormSheet sheet = new(calculation.Document);
+        FormPlace first = problems[0].Place!;
+        return "RESULTS  waiting for: " + (sheet.RowsOf(FormBlock.Spans) <= 1 && first.Column == FormColumn.Length
+            ? "length"
+            : FormWords.Cell(sheet, first));
+    }
+
+    // No old figure may pass for a new one: every figure is two dashes.
+    private static ImmutableArray<string> Unread(ScreenState state, int width)
+    {
+        Calculation calculation = state.Shown;
+        FormSheet sheet = new(calculation.Document);
+        return
+        [
+            Header(calculation),
+            .. Enumerable.Range(0, sheet.RowsOf(FormBlock.Supports))
+                .Select(row => $"{FormWords.Head(sheet, FormBlock.Supports, row)}  {Nothing}"),
+            $"V  {Nothing}   M  {Nothing}   d  {Nothing}",
+            .. CellProblems.Of(calculation).SelectMany(found => Wrapped(Told(sheet, found), width)),
+        ];
+    }
+
+    private static string Told(FormSheet sheet, (FormPlace? Place, Problem Problem) found) =>
+        $"{(found.Place is FormPlace place ? FormWords.Cell(sheet, place) : found.Problem.Key)}: {found.Problem.Text}";
+
+    private static IEnumerable<string> Wrapped(string text, int width)
+    {
+        string line = " ";
+        foreach (string word in text.Split(' '))
+        {
+            if (line.Length > 1 && TextColumns.Of(line) + 1 + TextColumns.Of(word) > width)
+            {
+                yield return line;
+                line = "  ";
+            }
+
+            line += " " + word;
+        }
+
+        yield return line;
+    }
+
+    private static PictureLine Coloured(string text, int width, bool isFaint)
+    {
+        LineWriter line = new(width);
+        int from = 0;
+        foreach (Match word in Verdicts().Matches(text))
+        {
+            line.Add(text[from..word.Index], isFaint ? Role.Faint : Role.Text).Add(word.Value, RoleOf(word.Value));
+            from = word.Index + word.Length;
+        }
+
+        return line.Add(text[from..], isFaint ? Role.Faint : Role.Text).End();
+    }
+
+    private static Role RoleOf(string word) => word switch
+    {
+        "up to date" => Role.Good,
+        "CAN MOVE" or "LIFTS" => Role.Bad,
+        _ => Role.Warn,
+    };
+
+    [GeneratedRegex(@"\b(up to date|before this cell|cells? to mend|waiting for|CAN MOVE|LIFTS)\b", RegexOptions.CultureInvariant)]
+    private static partial Regex Verdicts();
+}

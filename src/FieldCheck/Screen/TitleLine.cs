@@ -1,0 +1,46 @@
+using FieldCheck.Sheet.Editing;
+using FieldCheck.Sheet.Units;
+
+namespace FieldCheck.Screen;
+
+/// <summary>The uppermost line: which beam, whether it is saved, its units, the views.</summary>
+internal static class TitleLine
+{
+    private const string Help = "? help";
+    private const string Small = "small: / v";
+    private const int LongestName = 24;
+
+    /// <summary>The line.</summary>
+    /// <param name="state">The state.</param>
+    /// <param name="width">Columns of the line.</param>
+    /// <param name="isSmall">True: not everything finds room, so it is said how one thing at a time is seen.</param>
+    internal static PictureLine Of(ScreenState state, int width, bool isSmall)
+    {
+        string units = Editor.SystemOf(state.Document) == UnitSystem.Us ? "lbf kip ft in" : "kN m mm";
+        string last = isSmall ? Small : Help;
+        string views = string.Join(' ', ScreenViews.All.Select(view => view == state.View ? $"[{view}]" : view.ToString()));
+        LineWriter line = new(width);
+        if (state.Origin.IsExample && !state.IsUnsaved)
+        {
+            line.Add("EXAMPLE ", Role.Warn);
+        }
+
+        line.Add(TextColumns.Cut(state.Origin.Name, Math.Min(LongestName, width - last.Length - 4)))
+            .Add(state.IsUnsaved ? " *" : "", Role.Warn);
+        bool isSaidWhen = state.SavedAt is not null && width >= 100;
+        line.Add(isSaidWhen ? $"   saved {state.SavedAt}" : "", Role.Faint);
+        int right = width - last.Length;
+        if (line.Column + units.Length + views.Length + 6 <= right)
+        {
+            line.Add("   ").Add(units, Role.Faint);
+            line.To(Math.Max(line.Column + 2, (right - views.Length) / 2 + width / 8));
+        }
+
+        if (line.Column + views.Length + 2 <= right)
+        {
+            line.To(line.Column + 1).Add(views);
+        }
+
+        return line.To(right).Add(right >= line.Column ? last : "", Role.Faint).End();
+    }
+}

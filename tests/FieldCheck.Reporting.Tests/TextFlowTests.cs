@@ -1,0 +1,33 @@
+using CsCheck;
+
+namespace FieldCheck.Reporting.Tests;
+
+public sealed class TextFlowTests
+{
+    [Fact]
+    public void ANumber_IsNotBrokenFromItsUnit() =>
+        Assert.Equal<string>(["It carries", "12.00 kN/m, all", "along."], [.. TextFlow.Wrap("It carries 12.00 kN/m, all along.", 17)]);
+
+    [Fact]
+    public void LinesAfterTheFirst_AreIndented() =>
+        Assert.Equal<string>(["one two", "  three", "  four"], [.. TextFlow.Wrap("one two three four", 9, indent: 2)]);
+
+    [Fact]
+    public void Items_StayWhole_WhileALineHoldsThem() =>
+        Assert.Equal<string>(["a b   c d", "e f"], [.. TextFlow.Join(["a b", "c d", "e f"], "   ", 10)]);
+
+    [Fact]
+    public void AWordLongerThanALine_IsCut() => Assert.Equal<string>(["abcd", "ef"], [.. TextFlow.Wrap("abcdef", 4)]);
+
+    [Fact]
+    public void NothingIsLost_AndNoLineIsTooLong() =>
+        Gen.Select(Gen.String[Gen.Char["ab1 .m"], 0, 200], Gen.Int[5, 40], Gen.Int[0, 3]).Sample((text, width, indent) =>
+        {
+            IEnumerable<string> lines = TextFlow.Wrap(text, width, indent);
+
+            Assert.All(lines, line => Assert.InRange(line.Length, 1, width));
+            Assert.Equal(
+                text.Replace(" ", "", StringComparison.Ordinal),
+                string.Concat(lines).Replace(" ", "", StringComparison.Ordinal));
+        });
+}

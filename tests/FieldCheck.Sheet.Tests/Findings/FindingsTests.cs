@@ -1,0 +1,196 @@
+using FieldCheck.Sheet.Document;
+using FieldCheck.Sheet.Tests.Building;
+
+namespace FieldCheck.Sheet.Tests.Findings;
+
+public sealed class FindingsTests
+{
+    /// <summary>4 m on a pin and a roller, an overhang of 2 m, 3 kN at its end: the pin is pulled by 1.5 kN.</summary>
+    private static readonly BeamDocument Overhang = new()
+    {
+        Spans = [new() { Length = "4 m" }, new() { Length = "2 m" }],
+        Supports = [Beams.Pin, Beams.Roller],
+        Loads = [new() { Kind = "point", At = "end", Force = "3 kN" }],
+    };
+
+    [Fact]
+    public void PulledSupport_IsAskedAfter()
+    {
+        Calculation calculation = CalculationTests.Run(Overhang);
+
+        Message message = calculation.Messages.Single();
+        Assert.Equal(new(Severity.Caution, "uplift", "A must hold 1.50 kN down: is it tied?"), message);
+        Assert.Equal(CheckStatus.DoesNotHold, calculation.Status);
+    }
+
+    [Fact]
+    public void PulledSupportThatIsSaidToHold_IsANote()
+    {
+        Calculation calculation = CalculationTests.Run(
+            Overhang with { Supports = [Beams.Pin with { Acts = "both" }, Beams.Roller] });
+
+        Assert.Equal(
+            new(Severity.Note, "holds_down", "A holds 1.50 kN down, as written."), calculation.Messages.Single());
+        Assert.Equal(CheckStatus.Holds, calculation.Status);
+    }
+
+    [Fact]
+    public void OfSeveralCombinations_TheWorstIsNamed() => Assert.Equal(
+        ["A must hold 2.40 kN down under strength: is it tied?"],
+        Texts(
+            Overhang with
+            {
+                Combinations =
+                [
+                    new() { Name = "service", Factors = [new("live", "1")] },
+                    new() { Name = "strength", Basis = "factored", Factors = [new("live", "1.6")] },
+                ],
+            },
+            "uplift"));
+
+    [Fact]
+    public void PulledOffASlope_IsSaidAlongItsNormal()
+    {
+        // By hand: the roller stands on a slope of 30 deg at the left end; moments about the pin at 4 m give
+        // N cos 30 x 4 = -3 x 2, so N = -1.732 kN.
+        BeamDocument document = Overhang with
+        {
+            Supports =
+            [
+                new() { Kind = "roller", Joint = "0", Surface = "30 deg" }, new() { Kind = "pin", Joint = "1" },
+            ],
+        };
+
+        Assert.Equal(["A must hold 1.73 kN along the normal of its surface: is it tied?"], Texts(document, "uplift"));
+    }
+
+    [Fact]
+    public void SupportThatOnlyPushes_LiftsOff() => Assert.Equal(
+        ["C lifts off under all loads: it carries nothing there."],
+        Texts(
+            Beams.TwoSpans with
+            {
+                Supports = Beams.TwoSpans.Supports.SetItem(2, new() { Kind = "roller", Joint = "2", Acts = "up" }),
+                Loads = [new() { Kind = "distributed", Intensity = "2 kN/m", To = "B" }],
+            },
+            "lifts_off"));
+
+    [Fact]
+    public void StrapThatIsPushed_GoesSlack() => Assert.Equal(
+        ["C goes slack under all loads: it carries nothing there."],
+        Texts(
+            Overhang with
+            {
+                Supports = Overhang.Supports.Add(new() { Kind = "roller", At = "2 m", Acts = "down", Label = "C" })
+                    .SetItem(1, Beams.Roller with { Label = "R" }),
+                Loads = [new() { Kind = "point", At = "2 m", Force = "3 kN" }],
+            },
+            "lifts_off"));
+
+    [Fact]
+    public void BeamOnRollersOnly_IsNotHeldLengthways() => Assert.Equal(
+        ["Nothing holds the beam lengthways, and no load asks for it."],
+        Texts(
+            Beams.Simple with { Supports = [Beams.Pin with { Kind = "roller" }, Beams.Roller] },
+            "not_held_lengthways"));
+
+    [Fact]
+    public void StiffnessTakenForGranted_IsSaid() => Assert.Equal(
+        ["No stiffness is given and statics alone does not do: the beam was taken as uniform along its length."],
+        Texts(Beams.TwoSpans, "uniform_stiffness_assumed"));
+
+    [Fact]
+    public void AreaTakenForGranted_IsSaid() => Assert.Equal(
+        ["Not every area is given: forces along the beam were shared out as if its area were uniform."],
+        Texts(
+            Beams.Simple with { Supports = [Beams.Pin, Beams.Roller with { Kind = "pin" }] },
+            "uniform_area_assumed"));
+
+    [Fact]
+    public void CaseInNoCombinationOfABasis_IsSaid()
+    {
+        BeamDocument document = Beams.Simple with
+        {
+            Loads = [.. Beams.Simple.Loads, new() { Kind = "point", At = "1 m", Force = "1 kN", Case = "snow" }],
+            Combinations =
+            [
+                new() { Name = "a", Factors = [new("live", "1")] },
+                new() { Name = "b", Factors = [new("live", "1"), new("snow", "0.5")] },
+                new() { Name = "c", Basis = "factored", Factors = [new("live", "1.6"), new("snow", "0")] },
+            ],
+        };
+
+        Assert.Equal(
+            ["Case snow stands in no factored combination: its loads are left out of them."],
+            Texts(document, "case_left_out"));
+        Assert.Equal(CheckStatus.Holds, CalculationTests.Run(document).Status);
+    }
+
+    [Fact]
+    public void BeamWithoutLoads_SaysSo() =>
+        Assert.Equal(["No load stands on the beam."], Texts(Beams.Simple with { Loads = [] }, "no_loads"));
+
+    [Fact]
+    public void GradeAlone_IsNotJudgedAndAsksNothing()
+    {
+        Calculation calculation = CalculationTests.Run(Beams.With(new MaterialEntry { Name = "m", Grade = "A992" }));
+
+        Assert.Equal(
+            new(
+                Severity.Note, "strength_not_judged",
+                "The strength of A992 was not judged: no rules and no allowable or design stress are written."),
+            calculation.Messages.Single());
+        Assert.Equal(CheckStatus.Holds, calculation.Status);
+    }
+
+    [Fact]
+    public void EverythingAskedForThatIsNotJudged_IsNamed()
+    {
+        BeamDocument document = Beams.Simple with
+        {
+            Supports =
+            [
+                Beams.Pin with { BearingAllowable = "500 psi" },
+                Beams.Roller with { Pad = "2 ft x 2 ft", AllowablePressure = "3 ksf" },
+            ],
+            Materials = [new() { Name = "m", Modulus = "11 GPa", AllowableBending = "8 MPa", DesignShear = "2 MPa" }],
+            Patterns = [new() { Case = "live" }],
+            Rolling =
+            [
+                new() { Label = "Hand truck", Axles = [new() { Offset = "0 m", Force = "4 kN" }] },
+                new() { Axles = [new() { Offset = "0 m", Force = "4 kN" }] },
+            ],
+            Limits = new() { DeflectionAbsolute = "10 mm", DeflectionCases = [new("live", "L/480")] },
+            Stated = [new() { Support = "A", Horizontal = "1 kN", Moment = "0 kNm" }],
+        };
+
+        Assert.Equal(
+            [
+                "NOT JUDGED: 1 kN stated as the horizontal reaction of A.",
+                "NOT JUDGED: 0 kNm stated as the moment reaction of A.",
+                "NOT JUDGED: deflection limit L/480 under case live.",
+                "NOT JUDGED: deflection limit 10 mm.",
+                "NOT JUDGED: allowable bending stress 8 MPa of m.",
+                "NOT JUDGED: design shear stress 2 MPa of m.",
+                "NOT JUDGED: bearing stress 500 psi on A.",
+                "NOT JUDGED: ground pressure 3 ksf under B.",
+                "NOT JUDGED: case live standing bay by bay.",
+                "NOT JUDGED: rolling load Hand truck.",
+                "NOT JUDGED: rolling load 2.",
+            ],
+            Texts(document, "not_judged"));
+        Assert.Equal(CheckStatus.DoesNotHold, CalculationTests.Run(document).Status);
+    }
+
+    [Fact]
+    public void Tolerances_AreKeptAndSaidSo() => Assert.Equal(
+        ["The tolerances are kept; no figure carries a band from them."],
+        Texts(Beams.Simple with { Tolerance = new() { Position = "1 in" } }, "not_carried"));
+
+    private static string[] Texts(BeamDocument document, string code) =>
+    [
+        .. CalculationTests.Run(document).Messages
+            .Where(message => message.Code == code)
+            .Select(message => message.Text),
+    ];
+}

@@ -1,0 +1,93 @@
+using System.Text;
+using FieldCheck.Screen;
+using FieldCheck.Sheet.Document;
+using FieldCheck.Sheet.Editing;
+
+namespace FieldCheck.Tests.Screen;
+
+/// <summary>
+/// A form as lines of text, both ways: a line a row, cells with "|" between them, "[ ]" round the cell that the person is
+/// on. Empty cells at the end of a row are left out.
+/// </summary>
+internal static class FormDump
+{
+    internal static string Of(ScreenState state)
+    {
+        StringBuilder text = new();
+        foreach (FormBlock block in Enum.GetValues<FormBlock>())
+        {
+            int first = block == FormBlock.Loads ? FormPlace.OwnWeightRow : 0;
+            for (int row = first; row <= state.Sheet.RowsOf(block); row++)
+            {
+                Row(text, state, block, row);
+            }
+        }
+
+        return text.ToString();
+    }
+
+    /// <summary>Types the rows of a dump into an empty beam.</summary>
+    internal static (BeamDocument Document, FormPlace? Focus) Read(IEnumerable<string> lines)
+    {
+        FormSheet sheet = new(new BeamDocument());
+        FormPlace? focus = null;
+        Dictionary<FormBlock, int> rows = Enum.GetValues<FormBlock>().ToDictionary(block => block, _ => 0);
+        foreach (string line in lines)
+        {
+            (string head, string rest) = (line[..line.IndexOf(':')], line[(line.IndexOf(':') + 1)..]);
+            bool isOwnWeight = head.Trim() == "own weight";
+            FormBlock block = head.Trim().Split(' ') switch
+            {
+                ["own", ..] or [.., "load"] or ["load", ..] => FormBlock.Loads,
+                [.., "span"] or ["span", ..] => FormBlock.Spans,
+                _ => FormBlock.Supports,
+            };
+            int row = isOwnWeight ? FormPlace.OwnWeightRow : rows[block];
+            rows[block] += isOwnWeight ? 0 : 1;
+            string[] cells = [.. rest.Split('|').Select(cell => cell.Trim())];
+            for (int index = 0; index < cells.Length; index++)
+            {
+                FormPlace place = isOwnWeight
+                    ? new FormPlace(block, row, index == 0 ? FormColumn.Size : FormColumn.Case)
+                    : new FormPlace(block, row, FormColumns.Of(block)[index]);
+                bool isFocus = cells[index].StartsWith('[');
+                focus = isFocus ? place : focus;
+                string cell = isFocus ? cells[index][1..^1].Trim() : cells[index];
+                if (cell.Length > 0)
+                {
+                    sheet = Editor.Apply(sheet, new Edit.TypeCell(place, cell));
+                }
+            }
+
+            // A span brings its own supports; the dump lists all that there are.
+            sheet = block == FormBlock.Spans ? sheet with { Document = sheet.Document with { Supports = [] } } : sheet;
+        }
+
+        return (sheet.Document, focus);
+    }
+
+    private static void Row(StringBuilder text, ScreenState state, FormBlock block, int row)
+    {
+        FormPlace first = new(block, row, FormColumn.Size);
+        List<string> cells = [];
+        foreach (FormColumn column in FormMoves.ColumnsOf(first))
+        {
+            FormPlace place = first with { Column = column };
+            string cell = state.Draft is CellDraft draft && draft.Place == place
+                ? draft.Line.Text.Insert(draft.Line.Caret, "_")
+                : FormCells.TextOf(state.Document, place) ?? "";
+            cells.Add(state.Focus == place ? $"[{cell}]" : cell);
+        }
+
+        while (cells.Count > 0 && cells[^1].Length == 0)
+        {
+            cells.RemoveAt(cells.Count - 1);
+        }
+
+        bool isBare = row == state.Sheet.RowsOf(block) || (row < 0 && state.Document.SelfWeight is null);
+        if (cells.Count > 0 && !(isBare && cells.All(cell => !cell.StartsWith('['))))
+        {
+            text.Append($"{FormWords.Row(state.Sheet, block, row)}: {string.Join(" | ", cells)}\n");
+        }
+    }
+}

@@ -1,0 +1,68 @@
+using System.Globalization;
+using System.Runtime.CompilerServices;
+using FieldCheck.Screen;
+using FieldCheck.Sheet.Document;
+
+namespace FieldCheck.Tests.Screen;
+
+/// <summary>Scripts/*.keys: a form before, keys, the form, message and results after.</summary>
+/// <remarks>
+/// The parts begin with "before", "keys", "at most" (how many presses) and "after", each a line of its own; lines before
+/// the first say what the script is about. Set FIELDCHECK_ACCEPT=1 to write what comes after anew, then read the change.
+/// </remarks>
+public sealed class KeyScriptTests
+{
+    public static TheoryData<string> Scripts() =>
+        new(Directory.GetFiles(Folder(), "*.keys").Select(Path.GetFileNameWithoutExtension).OfType<string>().Order(StringComparer.Ordinal));
+
+    [Theory]
+    [MemberData(nameof(Scripts))]
+    public void KeysPressed_LeadToWhatStandsInTheScript(string name)
+    {
+        string path = Path.Combine(Folder(), name + ".keys");
+        string[] lines = File.ReadAllLines(path);
+        string[] before = Part(lines, "before");
+        (BeamDocument document, var focus) = FormDump.Read(before);
+        Desk desk = before.Length == 0 ? new Desk() : new Desk(document, BeamOrigin.File("beam.toml", null));
+        if (focus is not null)
+        {
+            desk.Press(Go.To(desk.State, focus));
+        }
+
+        int reaching = desk.Presses;
+        desk.Press(string.Join(' ', Part(lines, "keys")));
+
+        if (Part(lines, "at most") is [string most])
+        {
+            Assert.InRange(desk.Presses - reaching, 1, int.Parse(most.Trim(), CultureInfo.InvariantCulture));
+        }
+
+        string after = After(desk);
+        if (Environment.GetEnvironmentVariable("FIELDCHECK_ACCEPT") == "1")
+        {
+            int start = Array.IndexOf(lines, "after");
+            File.WriteAllText(path, string.Join('\n', lines[..(start < 0 ? lines.Length : start)]).TrimEnd() + "\nafter\n" + after);
+        }
+
+        Assert.Equal(after, string.Concat(Part(File.ReadAllLines(path), "after").Select(line => line + "\n")));
+    }
+
+    private static string After(Desk desk)
+    {
+        IEnumerable<string> results = ResultsPicture.Of(desk.State, 40, 12).Select(line => "| " + line.ToString().TrimEnd());
+        return FormDump.Of(desk.State)
+            + $"says: {desk.Says}\n"
+            + string.Concat(results.Where(line => line != "| ").Select(line => line.TrimEnd() + "\n"));
+    }
+
+    private static string[] Part(string[] lines, string name)
+    {
+        string[] names = ["before", "keys", "at most", "after"];
+        int start = Array.IndexOf(lines, name);
+        return start < 0
+            ? []
+            : [.. lines.Skip(start + 1).TakeWhile(line => !names.Contains(line)).Where(line => line.Length > 0)];
+    }
+
+    private static string Folder([CallerFilePath] string file = "") => Path.Combine(Path.GetDirectoryName(file)!, "Scripts");
+}
