@@ -93,7 +93,7 @@ internal static class BeamViewPicture
             <= 2 => 0,
             <= 5 => 1,
             <= 8 => 3,
-            _ => left * 2 / 5,
+            _ => left * 9 / 20 + 1,
         };
         return new BeamViewHeights(left - results, results, sketch, shear, moment, 0);
     }

@@ -63,6 +63,6 @@ internal static class FileAnswers
             Stored = stored,
             Notice = new Notice("Here is the work that was not saved."),
         };
-        return shown.Step(new Effect.TakeRecovery(), FileSteps.Recovery(shown));
+        return shown.Step(FileSteps.Recovery(shown), new Effect.TakeRecovery());
     }
 }

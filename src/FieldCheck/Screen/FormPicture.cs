@@ -50,6 +50,10 @@ internal sealed class FormPicture
         .Append(sheet.RowsOf(FormBlock.Loads).ToString(CultureInfo.InvariantCulture).Length)
         .Max();
 
+    // The block's name reaches over the first column, so the heading of that one begins behind it.
+    private int HeadingWidth(FormBlock block, FormColumn column) => FormColumns.Heading(column).Length
+        + (column == FormColumns.Of(block)[0] ? Math.Max(block.ToString().Length - RowSigns - _head, 0) : 0);
+
     private void Draw(BlockWindow window, bool hasHeading)
     {
         ImmutableArray<(FormColumn Column, int Width)> columns = Columns(window);
@@ -71,7 +75,7 @@ internal sealed class FormPicture
         int Wanted(FormColumn column) => places
             .Where(place => FormMoves.ColumnsOf(place).Contains(column))
             .Select(place => TextColumns.Of(_cells.At(place with { Column = column }).Text))
-            .Append(FormColumns.Heading(column).Length)
+            .Append(HeadingWidth(window.Block, column))
             .Max(text => Math.Min(text, WidestText));
 
         FormColumn? focus = _state.Focus.Block == window.Block ? _state.Focus.Column : null;
@@ -87,7 +91,6 @@ internal sealed class FormPicture
         int x = RowSigns + _head;
         foreach ((FormColumn column, int width) in columns)
         {
-            // The block's name may reach over the first column: its heading then begins behind it.
             line.To(x + 1).Add(TextColumns.Cut(FormColumns.Heading(column), x + 1 + width - line.Column), Role.Faint);
             x += width + FormColumnWidths.Beside;
         }
@@ -118,6 +121,11 @@ internal sealed class FormPicture
             return line.Add($" (type here to add a {FormColumns.RowName(block)})", Role.Faint).End();
         }
 
+        if (first.IsOwnWeight)
+        {
+            return OwnWeight(line, columns, isHere);
+        }
+
         foreach ((FormColumn column, int width) in columns)
         {
             Cell(line, first with { Column = column }, width, isHere && column == _state.Focus.Column);
@@ -126,14 +134,32 @@ internal sealed class FormPicture
         return line.End();
     }
 
-    private void Cell(LineWriter line, FormPlace place, int width, bool isFocus)
+    // Between its two cells stands what the row is.
+    private PictureLine OwnWeight(LineWriter line, ImmutableArray<(FormColumn Column, int Width)> columns, bool isHere)
     {
-        if (place.IsOwnWeight && !FormMoves.ColumnsOf(place).Contains(place.Column))
+        int between = columns
+            .Where(column => column.Column is FormColumn.From or FormColumn.To)
+            .Sum(column => column.Width + FormColumnWidths.Beside);
+        bool isSaid = false;
+        foreach ((FormColumn column, int width) in columns)
         {
-            line.Add(TextColumns.Fit(place.Column == FormColumn.From ? " own weight" : "", width + FormColumnWidths.Beside));
-            return;
+            FormPlace place = new(FormBlock.Loads, FormPlace.OwnWeightRow, column);
+            if (FormMoves.ColumnsOf(place).Contains(column))
+            {
+                Cell(line, place, width, isHere && column == _state.Focus.Column);
+            }
+            else if (!isSaid)
+            {
+                line.Add(TextColumns.Fit(" own weight", column == FormColumn.Note ? width : between), Role.Faint);
+                isSaid = true;
+            }
         }
 
+        return line.End();
+    }
+
+    private void Cell(LineWriter line, FormPlace place, int width, bool isFocus)
+    {
         FormCell cell = _cells.At(place);
         if (!isFocus)
         {

@@ -1,0 +1,73 @@
+using System.Runtime.CompilerServices;
+using FieldCheck.Screen;
+
+namespace FieldCheck.Tests.Screen;
+
+public sealed class CommandTableTests
+{
+    [Fact]
+    public void EveryCommand_StandsOnceInTheTable() => Assert.Equal(
+        Enum.GetValues<CommandName>().Order(), CommandTable.All.Select(command => command.Name).Order());
+
+    [Fact]
+    public void EveryKey_DoesOneThing() => Assert.Equal(
+        CommandTable.All.Sum(command => command.Keys.Length), CommandTable.All.SelectMany(command => command.Keys).Distinct().Count());
+
+    [Fact]
+    public void EveryLetterOfTheMenu_DoesOneThing()
+    {
+        char[] letters = [.. CommandTable.All.Select(command => command.Letter).OfType<char>()];
+
+        Assert.Equal(letters.Length, letters.Distinct().Count());
+    }
+
+    /// <summary>F1, F10, F11 and F12 may be taken by the terminal, and a Mac has none: all they do can be had without.</summary>
+    [Fact]
+    public void EveryFunctionKey_HasATwin()
+    {
+        Assert.All(CommandTable.All, command =>
+        {
+            bool hasOnlyFunctionKeys = command.Keys.Length > 0 && command.Keys.All(key =>
+                key is KeyStroke.Named { Key: >= KeyName.F1 and <= KeyName.F9 });
+            bool isAView = ScreenViews.All.Any(view => ScreenViews.CommandOf(view) == command.Name);
+            Assert.True(!hasOnlyFunctionKeys || command.Letter is not null || isAView, command.Words);
+        });
+    }
+
+    /// <summary>What terminals send as another key, or keep for themselves, is bound to nothing.</summary>
+    [Fact]
+    public void NoKey_IsOneThatTerminalsDoNotSend() => Assert.All(
+        CommandTable.All.SelectMany(command => command.Keys).OfType<KeyStroke.Control>(),
+        key => Assert.DoesNotContain(key.Letter, "ABHIJMV"));
+
+    [Fact]
+    public void Help_ListsEveryCommandOfTheTable()
+    {
+        string help = string.Join('\n', HelpLines.Of(ScreenView.Beam, "").Select(line => line.Keys + " " + line.Words));
+
+        Assert.All(CommandTable.All, command => Assert.Contains(command.Words, help, StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("undo", 1)]
+    [InlineData("row down", 2)]
+    [InlineData("no such key", 1)]
+    public void HelpSearched_ShowsOnlyWhatFits(string filter, int lines) =>
+        Assert.Equal(lines, HelpLines.Of(ScreenView.Beam, filter).Length);
+
+    /// <summary>docs/keys.md is made from the table. FIELDCHECK_ACCEPT=1 writes it anew.</summary>
+    [Fact]
+    public void ListOfKeys_IsThatOfTheTable()
+    {
+        string path = Path.Combine(Repository(), "docs", "keys.md");
+        if (Environment.GetEnvironmentVariable("FIELDCHECK_ACCEPT") == "1")
+        {
+            File.WriteAllText(path, KeyList.Markdown());
+        }
+
+        Assert.Equal(KeyList.Markdown(), File.ReadAllText(path).ReplaceLineEndings("\n"));
+    }
+
+    private static string Repository([CallerFilePath] string file = "") =>
+        Path.GetFullPath(Path.Combine(Path.GetDirectoryName(file)!, "..", "..", ".."));
+}

@@ -1,0 +1,110 @@
+using System.Runtime.CompilerServices;
+using FieldCheck.Screen;
+
+namespace FieldCheck.Tests.Screen;
+
+/// <summary>Pictures of the screen in Expected/*.txt. FIELDCHECK_ACCEPT=1 writes them anew; then read the change.</summary>
+public sealed class ScreenPictureTests
+{
+    public static TheoryData<string, int, int> Pictures()
+    {
+        TheoryData<string, int, int> pictures = [];
+        foreach ((int width, int height) in new[] { (80, 24), (120, 40), (60, 20), (40, 12), (20, 5) })
+        {
+            foreach (string name in Situations.Keys)
+            {
+                pictures.Add(name, width, height);
+            }
+        }
+
+        return pictures;
+    }
+
+    private static Dictionary<string, string> Situations { get; } = new()
+    {
+        ["trench"] = "",
+        ["typing"] = "Down Down Down Down Down Down Down Down 9/m",
+        ["bad-cell"] = "Down Down Down Down Down Down Down Down \"12 kn/n\" Enter",
+        ["can-move"] = "Down Down Down ^X",
+        ["plots"] = "F4",
+        ["menu"] = "Down Down Down Down Down Down /",
+        ["help"] = "?",
+        ["new-beam"] = "^N",
+        ["save-as"] = "^S north",
+        ["more-of-row"] = "Down Down / m",
+    };
+
+    [Theory]
+    [MemberData(nameof(Pictures))]
+    public void Screen_LooksAsExpected(string name, int width, int height)
+    {
+        Desk desk = new(Beams.Trench, new BeamOrigin("trench-bearer"));
+        desk.Press(Situations[name]);
+
+        AssertPicture($"{name}-{width}x{height}.txt", desk.Show(width, height));
+    }
+
+    [Fact]
+    public void AnySize_IsFilledExactlyAndShowsTheCursor()
+    {
+        Desk desk = new(Beams.Trench, new BeamOrigin("梁 bearer with a name that is longer than the window is wide"));
+        foreach (string keys in Situations.Values)
+        {
+            desk.Press("Esc Esc Esc PageUp PageUp").Press(keys);
+            for (int width = 1; width <= 130; width += width < 24 ? 1 : 7)
+            {
+                for (int height = 1; height <= 50; height += height < 24 ? 1 : 7)
+                {
+                    Fills(desk.Show(width, height), width, height);
+                }
+            }
+        }
+    }
+
+    /// <summary>Where the person is, is seen without colour in every size that has room for a cell.</summary>
+    [Theory]
+    [InlineData(80, 24)]
+    [InlineData(60, 20)]
+    [InlineData(40, 12)]
+    [InlineData(20, 5)]
+    public void CellThatThePersonIsOn_WearsBrackets(int width, int height)
+    {
+        Desk desk = new(Beams.Trench, new BeamOrigin("trench-bearer"));
+        for (int step = 0; step < 60; step++)
+        {
+            Picture picture = desk.Show(width, height);
+            Assert.NotNull(picture.Cursor);
+            (int x, int y) = picture.Cursor.Value;
+            Assert.Equal('[', picture.Lines[y].ToString()[x - 1]);
+            Assert.Equal('>', picture.Lines[y].ToString()[0]);
+            desk.Press("Tab");
+        }
+    }
+
+    internal static void Fills(Picture picture, int width, int height)
+    {
+        Assert.Equal(height, picture.Lines.Length);
+        Assert.All(picture.Lines, line => Assert.Equal(width, TextColumns.Of(line.ToString())));
+        Assert.All(picture.Lines.SelectMany(line => line.Runs), run => Assert.DoesNotContain(run.Text, char.IsControl));
+        if (picture.Cursor is (int x, int y))
+        {
+            Assert.InRange(x, 0, width - 1);
+            Assert.InRange(y, 0, height - 1);
+        }
+    }
+
+    private static void AssertPicture(string file, Picture picture)
+    {
+        string path = Path.Combine(Folder(), file);
+        string actual = string.Join('\n', picture.Lines.Select(line => line.ToString().TrimEnd())) + "\n";
+        if (Environment.GetEnvironmentVariable("FIELDCHECK_ACCEPT") == "1")
+        {
+            File.WriteAllText(path, actual);
+        }
+
+        Assert.Equal(File.ReadAllText(path).ReplaceLineEndings("\n"), actual);
+    }
+
+    private static string Folder([CallerFilePath] string file = "") =>
+        Path.Combine(Path.GetDirectoryName(file)!, "Expected");
+}

@@ -1,0 +1,361 @@
+using FieldCheck.Mechanics.Solving;
+using FieldCheck.Reporting.Tables;
+using FieldCheck.Screen;
+using FieldCheck.Sheet.Document;
+using FieldCheck.Sheet.Editing;
+using FieldCheck.Sheet.Presets;
+
+namespace FieldCheck.Tests.Screen;
+
+public sealed class ScreenUpdateTests
+{
+    private static readonly BeamOrigin Trench = BeamOrigin.File("trench.toml", BeamFileText.New("trench.toml", Beams.Trench));
+
+    [Fact]
+    public void ABeamIsCalculatedOnceAKeystroke()
+    {
+        Desk desk = new(Beams.Trench, Trench);
+        desk.Press("Down Down");
+        int before = desk.Calculations;
+
+        desk.Press("0 . 4");
+        Assert.Equal(before + 3, desk.Calculations);
+
+        desk.Press("Enter Up Down Tab F4 F3 F2 Esc");
+        Assert.Equal(before + 3, desk.Calculations);
+    }
+
+    [Fact]
+    public void WhileACellDoesNotRead_FiguresAreSaidToBeOfBefore()
+    {
+        Desk desk = new(Beams.Trench, Trench);
+
+        desk.Press("4 x");
+        Assert.Equal(ResultsAge.BeforeThisCell, desk.State.Age);
+        Assert.Equal(Beams.Trench, desk.State.Shown.Document);
+        Assert.Contains("before this cell", desk.Picture, StringComparison.Ordinal);
+
+        desk.Press("Backspace");
+        Assert.Equal(ResultsAge.UpToDate, desk.State.Age);
+        Assert.Equal("4 m", desk.State.Shown.Document.Spans[0].Length);
+
+        desk.Press("x Enter");
+        Assert.Null(desk.State.Shown.Outcome);
+        Assert.Contains("1 cell to mend", desk.Picture, StringComparison.Ordinal);
+        Assert.DoesNotContain("16.50", desk.Picture, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void HalfTypedLengthThatPutsALoadOffTheBeam_KeepsTheResultsOfBefore()
+    {
+        Desk desk = new(Beams.Trench, Trench);
+
+        desk.Press("1");
+        Assert.Equal(ResultsAge.BeforeThisCell, desk.State.Age);
+
+        desk.Press("2");
+        Assert.Equal(ResultsAge.UpToDate, desk.State.Age);
+        Assert.Equal("12 m", desk.State.Shown.Document.Spans[0].Length);
+    }
+
+    [Fact]
+    public void EscPressedEverywhere_NeverLeaves()
+    {
+        Desk desk = new(Beams.Trench, Trench);
+
+        desk.Press("Esc Esc 9 Esc Esc F4 Esc Esc / Esc ? Esc ^S Esc ^Q Esc / m Esc Esc Esc");
+
+        Assert.False(desk.HasLeft);
+        Assert.Null(desk.State.Overlay);
+        Assert.Equal(Beams.Trench, desk.State.Document);
+    }
+
+    [Fact]
+    public void NothingUnsaved_LeavesAtOnce()
+    {
+        Desk desk = new(Beams.Trench, Trench);
+
+        desk.Press("^Q");
+
+        Assert.Equal([new Effect.DropRecovery(), new Effect.Quit()], desk.Effects);
+    }
+
+    [Fact]
+    public void Unsaved_IsAskedAboutBeforeLeaving()
+    {
+        Desk desk = new(Beams.Trench, Trench);
+
+        desk.Press("5 Enter ^Q");
+        Assert.False(desk.HasLeft);
+        Assert.Contains("Save trench before leaving?", desk.Picture, StringComparison.Ordinal);
+
+        desk.Press("x Esc");
+        Assert.False(desk.HasLeft);
+
+        desk.Press("^C s");
+        Assert.True(desk.HasLeft);
+        Assert.Contains("5 m", desk.Files["trench.toml"].Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void AskedTwiceToLeave_LeavesAtOnceAndKeepsTheWork()
+    {
+        Desk desk = new(Beams.Trench, Trench);
+
+        desk.Press("5 Enter ^C ^C");
+
+        Assert.True(desk.HasLeft);
+        Assert.IsType<Effect.KeepRecovery>(desk.Effects[^2]);
+        Assert.Empty(desk.Files);
+    }
+
+    [Fact]
+    public void EndedFromOutside_KeepsWhatWasBeingTyped()
+    {
+        Desk desk = new(Beams.Trench, Trench);
+
+        desk.Press("4.2").Happen(new ScreenEvent.Stopped());
+
+        Effect.KeepRecovery kept = Assert.IsType<Effect.KeepRecovery>(desk.Effects[^2]);
+        Assert.IsType<Effect.Quit>(desk.Effects[^1]);
+        Assert.Contains("4.2 m", kept.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void EveryChange_IsKeptForRecovery_AndDroppedWhenUndone()
+    {
+        Desk desk = new(Beams.Trench, Trench);
+
+        desk.Press("5 Enter");
+        Assert.IsType<Effect.KeepRecovery>(Assert.Single(desk.Effects));
+
+        desk.Press("^Z");
+        Assert.IsType<Effect.DropRecovery>(desk.Effects[^1]);
+        Assert.False(desk.State.IsUnsaved);
+    }
+
+    [Fact]
+    public void WorkOffered_IsTakenUpByEnterAndLeftByAnythingElse()
+    {
+        BeamDocument left = Beams.Trench with { Title = "as it was left" };
+        ScreenEvent offer = new ScreenEvent.RecoveryFound(left, Trench, "Unsaved work from 09:37: trench (4 loads)");
+
+        Desk taken = new Desk().Happen(offer);
+        Assert.Contains("Unsaved work from 09:37", taken.Picture, StringComparison.Ordinal);
+        taken.Press("Enter");
+        Assert.Equal(left, taken.State.Document);
+        Assert.True(taken.State.IsUnsaved);
+        Assert.IsType<Effect.TakeRecovery>(taken.Effects[^1]);
+
+        Desk declined = new Desk().Happen(offer).Press("3");
+        Assert.Equal("3", declined.State.Draft?.Line.Text);
+        Assert.DoesNotContain(declined.Effects, effect => effect is Effect.TakeRecovery or Effect.DropRecovery);
+    }
+
+    [Fact]
+    public void ExampleIsMarkedUntilItIsChanged()
+    {
+        Desk desk = new(Beams.Trench, new BeamOrigin("trench", IsExample: true));
+        Assert.StartsWith("EXAMPLE trench ", desk.Picture, StringComparison.Ordinal);
+
+        desk.Press("5 Enter");
+        Assert.StartsWith("trench * ", desk.Picture, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void SavedUnderAName_IsAFileFromThenOn()
+    {
+        Desk desk = new Desk().Press("4 Enter ^S");
+        Assert.Contains("Save as: ", desk.Picture, StringComparison.Ordinal);
+
+        desk.Press("\"north bay\" Enter");
+        Assert.Equal(["north bay.toml"], desk.Files.Keys);
+        Assert.Equal("Saved north bay.toml 09:41", desk.Says);
+        Assert.False(desk.State.IsUnsaved);
+        Assert.StartsWith("north bay  ", desk.Picture, StringComparison.Ordinal);
+
+        desk.Press("^S");
+        Assert.Equal("Nothing has changed since it was saved.", desk.Says);
+    }
+
+    [Fact]
+    public void FileChangedOnDisk_IsAskedAbout()
+    {
+        Desk desk = new(Beams.Trench, Trench);
+        BeamFileText theirs = BeamFileText.New("trench.toml", Beams.Trench with { Title = "theirs" });
+        desk.Files["trench.toml"] = theirs;
+
+        desk.Press("5 Enter ^S");
+        Assert.Contains("changed on disk", desk.Picture, StringComparison.Ordinal);
+        Assert.Equal(theirs, desk.Files["trench.toml"]);
+
+        desk.Press("Esc ^S t");
+        Assert.Equal("theirs", desk.State.Document.Title);
+
+        desk = new(Beams.Trench, Trench);
+        desk.Files["trench.toml"] = theirs;
+        desk.Press("5 Enter ^S m");
+        Assert.Contains("5 m", desk.Files["trench.toml"].Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void NameThatIsTaken_IsAskedAbout()
+    {
+        Desk desk = new Desk();
+        desk.Files["north.toml"] = Trench.Text!;
+
+        desk.Press("4 Enter ^S north Enter");
+        Assert.Equal(Trench.Text, desk.Files["north.toml"]);
+        Assert.Contains("north.toml is there already.", desk.Picture, StringComparison.Ordinal);
+
+        desk.Press("n south Enter");
+        Assert.Equal(["north.toml", "south.toml"], desk.Files.Keys.Order());
+    }
+
+    [Fact]
+    public void BeamThatOnlySlides_IsNotCalledUpToDate()
+    {
+        Desk desk = new(Beams.Trench, Trench);
+
+        desk.Press("Down Down Down ^X");
+
+        Assert.IsType<BeamOutcome.CanMove>(desk.State.Shown.Outcome);
+        Assert.Contains("CAN MOVE", desk.Picture, StringComparison.Ordinal);
+        Assert.DoesNotContain("up to date", desk.Picture, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void ViewsThatWork_AreWalkedByBrackets()
+    {
+        Desk desk = new(Beams.Trench, Trench);
+
+        Assert.Equal(ScreenView.Plots, desk.Press("]").State.View);
+        Assert.Equal(ScreenView.Beam, desk.Press("]").State.View);
+        Assert.Equal(ScreenView.Plots, desk.Press("[").State.View);
+        Assert.Equal(ScreenView.Beam, desk.Press("Esc").State.View);
+        Assert.Equal(ScreenView.Plots, desk.Press("/ v p").State.View);
+        desk.Press("7 kN Tab");
+        Assert.Equal(Beams.Trench, desk.State.Document);
+    }
+
+    [Fact]
+    public void MenuLine_RunsByArrowsAndEnter()
+    {
+        Desk desk = new(Beams.Trench, Trench);
+        int copy = MenuKeys.EntriesOf(desk.State, MenuPage.Actions).Select(entry => entry.Command).ToList().IndexOf(CommandName.CopyRow);
+
+        desk.Press("Down Down /").Press(string.Concat(Enumerable.Repeat("Down ", copy)) + "Enter");
+
+        Assert.Equal(3, desk.State.Document.Supports.Count);
+    }
+
+    [Fact]
+    public void HelpLine_RunsByEnter()
+    {
+        Desk desk = new(Beams.Trench, Trench);
+
+        desk.Press("? plots Enter");
+
+        Assert.Equal((ScreenView.Plots, null), (desk.State.View, desk.State.Overlay));
+    }
+
+    /// <summary>Task 9 of the newcomer's script: open a preset, change one weight, save under a new name.</summary>
+    [Fact]
+    public void PresetOpened_AskedCellChanged_SavedUnderANewName_In21Presses()
+    {
+        BeamDocument asking = Beams.Trench with { Ask = ["load[4].force"] };
+        BeamFileText text = BeamFileText.New("trench-bearer", asking);
+        Desk desk = new()
+        {
+            Presets =
+            [
+                new Preset("plank", PresetPlace.BuiltIn, null, BeamFileText.New("plank", FormSheet.Empty.Document)),
+                new Preset("trench bearer", PresetPlace.BuiltIn, null, text),
+            ],
+        };
+
+        desk.Press("^O tre Enter");
+        Assert.Equal(new FormPlace(FormBlock.Loads, 3, FormColumn.Size), desk.State.Focus);
+
+        desk.Press("14kN Enter ^S \"north bay\" Enter");
+
+        Assert.Equal(21, desk.Presses);
+        Assert.Equal(["north bay.toml"], desk.Files.Keys);
+        Assert.Contains("14kN", desk.Files["north bay.toml"].Text, StringComparison.Ordinal);
+        Assert.DoesNotContain("14kN", text.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void CellsThatAPresetAsksFor_AreWalkedByEnter()
+    {
+        BeamDocument asking = Beams.Trench with { Ask = ["load[4].force", "span[1].length", "title", "load[2].to"] };
+        Desk desk = new() { Presets = [new Preset("bay", PresetPlace.Site, null, BeamFileText.New("bay", asking))] };
+
+        desk.Press("^O Enter");
+        Assert.Equal(new FormPlace(FormBlock.Loads, 3, FormColumn.Size), desk.State.Focus);
+        desk.Press("14kN Enter");
+        Assert.Equal(new FormPlace(FormBlock.Spans, 0, FormColumn.Length), desk.State.Focus);
+        desk.Press("Enter");
+        Assert.Equal(new FormPlace(FormBlock.Loads, 1, FormColumn.To), desk.State.Focus);
+        desk.Press("1.7 Enter");
+        Assert.Equal(new FormPlace(FormBlock.Loads, 2, FormColumn.To), desk.State.Focus);
+        Assert.False(desk.State.IsAsking);
+    }
+
+    [Fact]
+    public void FileThatCannotBeOpened_IsSaidAndTheBeamStays()
+    {
+        Desk desk = new(Beams.Trench, Trench);
+
+        desk.Press("^O nowhere.toml Enter");
+
+        Assert.StartsWith("Not opened: nowhere.toml", desk.Says, StringComparison.Ordinal);
+        Assert.Equal(Beams.Trench, desk.Press("Esc").State.Document);
+    }
+
+    [Fact]
+    public void FileNamedInTheList_IsOpened()
+    {
+        Desk desk = new();
+        desk.Files["site/bay.toml"] = BeamFileText.New("site/bay.toml", Beams.Trench);
+
+        desk.Press("^O site/bay.toml Enter");
+
+        Assert.Equal(Beams.Trench, desk.State.Document);
+        Assert.Equal("bay", desk.State.Origin.Name);
+    }
+
+    [Fact]
+    public void EveryKeyOfTheFile_CanBeSeenAndTypedInTheForm()
+    {
+        ScreenState state = new Desk(Beams.Trench, Trench).State;
+        BeamDocument document = state.Document;
+        string[] rows =
+        [
+            .. Fields.Span.Select(field => "span[1]." + field.Key),
+            .. Fields.Support.Select(field => "support[1]." + field.Key),
+            .. Fields.Load.Select(field => "load[1]." + field.Key),
+        ];
+        string[] inDetails =
+        [
+            .. Enum.GetValues<FormBlock>().SelectMany(block => DetailLines.Of(document, new DetailPage(block))).Select(line => line.Key),
+            .. DetailLines.Of(document, new DetailPage(null)).Select(line => line.Key),
+        ];
+        string[] shown =
+        [
+            "span[1].length", "span[1].to", "span[1].section", "span[1].material",
+            "support[1].kind", "support[1].joint", "support[1].at", "support[1].label", "support[1].acts",
+            "support[1].settlement", "support[1].surface", "support[1].stiffness",
+            "load[1].kind", "load[1].label", "load[1].case", "load[1].at", "load[1].from", "load[1].to", "load[1].force",
+            "load[1].intensity", "load[1].intensity_end", "load[1].pressure", "load[1].pressure_end", "load[1].width",
+            "load[1].total", "load[1].moment",
+        ];
+
+        Assert.Equal(rows.Order(), shown.Concat(inDetails).Where(rows.Contains).Order());
+        Assert.All(Fields.Top, field => Assert.Contains(field.Key, inDetails));
+        Assert.All(Fields.Section, field => Assert.Contains("section.beam." + field.Key, inDetails));
+        Assert.All(Fields.Material, field => Assert.Contains("material.beam." + field.Key, inDetails));
+        Assert.All(Fields.Limits, field => Assert.Contains("limits." + field.Key, inDetails));
+        Assert.Contains("hinge[1].at", inDetails);
+    }
+}
