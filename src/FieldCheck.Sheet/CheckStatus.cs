@@ -1,6 +1,6 @@
 namespace FieldCheck.Sheet;
 
-/// <summary>What a check comes to; the numbers are the exit statuses of the command line, the graver the larger.</summary>
+/// <summary>What a check comes to; the numbers are the exit statuses of the command line.</summary>
 public enum CheckStatus
 {
     /// <summary>All that was asked for holds.</summary>

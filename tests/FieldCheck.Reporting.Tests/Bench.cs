@@ -30,7 +30,10 @@ internal static class Bench
             .. supports.Select((support, i) => new NamedSupport(support, $"{(char)('A' + i)}", i, null, KindOf(support), false)),
         ];
         return new BuiltBeam(
-            model, named, [.. loads.Select((load, i) => new NamedLoad(load, "live", "", i))], new DisplayUnits(units));
+            model, named, [.. loads.Select((load, i) => new NamedLoad(load, "live", "", i))], new DisplayUnits(units))
+        {
+            Sticks = [.. spans.Select(_ => new Stick(null, null, null, null))],
+        };
     }
 
     internal static CombinationResponse Answer(BuiltBeam beam) =>

@@ -1,16 +1,17 @@
-using FieldCheck.Mechanics.Model;
 using FieldCheck.Mechanics.Solving;
 using FieldCheck.Sheet;
-using FieldCheck.Sheet.Building;
+using FieldCheck.Sheet.Catalogue;
 using FieldCheck.Sheet.Document;
-using FieldCheck.Sheet.Reading;
+using FieldCheck.Sheet.Presets;
 
 namespace FieldCheck.Reporting.Tests;
 
-/// <summary>Calculations put together from a beam and what was typed for it.</summary>
+/// <summary>Sheets as a person would type them, and what comes of them.</summary>
 internal static class Sheets
 {
-    internal static BeamDocument TrenchTyped { get; } = new()
+    private static readonly SectionCatalogue Catalogue = SectionCatalogue.BuiltIn();
+
+    internal static BeamDocument Trench { get; } = new()
     {
         Title = "Bearer over the service trench",
         Notes = "Measured on the north side.",
@@ -22,40 +23,37 @@ internal static class Sheets
         ],
         Loads =
         [
-            new LoadEntry { Kind = "distributed", Intensity = "0.25 kN/m", Label = "decking" },
+            new LoadEntry { Kind = "distributed", Intensity = "0.25 kN/m", Label = "decking", Case = "dead" },
             new LoadEntry { Kind = "distributed", Total = "12 kN", From = "0.60 m", To = "1.60 m", Label = "pallets L" },
             new LoadEntry { Kind = "distributed", Pressure = "10 kPa", Width = "1.2 m", From = "1.80 m", To = "2.80 m" },
             new LoadEntry { Kind = "point", Force = "1.5 kN", At = "3.40 m", Label = "chain block" },
         ],
+        Sections = [new SectionEntry { Name = "bearer", Width = "75 mm", Depth = "225 mm" }],
+        Materials = [new MaterialEntry { Name = "softwood", Modulus = "9000 MPa" }],
     };
 
-    internal static Calculation Trench(params Message[] messages) => Of(TrenchTyped, Bench.Trench(), messages);
-
-    internal static Calculation Of(BeamDocument document, BuiltBeam beam, params Message[] messages) => new()
+    /// <summary>A back span of 2 m with 3 m of overhang and the load at its tip: A is pulled.</summary>
+    internal static BeamDocument Overhang { get; } = new()
     {
-        Document = document,
-        Problems = [],
-        Beam = beam,
-        Outcome = new BeamSolver().Solve(beam.Model),
-        Messages = [.. messages],
+        Title = "Gantry arm",
+        Spans = [new SpanEntry { Length = "2 m" }, new SpanEntry { Length = "3 m" }],
+        Supports =
+        [
+            new SupportEntry { Kind = "pin", Joint = "0" },
+            new SupportEntry { Kind = "roller", Joint = "1" },
+        ],
+        Loads = [new LoadEntry { Kind = "point", Force = "4 kN", At = "end" }],
     };
 
-    /// <summary>A calculation of a beam alone; every row of its sheet is empty.</summary>
-    internal static Calculation Of(BuiltBeam beam, params Message[] messages) => Of(Blank(beam.Model), beam, messages);
+    internal static BeamDocument OnePin { get; } = Overhang with { Supports = [Overhang.Supports[0]] };
 
-    internal static Calculation Unread(BeamDocument document, params Problem[] problems) => new()
+    internal static Calculation Run(BeamDocument document) => Calculation.Run(document, Catalogue, new BeamSolver());
+
+    internal static TheoryData<string> PresetNames() => new(PresetLibrary.BuiltIn().Select(preset => preset.Name));
+
+    internal static Calculation Preset(string name)
     {
-        Document = document,
-        Problems = [.. problems],
-        Beam = null,
-        Outcome = null,
-        Messages = [],
-    };
-
-    private static BeamDocument Blank(BeamModel model) => new()
-    {
-        Spans = RowsBuilder.Of<SpanEntry>([.. model.Spans.Select(_ => new SpanEntry())]),
-        Supports = RowsBuilder.Of<SupportEntry>([.. model.Supports.Select(_ => new SupportEntry())]),
-        Loads = RowsBuilder.Of<LoadEntry>([.. model.Cases.SelectMany(one => one.Loads).Select(_ => new LoadEntry())]),
-    };
+        BeamFileText text = PresetLibrary.BuiltIn().Single(preset => preset.Name == name).Text;
+        return Run(Assert.IsType<BeamFileReading.Opened>(BeamFileText.Read(text.Name, text.Text)).Document);
+    }
 }

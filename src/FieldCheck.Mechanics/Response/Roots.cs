@@ -34,6 +34,7 @@ internal static class Roots
             0 => 0,
             1 => Keep(-polynomial[0] / polynomial[1], roots, 0),
             2 => Quadratic(polynomial[2], polynomial[1], polynomial[0], roots),
+            _ when KeepsItsSign(polynomial) => 0,
             _ => BetweenTurns(polynomial[..(degree + 1)], roots),
         };
     }
@@ -98,6 +99,18 @@ internal static class Roots
         }
 
         return degree;
+    }
+
+    /// <summary>Whether the constant term outweighs all others together, so that there can be no root; saves most searches.</summary>
+    private static bool KeepsItsSign(ReadOnlySpan<double> polynomial)
+    {
+        double others = 0;
+        for (int k = 1; k < polynomial.Length; k++)
+        {
+            others += Math.Abs(polynomial[k]);
+        }
+
+        return Math.Abs(polynomial[0]) > others;
     }
 
     private static int Keep(double root, Span<double> roots, int count)

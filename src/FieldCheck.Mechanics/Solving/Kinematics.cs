@@ -29,8 +29,6 @@ internal sealed class Kinematics
     /// <summary>The smallest restraint that a verdict hung on [–]: 1 is a full one.</summary>
     internal double LeastPivot { get; private set; }
 
-    internal int PartCount => _partCount;
-
     private bool IsShiftFree => _parts[_partCount - 1].Third.Along == 0;
 
     /// <summary>Examines a beam on the supports that touch.</summary>

@@ -8,16 +8,20 @@ namespace FieldCheck.Mechanics.Solving;
 internal static class NearMotion
 {
     /// <summary>Smallest pivot of a sweep at which there is no need to look closer.</summary>
-    internal const double Plain = 0.1;
+    private const double Plain = 0.1;
 
     /// <summary>Most hinges of a beam that is looked at closer; the cost grows with their third power.</summary>
-    internal const int MostHinges = 200;
+    private const int MostHinges = 200;
 
     /// <summary>Least over greatest singular value below which the supports barely hold [–].</summary>
     private const double Barely = 1e-4;
 
     /// <summary>The same where a sloped surface takes part: reactions are then some 40 times the load.</summary>
     private const double BarelyOnSlope = 1e-2;
+
+    /// <summary>Whether a beam that cannot move may be near to it.</summary>
+    internal static bool IsWorthALook(BeamModel model, Kinematics kinematics) =>
+        kinematics.LeastPivot < Plain && model.Hinges.Length <= MostHinges;
 
     /// <summary>The motion, or null where the supports hold well.</summary>
     internal static FreeMotion? Of(BeamModel model)

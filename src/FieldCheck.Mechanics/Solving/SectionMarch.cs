@@ -51,13 +51,22 @@ internal struct SectionMarch
         if (load.Standing != 0)
         {
             DoubleDouble even = load.Up * length;
+            DoubleDouble evenLever = even * length;
+            DoubleDouble evenSixth = evenLever * Sixth;
+            Shear += even;
+            gain += evenLever.Scaled(0.5);
+            turn += evenSixth;
+            rise += evenSixth.Scaled(0.25);
+        }
+
+        if (!load.UpChange.IsZero)
+        {
             DoubleDouble growing = load.UpChange * length * length;
-            Shear += even + growing.Scaled(0.5);
-            DoubleDouble evenSixth = even * length * Sixth;
             DoubleDouble growingSixth = growing * length * Sixth;
-            gain += (even * length).Scaled(0.5) + growingSixth;
-            turn += evenSixth + growingSixth.Scaled(0.25);
-            rise += (evenSixth + growingSixth * Fifth).Scaled(0.25);
+            Shear += growing.Scaled(0.5);
+            gain += growingSixth;
+            turn += growingSixth.Scaled(0.25);
+            rise += (growingSixth * Fifth).Scaled(0.25);
         }
 
         Rise += length * (Turn + length * rise);

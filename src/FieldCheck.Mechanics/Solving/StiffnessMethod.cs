@@ -33,6 +33,12 @@ internal sealed class StiffnessMethod
     /// <summary>Whether the loads now on the beam act along it too.</summary>
     internal bool HasAlongLoad => _loads.HasAlong;
 
+    /// <summary>False: some solution since the supports were last held came out infinite or not a number.</summary>
+    internal bool StayedFinite { get; private set; }
+
+    /// <summary>The sizes of the loads now on the beam added up, as the nodes take them, couples over its length [N].</summary>
+    internal double LoadSize { get; private set; }
+
     /// <summary>The greatest internal force of the last solution, moments over the beam's length [N].</summary>
     internal double GreatestForce => _noise.GreatestForce;
 
@@ -85,7 +91,8 @@ internal sealed class StiffnessMethod
             }
         }
 
-        return _factor.Factor();
+        StayedFinite = _factor.Factor();
+        return StayedFinite;
     }
 
     /// <summary>Puts the loads of the cases, each times its factor, on the beam.</summary>
@@ -110,6 +117,12 @@ internal sealed class StiffnessMethod
             right.Right -= held.End.Axial;
             right.Up += held.End.Shear;
             right.TurnLeft -= held.End.Moment;
+        }
+
+        LoadSize = 0;
+        for (int node = 0; node < _grid.NodeCount; node++)
+        {
+            LoadSize += SizeOf(_nodeActions[node]);
         }
     }
 
@@ -139,6 +152,8 @@ internal sealed class StiffnessMethod
             _forces[i] = _elements[i].Forces(_own[i], _movements[i], _movements[i + 1]);
             _noise.Take(_elements[i], _movements[i], _movements[i + 1], _forces[i]);
         }
+
+        StayedFinite &= double.IsFinite(_noise.GreatestForce) && double.IsFinite(_noise.GreatestMovement);
     }
 
     /// <summary>What the node of a support needs from outside to balance: its reaction, if it is all that holds there.</summary>
@@ -160,6 +175,11 @@ internal sealed class StiffnessMethod
             TraceElement(i);
         }
     }
+
+    private double SizeOf(in PointAction action) =>
+        Math.Abs((double)action.Up)
+        + Math.Abs((double)action.Right)
+        + Math.Abs((double)(action.TurnLeft + action.TurnRight)) / Model.Length;
 
     /// <summary>Walks over an element's loads from nothing.</summary>
     private SectionMarch Walk(int element)

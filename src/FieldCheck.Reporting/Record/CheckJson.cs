@@ -14,6 +14,7 @@ public static class CheckJson
     private const int Format = 1;
 
     /// <summary>The check of one beam; a beam that can move gives an error object.</summary>
+    /// <remarks>One for which no answer could be found has no combinations, and a message says why.</remarks>
     /// <param name="calculation">What came of it; without problems.</param>
     /// <param name="request">The file's name and the places to read off.</param>
     /// <param name="isIndented">True: over many lines for reading; false: one line.</param>
@@ -28,14 +29,14 @@ public static class CheckJson
         JsonKeys keys = JsonKeys.For(isIndented);
         return calculation.Outcome switch
         {
-            BeamOutcome.Stands stands => Write(JsonAnswer.Of(calculation, stands, request, Format), keys.JsonCheck),
-            BeamOutcome.CanMove mechanism => Write(Moves(mechanism.Motions), keys.JsonRefusal),
-            BeamOutcome.Tips tips => Write(Moves(tips.Motions), keys.JsonRefusal),
+            BeamOutcome.CanMove moving => Write(Moves(moving, moving.Motions), keys.JsonRefusal),
+            BeamOutcome.Tips tips => Write(Moves(tips, tips.Motions), keys.JsonRefusal),
+            BeamOutcome outcome => Write(JsonAnswer.Of(calculation, outcome, request, Format), keys.JsonCheck),
             _ => throw new System.Diagnostics.UnreachableException(),
         };
 
-        JsonRefusal Moves(ImmutableArray<FreeMotion> motions) =>
-            new(Format, request.File, JsonMotions.Error(calculation.Messages, motions));
+        JsonRefusal Moves(BeamOutcome outcome, ImmutableArray<FreeMotion> motions) =>
+            new(Format, request.File, JsonMotions.Error(calculation.Beam, outcome, motions));
     }
 
     /// <summary>The error object of a file that is not usable.</summary>

@@ -7,13 +7,15 @@ using FieldCheck.Sheet.Building;
 
 namespace FieldCheck.Reporting.Record;
 
-/// <summary>The object of a beam that stands.</summary>
+/// <summary>The object of a beam that stands, or of one for which no answer could be found.</summary>
 internal static class JsonAnswer
 {
-    internal static JsonCheck Of(Calculation calculation, BeamOutcome.Stands stands, CheckRequest request, int format)
+    internal static JsonCheck Of(Calculation calculation, BeamOutcome outcome, CheckRequest request, int format)
     {
         BuiltBeam beam = calculation.Beam!;
-        Determinacy determinacy = stands.Determinacy;
+        Determinacy determinacy = outcome.Determinacy;
+        var stands = outcome as BeamOutcome.Stands;
+        ImmutableArray<CombinationResponse> answers = stands?.Combinations ?? [];
         return new(
             format,
             request.File,
@@ -22,9 +24,9 @@ internal static class JsonAnswer
             determinacy.Total,
             determinacy.IsCoupled ? null : determinacy.Along,
             determinacy.IsCoupled ? null : determinacy.Across,
-            [.. stands.Combinations.Select(combination => Of(combination, beam, request.At))],
-            JsonEnvelopes.Of(beam, stands.Combinations),
-            JsonStatedFigures.Of(calculation, stands.Combinations),
+            [.. answers.Select(combination => Of(combination, beam, request.At))],
+            JsonEnvelopes.Of(beam, answers),
+            JsonStatedFigures.Of(calculation, stands),
             Explanations: [],
             Checks: [],
             [.. calculation.Messages.Select(Of)]);
@@ -72,9 +74,6 @@ internal static class JsonAnswer
     private static JsonPlace Of(AskedPlace place, BeamResponse response, BeamModel model)
     {
         (SectionState left, SectionState right) = response.At(place.Position);
-
-        // Outside the beam nothing moves, so at its right end the deflection is that of the left side.
-        double deflection = place.Position < model.Length ? right.Deflection : left.Deflection;
         return new(
             JsonFigure.Of(place.Position),
             JsonFigure.Of(left.Axial),
@@ -85,7 +84,7 @@ internal static class JsonAnswer
             JsonFigure.Of(right.Moment),
             Stiff(left.Slope),
             Stiff(right.Slope),
-            Stiff(deflection),
+            Stiff(left.Deflection),
             place.Text);
 
         double? Stiff(double value) => model.HasAbsoluteStiffness ? JsonFigure.Of(value) : null;

@@ -1,18 +1,17 @@
 using System.Collections.Immutable;
 using FieldCheck.Mechanics.Solving;
-using FieldCheck.Sheet;
+using FieldCheck.Reporting.Tables;
+using FieldCheck.Sheet.Building;
 
 namespace FieldCheck.Reporting.Record;
 
 /// <summary>The error object of a beam that can move.</summary>
 internal static class JsonMotions
 {
-    internal static JsonError Error(ImmutableArray<Message> messages, ImmutableArray<FreeMotion> motions) => new(
+    internal static JsonError Error(BuiltBeam beam, BeamOutcome outcome, ImmutableArray<FreeMotion> motions) => new(
         "mechanism",
-        [.. messages.Where(message => message.Severity == Severity.Fault).Select(Of)],
+        [.. MotionWords.Of(beam, outcome).Select(text => new JsonProblem(Line: null, Column: null, Key: "", text))],
         [.. motions.Select(Of)]);
-
-    private static JsonProblem Of(Message message) => new(Line: null, Column: null, Key: "", message.Text);
 
     private static JsonMotion Of(FreeMotion motion) => new(motion.SlidesAlong, [.. motion.Parts.Select(Of)]);
 

@@ -32,7 +32,7 @@ internal sealed record JsonCombination(
 internal sealed record JsonReaction(
     string Support,
     int? Joint,
-    double? XM,
+    [property: JsonPropertyName("x_m")] double? X,
     [property: JsonPropertyName("horizontal_N")] double? Horizontal,
     [property: JsonPropertyName("vertical_N")] double? Vertical,
     [property: JsonPropertyName("moment_Nm")] double? Moment,
@@ -46,10 +46,10 @@ internal sealed record JsonCurves<T>(
     [property: JsonPropertyName("deflection_m")] T? Deflection)
     where T : class;
 
-internal sealed record JsonExtremes(double? Max, double? MaxXM, double? Min, double? MinXM);
+internal sealed record JsonExtremes(double? Max, [property: JsonPropertyName("max_x_m")] double? MaxX, double? Min, [property: JsonPropertyName("min_x_m")] double? MinX);
 
 internal sealed record JsonPlace(
-    double? XM,
+    [property: JsonPropertyName("x_m")] double? X,
     [property: JsonPropertyName("axial_left_N")] double? AxialLeft,
     [property: JsonPropertyName("axial_right_N")] double? AxialRight,
     [property: JsonPropertyName("shear_left_N")] double? ShearLeft,
@@ -77,13 +77,14 @@ internal sealed record JsonReactionEnvelope(
 
 internal sealed record JsonGovernedExtremes(
     double? Max,
-    double? MaxXM,
+    [property: JsonPropertyName("max_x_m")] double? MaxX,
     JsonGoverns MaxGoverns,
     double? Min,
-    double? MinXM,
+    [property: JsonPropertyName("min_x_m")] double? MinX,
     JsonGoverns MinGoverns);
 
-internal sealed record JsonGoverns(string Combination, ImmutableArray<int>? Pattern, string? Rolling, double? RollingXM);
+internal sealed record JsonGoverns(
+    string Combination, ImmutableArray<int>? Pattern, string? Rolling, [property: JsonPropertyName("rolling_x_m")] double? RollingX);
 
 internal sealed record JsonStated(
     string Support,
@@ -99,16 +100,21 @@ internal sealed record JsonStated(
     double? BandLow,
     double? BandHigh,
     string Verdict,
-    string Reason);
+    string Reason,
+    string? Case);
 
 internal sealed record JsonExplanation(
-    string Kind, string Text, ImmutableArray<double> Predicted, ImmutableArray<string> TiedWith, double? FalseClaimRate);
+    string Kind,
+    string Text,
+    ImmutableArray<double> Predicted,
+    ImmutableArray<string> TiedWith,
+    double? FalseClaimRate);
 
 internal sealed record JsonSectionCheck(
     string What,
     int? Span,
     int? Bay,
-    double? XM,
+    [property: JsonPropertyName("x_m")] double? X,
     string? Combination,
     string Basis,
     double? Demand,

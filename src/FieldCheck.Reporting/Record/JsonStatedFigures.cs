@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using FieldCheck.Mechanics.Model;
+using FieldCheck.Mechanics.Response;
 using FieldCheck.Mechanics.Solving;
 using FieldCheck.Sheet;
 using FieldCheck.Sheet.Building;
@@ -11,29 +12,31 @@ namespace FieldCheck.Reporting.Record;
 /// <summary>Stated reactions beside the computed ones. What is known is given; no verdict is passed on it.</summary>
 internal static class JsonStatedFigures
 {
-    internal static ImmutableArray<JsonStated> Of(
-        Calculation calculation, ImmutableArray<CombinationResponse> answers) =>
+    /// <summary>One entry for each figure stated, in the order of the rows.</summary>
+    /// <param name="calculation">The beam.</param>
+    /// <param name="stands">What came of it; null where no answer could be found.</param>
+    internal static ImmutableArray<JsonStated> Of(Calculation calculation, BeamOutcome.Stands? stands) =>
     [
         .. from row in calculation.Document.Stated
            from component in ReactionComponent.All
            let text = component.Text(row)
            where text is not null
-           let answer = CombinationOf(row, component, calculation.Beam!, answers)
-           select Of(row, text, component, answer, calculation.Beam!),
+           select Of(row, text, component, HeldAgainst(row, component, calculation.Beam!, stands)),
     ];
 
     private static JsonStated Of(
-        StatedEntry row, string text, ReactionComponent component, CombinationResponse? answer, BuiltBeam beam)
+        StatedEntry row, string text, ReactionComponent component, (Reaction Reaction, Combination? Of)? against)
     {
         double? stated = QuantityReader.Read(text, component.Kind) is Reading<Quantity>.Accepted read
             ? JsonFigure.Of(read.Value.Value)
             : null;
-        double? computed = answer is null ? null : JsonFigure.Of(Value(row, component, beam, answer));
+        double? computed = against is null ? null : JsonFigure.Of(component.Value(against.Value.Reaction));
+        Combination? combination = against?.Of;
         return new(
             row.Support ?? "",
             component.Name,
-            answer?.Combination.Name ?? row.Combination,
-            row.Basis ?? (answer is null ? "unknown" : JsonAnswer.Word(answer.Combination.Basis)),
+            combination?.Name ?? row.Combination,
+            row.Basis ?? (combination is null ? "unknown" : JsonAnswer.Word(combination.Basis)),
             component.Unit,
             stated,
             computed,
@@ -43,19 +46,49 @@ internal static class JsonStatedFigures
             BandLow: null,
             BandHigh: null,
             Verdict: "not_judged",
-            answer is null
-                ? "It names no combination or extreme that this version computes a reaction for."
-                : "This version computes the reaction and passes no verdict on a stated one.");
+            computed is null
+                ? "It names no combination, case or extreme that this version computes a reaction for."
+                : "This version computes the reaction and passes no verdict on a stated one.",
+            row.Case);
     }
 
-    private static CombinationResponse? CombinationOf(
-        StatedEntry row, ReactionComponent component, BuiltBeam beam, ImmutableArray<CombinationResponse> answers)
+    private static (Reaction Reaction, Combination? Of)? HeldAgainst(
+        StatedEntry row, ReactionComponent component, BuiltBeam beam, BeamOutcome.Stands? stands)
     {
-        if (row.Case is not null || IndexOf(row, beam) < 0)
+        int support = IndexOf(row, beam);
+        if (stands is null || support < 0)
         {
             return null;
         }
 
+        if (row.Case is not null)
+        {
+            return OfCase(row.Case, beam, stands)?.Reactions[support] is Reaction reaction ? (reaction, null) : null;
+        }
+
+        return OfCombination(row, stands.Combinations, Value) is CombinationResponse answer
+            ? (answer.Response.Reactions[support], answer.Combination)
+            : null;
+
+        double Value(CombinationResponse answer) => component.Value(answer.Response.Reactions[support]);
+    }
+
+    private static BeamResponse? OfCase(string name, BuiltBeam beam, BeamOutcome.Stands stands)
+    {
+        for (int index = 0; index < stands.Cases.Length; index++)
+        {
+            if (beam.Model.Cases[index].Name == name)
+            {
+                return stands.Cases[index];
+            }
+        }
+
+        return null;
+    }
+
+    private static CombinationResponse? OfCombination(
+        StatedEntry row, ImmutableArray<CombinationResponse> answers, Func<CombinationResponse, double> value)
+    {
         if (row.Combination is not null)
         {
             return answers.FirstOrDefault(answer => answer.Combination.Name == row.Combination);
@@ -70,16 +103,12 @@ internal static class JsonStatedFigures
         bool isOneBasis = comparable.Select(answer => answer.Combination.Basis).Distinct().Count() == 1;
         return row.Extreme switch
         {
-            "max" when isOneBasis => comparable.MaxBy(answer => Value(row, component, beam, answer)),
-            "min" when isOneBasis => comparable.MinBy(answer => Value(row, component, beam, answer)),
+            "max" when isOneBasis => comparable.MaxBy(value),
+            "min" when isOneBasis => comparable.MinBy(value),
             null when comparable.Length == 1 => comparable[0],
             _ => null,
         };
     }
-
-    private static double Value(
-        StatedEntry row, ReactionComponent component, BuiltBeam beam, CombinationResponse answer) =>
-        component.Value(answer.Response.Reactions[IndexOf(row, beam)]);
 
     // Labels are unique whatever the case.
     private static int IndexOf(StatedEntry row, BuiltBeam beam)

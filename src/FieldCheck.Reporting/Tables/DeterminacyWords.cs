@@ -11,8 +11,7 @@ internal static class DeterminacyWords
         return outcome switch
         {
             BeamOutcome.CanMove => "Held by less than statics needs, or in the wrong places: it can move.",
-            BeamOutcome.Stands { IsHeldAlong: false } => Across(held.Across) + " Nothing holds the beam lengthways, "
-                + "and no load asks for it.",
+            BeamOutcome.Stands { IsHeldAlong: false } => Across(held.Across),
             _ when held.IsCoupled => Across(held.Total),
             _ when held is { Along: 0, Across: 0 } => Across(0),
             _ => Beyond(held.Total, $"{held.Along} lengthways, {held.Across} across"),

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Diagnostics;
 using FieldCheck.Mechanics.Model;
 using FieldCheck.Mechanics.Solving;
 using FieldCheck.Sheet.Building;
@@ -7,7 +6,7 @@ using FieldCheck.Sheet.Reading;
 
 namespace FieldCheck.Reporting.Tables;
 
-/// <summary>Why a beam has no answer - how it can move, mostly - and the way out, in words.</summary>
+/// <summary>How a beam can move, and the way out, in words.</summary>
 internal static class MotionWords
 {
     /// <summary>CAN MOVE, or NOT JUDGED where no answer can be given; null for a beam that stands.</summary>
@@ -18,12 +17,11 @@ internal static class MotionWords
         _ => "CAN MOVE",
     };
 
-    /// <summary>One sentence for each motion, its way out behind it; none for a beam that stands.</summary>
+    /// <summary>One sentence for each motion, its way out behind it; none for a beam that cannot move.</summary>
     internal static ImmutableArray<string> Of(BuiltBeam beam, BeamOutcome outcome) => outcome switch
     {
         BeamOutcome.CanMove moving => [.. moving.Motions.Select(motion => Motion(beam, motion)).Distinct()],
         BeamOutcome.Tips tips => [Tipping(beam, tips)],
-        BeamOutcome.Undecided undecided => [Undecided(undecided)],
         _ => [],
     };
 
@@ -53,16 +51,6 @@ internal static class MotionWords
         return $"it tips under {PlainAscii.Of(tips.Combination.Name)}: {lifted} {go}, and {then}: "
             + $"make {lifted} hold both ways, or move a support or the load";
     }
-
-    private static string Undecided(BeamOutcome.Undecided undecided) => undecided.Reason switch
-    {
-        UndecidedReason.ContactContradictsItself =>
-            "a rotational stiffness both lifts its support off and presses it back: say that it acts both ways, or "
-            + "take the rotational stiffness out",
-        UndecidedReason.BeyondArithmetic =>
-            "sizes differ too widely to be worked with: look for a stiffness, length or load in the wrong unit",
-        _ => throw new UnreachableException(),
-    };
 
     private static string Part(BuiltBeam beam, MovingPart part)
     {

@@ -33,7 +33,10 @@ public static class ResultsPanel
                 height),
             { Beam: BuiltBeam beam, Outcome: BeamOutcome outcome } => Panel(
                 $"RESULTS  {MotionWords.Verdict(outcome)}  {(age is ResultsAge.UpToDate ? "" : state)}",
-                [.. MotionWords.Of(beam, outcome).Select(motion => PanelBlock.Wrapped(motion, width, 0))],
+                [
+                    .. MotionWords.Of(beam, outcome).Select(motion => PanelBlock.Wrapped(motion, width, 0)),
+                    .. StandingBlocks.Remarks(calculation, width),
+                ],
                 width,
                 height),
             _ => Panel(

@@ -5,7 +5,7 @@ using FieldCheck.Sheet.Building;
 
 namespace FieldCheck.Reporting.Tables;
 
-/// <summary>The blocks of the results panel of a beam that stands.</summary>
+/// <summary>The blocks of the results panel: of a beam that stands, and remarks of any.</summary>
 internal static class StandingBlocks
 {
     private const int WideFrom = 50;
@@ -19,7 +19,8 @@ internal static class StandingBlocks
     private const int DeflectionRank = 5;
     private const int AxialRank = 6;
     private const int SecondRank = 10;
-    private const int RemarkRank = 20;
+    private const int CautionRank = 9;
+    private const int NoteRank = 20;
 
     internal static ImmutableArray<PanelBlock> Of(
         Calculation calculation, BuiltBeam beam, BeamResponse response, int width)
@@ -29,15 +30,18 @@ internal static class StandingBlocks
         [
             .. Reactions(words, response, width),
             Sum(words, response.Proof, width),
-            .. beam.Loads.IsEmpty ? [new PanelBlock(["no loads yet"], FaultRank)] : Array.Empty<PanelBlock>(),
             .. PeakTable.Curves(beam)
                 .Select(curve => PeakRow.Of(beam, response, curve))
                 .Where(row => !row.IsNothing)
                 .SelectMany(row => Peaks(row, width)),
-            .. MessageLines.InOrder(calculation).Select(message => PanelBlock.Wrapped(
-                PlainAscii.Of(message.Text), width, message.Severity is Severity.Fault ? FaultRank : RemarkRank)),
+            .. Remarks(calculation, width),
         ];
     }
+
+    /// <summary>What must be said beside the figures, gravest first.</summary>
+    internal static IEnumerable<PanelBlock> Remarks(Calculation calculation, int width) =>
+        MessageLines.InOrder(calculation)
+            .Select(message => PanelBlock.Wrapped(PlainAscii.Of(message.Text), width, RankOf(message.Severity)));
 
     private static IEnumerable<PanelBlock> Reactions(BeamWords words, BeamResponse response, int width)
     {
@@ -85,6 +89,13 @@ internal static class StandingBlocks
 
     private static string Sense(Curve curve, string item) =>
         curve is not Curve.Moment ? "" : item[0] == '+' ? " sag" : " hog";
+
+    private static int RankOf(Severity severity) => severity switch
+    {
+        Severity.Fault => FaultRank,
+        Severity.Caution => CautionRank,
+        _ => NoteRank,
+    };
 
     private static int RankOf(Curve curve) => curve switch
     {

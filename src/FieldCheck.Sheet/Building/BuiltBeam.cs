@@ -21,6 +21,6 @@ public sealed record BuiltBeam(
     /// <summary>True: no stiffness was known, and the beam was taken as uniform.</summary>
     public bool UniformStiffnessAssumed { get; init; }
 
-    /// <summary>True: areas were not known, forces along the beam depend on them, and they were taken as uniform.</summary>
+    /// <summary>True: areas were not known although forces along the beam depend on them: taken as uniform.</summary>
     public bool UniformAreaAssumed { get; init; }
 }

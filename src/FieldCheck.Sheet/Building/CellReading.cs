@@ -7,7 +7,7 @@ namespace FieldCheck.Sheet.Building;
 /// <summary>Reads a cell's text by what its key asks for.</summary>
 internal static class CellReading
 {
-    /// <summary>Nothing on a beam is larger than this in SI, nor smaller than its inverse: products stay finite.</summary>
+    /// <summary>Nothing on a beam is larger in SI, nor smaller than the inverse: products stay finite.</summary>
     private const double Largest = 1e30;
 
     /// <summary>The largest whole number that a cell can hold: a file has at most so many rows.</summary>
@@ -15,7 +15,7 @@ internal static class CellReading
 
     private static readonly Reading<double?> Sound = new Reading<double?>.Accepted(null);
 
-    /// <returns>The number in SI where the cell holds one, null where it holds a word, a place or a size; or why not.</returns>
+    /// <returns>The number in SI, null where the cell holds a word, a place or a size; or why it does not read.</returns>
     internal static Reading<double?> Read(string text, Wanted wanted) => wanted switch
     {
         Wanted.FreeText => FreeTextReader.Read(text).Then(_ => Sound),

@@ -5,7 +5,7 @@ namespace FieldCheck.Sheet.Building;
 /// <summary>Reads where the hinges stand.</summary>
 internal static class HingeRows
 {
-    /// <returns>Their positions from left to right [m]; null when one of them is not known, which has been told.</returns>
+    /// <returns>Their positions from left to right [m]; null when one is not known, which has been told.</returns>
     internal static ImmutableArray<double>? Read(ImmutableArray<Row> rows, Stations stations, SupportLine supports)
     {
         ImmutableArray<double?> positions = [.. rows.Select(row => stations.Station(row, mayNameSupport: true))];

@@ -1,6 +1,6 @@
 namespace FieldCheck.Sheet.Building;
 
-/// <summary>The intensity of a distributed load, however it is given: by itself, as pressure on a width, or as a total.</summary>
+/// <summary>Intensity of a distributed load, given by itself, as pressure on a width, or as a total.</summary>
 internal static class LoadIntensity
 {
     /// <param name="row">The load.</param>

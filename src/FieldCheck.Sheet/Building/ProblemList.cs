@@ -30,6 +30,8 @@ internal sealed class ProblemList
         int open = key.IndexOf('[', StringComparison.Ordinal);
         int close = key.IndexOf(']', StringComparison.Ordinal);
         return open >= 0 && close > open
-            && int.TryParse(key.AsSpan(open + 1, close - open - 1), CultureInfo.InvariantCulture, out int row) ? row : 0;
+            && int.TryParse(key.AsSpan(open + 1, close - open - 1), CultureInfo.InvariantCulture, out int row)
+                ? row
+                : 0;
     }
 }

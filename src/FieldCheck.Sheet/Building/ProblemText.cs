@@ -8,18 +8,22 @@ internal static class ProblemText
     internal const string NoSpan = "a beam has at least one span";
     internal const string NoLength = "a span needs its length, or to = the tape reading of its far end";
     internal const string LengthAndTo = "a span takes its length or the tape reading of its far end, not both";
-    internal const string TapeGoesBack = "this tape reading is not beyond the one before it: readings run from the left end";
+    internal const string TapeGoesBack =
+        "this tape reading is not beyond the one before it: readings run from the left end";
     internal const string TooShort = "this span is less than a millionth of the beam: is its unit right?";
 
     internal const string NoPlace = "needs joint = its number, 0 for the left end, or at = a place, as \"4 ft\"";
     internal const string JointAndAt = "takes joint or at, not both";
     internal const string FromNotLeftOfTo = "the load's left end is not left of its right end";
     internal const string HingeAtEnd = "a hinge at an end of the beam releases nothing: put it between the ends";
-    internal const string HingeAtHold = "a hinge cannot stand at a support that holds rotation: the support would hold neither part";
-    internal const string SideAtHinge = "the couple stands at a hinge: side = \"left\" or \"right\" says which part it turns";
+    internal const string HingeAtHold =
+        "a hinge cannot stand at a support that holds rotation: the support would hold neither part";
+    internal const string SideAtHinge =
+        "the couple stands at a hinge: side = \"left\" or \"right\" says which part it turns";
 
     internal const string NoSupportKind = "a support needs its kind: pin, roller, fixed, guide or spring";
-    internal const string ActsOnHold = "a support that holds rotation acts both ways: leave acts out, or write \"both\"";
+    internal const string ActsOnHold =
+        "a support that holds rotation acts both ways: leave acts out, or write \"both\"";
     internal const string SurfaceTooSteep = "a surface slopes by less than 90 deg either way";
     internal const string NoStiffnessOfSpring = "a spring needs its stiffness, as \"2 kN/mm\"";
     internal const string SettlementOfGuide = "a guide is free up and down: its settlement would change nothing";
@@ -39,15 +43,18 @@ internal static class ProblemText
     internal const string NoSectionForm =
         "a section needs a shape, or width and depth, or a diameter, or the sizes of an I, or its inertia";
     internal const string WallTooThick = "the wall is half the diameter or more: leave it out for a solid bar";
-    internal const string FlangesTooThick = "the two flanges leave no web: together they are as thick as the section is deep";
+    internal const string FlangesTooThick =
+        "the two flanges leave no web: together they are as thick as the section is deep";
     internal const string WebTooThick = "the web is thicker than the flanges are wide";
     internal const string NoModulus = "a material needs a grade, or its modulus, as \"11 GPa\"";
     internal const string GradeAndModulus = "the grade gives the modulus: write one of the two";
 
     internal const string NoCombinationName = "a combination needs a name, as \"service\"";
-    internal const string NoFactors = "a combination needs the factor of at least one case, as { dead = 1.0, live = 1.0 }";
+    internal const string NoFactors =
+        "a combination needs the factor of at least one case, as { dead = 1.0, live = 1.0 }";
     internal const string NoCase = "needs the name of a case, as \"live\"";
-    internal const string NoAxles = "a rolling load needs at least one axle, as { offset = \"0 m\", force = \"20 kN\" }";
+    internal const string NoAxles =
+        "a rolling load needs at least one axle, as { offset = \"0 m\", force = \"20 kN\" }";
     internal const string NoOffset = "an axle needs its offset from the first axle, as \"1.2 m\"";
     internal const string NoAxleForce = "an axle needs its force, as \"20 kN\"";
     internal const string NoStatedSupport = "a stated figure needs the label of its support, as \"A\"";
@@ -100,10 +107,12 @@ internal static class ProblemText
         : $"no {what} is called {Found.Quoted(name)}{Near(name, names)}";
 
     internal static string IsAShape(string name) =>
-        $"no section is called {Found.Quoted(name)}: it is a catalogue shape, so add a section of that shape and name it";
+        $"no section is called {Found.Quoted(name)}: it is a catalogue shape, so add a section of that shape and name "
+        + "it";
 
     internal static string IsAGrade(string name) =>
-        $"no material is called {Found.Quoted(name)}: it is a catalogue grade, so add a material of that grade and name it";
+        $"no material is called {Found.Quoted(name)}: it is a catalogue grade, so add a material of that grade and name "
+        + "it";
 
     internal static string UnknownShape(string name, IReadOnlyList<string> names) =>
         $"the catalogue has no shape {Found.Quoted(name)}{Near(name, names)}";

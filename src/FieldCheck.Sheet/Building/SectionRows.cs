@@ -57,7 +57,8 @@ internal static class SectionRows
 
     private static Section? Rectangle(Row row)
     {
-        double? width = row.NeededPositive("width", ProblemText.Needs("a rectangle", "width")) * (row.Has("plies") ? row.Value("plies") : 1);
+        double? ply = row.NeededPositive("width", ProblemText.Needs("a rectangle", "width"));
+        double? width = ply * (row.Has("plies") ? row.Value("plies") : 1);
         double? depth = row.NeededPositive("depth", ProblemText.Needs("a rectangle", "depth"));
         return (width, depth) switch
         {

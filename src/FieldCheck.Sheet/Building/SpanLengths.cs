@@ -5,7 +5,7 @@ namespace FieldCheck.Sheet.Building;
 /// <summary>Lengths of the spans, given each by itself or as running tape readings.</summary>
 internal static class SpanLengths
 {
-    /// <summary>A span shorter than this share of the beam is a slip of units, and too short to tell its joints apart.</summary>
+    /// <summary>A shorter share of the beam is a slip of units, and too short to tell its joints apart [–].</summary>
     private const double Shortest = 1e-6;
 
     /// <returns>One length a span [m], or null when one of them is not known, which has been told.</returns>
@@ -32,7 +32,7 @@ internal static class SpanLengths
         return lengths.Count == rows.Length && AreLongEnough(lengths, rows) ? lengths.MoveToImmutable() : null;
     }
 
-    /// <summary>The length of one span and how far the tape has come at its end; null where that is not known.</summary>
+    /// <summary>Length of one span and how far the tape has come at its end; null where not known.</summary>
     private static (double? Length, double? Reach) Length(Row row, double? reach)
     {
         switch (row.Has("length"), row.Has("to"))

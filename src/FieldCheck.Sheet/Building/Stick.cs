@@ -19,14 +19,18 @@ public sealed record Stick(string? SectionName, Section? Section, string? Materi
     /// <summary>G·A over the shear area [N], or null when it is not known.</summary>
     internal double? ShearRigidity => Material?.ShearModulus * Section?.ShearArea;
 
-    /// <summary>Weight per length [N/m], the section's own or from area and density; null when it is not known.</summary>
+    /// <summary>Weight per length [N/m], the section's own or from area and density; null when not known.</summary>
     internal double? WeightPerLength => Section?.WeightPerLength ?? Material?.UnitWeight * Section?.Area;
 
     /// <summary>Key path of the section's figure, or of the name that the span lacks.</summary>
     internal string KeyOfSection(int span, string figure) =>
-        SectionName is null ? $"span[{span + 1}].section" : KeyPath.Top.Into("section").Into(SectionName).Into(figure).ToString();
+        KeyOf("section", SectionName, span, figure);
 
     /// <summary>Key path of the material's figure, or of the name that the span lacks.</summary>
     internal string KeyOfMaterial(int span, string figure) =>
-        MaterialName is null ? $"span[{span + 1}].material" : KeyPath.Top.Into("material").Into(MaterialName).Into(figure).ToString();
+        KeyOf("material", MaterialName, span, figure);
+
+    private static string KeyOf(string table, string? name, int span, string figure) => name is null
+        ? $"span[{span + 1}].{table}"
+        : KeyPath.Top.Into(table).Into(name).Into(figure).ToString();
 }

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 
 namespace FieldCheck.Sheet.Building;
 
-/// <summary>The labels of the supports: given by hand, or A, B, C … (AA after Z) over all supports from left to right.</summary>
+/// <summary>Labels of the supports: given by hand, or A, B, C … (AA after Z) over all from left to right.</summary>
 internal static class SupportLabels
 {
     /// <param name="rows">The supports, in the order typed.</param>

@@ -21,7 +21,7 @@ internal sealed class SupportLine
     /// <summary>Their labels, in the order typed; null when one of them is not known.</summary>
     internal ImmutableArray<string>? Labels { get; private init; }
 
-    /// <summary>Reads the supports and names them in the stations, so that other places can be given from them.</summary>
+    /// <summary>Reads the supports and names them, so that other places can be given from them.</summary>
     internal static SupportLine Read(ImmutableArray<Row> rows, Stations stations)
     {
         ImmutableArray<double?> positions = [.. rows.Select(row => stations.Station(row, mayNameSupport: false))];

@@ -27,7 +27,9 @@ internal static class PresetTables
         return document.Tables.Select(table => new PresetTable(
             NameOf(table.Name!.DotKeys.Single().Key!),
             table.Items.ToFrozenDictionary(
-                cell => NameOf(cell.Key!.Key!), cell => ((StringValueSyntax)cell.Value!).Value!, StringComparer.Ordinal)));
+                cell => NameOf(cell.Key!.Key!),
+                cell => ((StringValueSyntax)cell.Value!).Value!,
+                StringComparer.Ordinal)));
     }
 
     private static string NameOf(BareKeyOrStringValueSyntax key) => key switch

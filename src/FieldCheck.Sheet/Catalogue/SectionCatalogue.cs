@@ -9,8 +9,8 @@ namespace FieldCheck.Sheet.Catalogue;
 public sealed record SectionCatalogue
 {
     private static readonly SectionCatalogue Shipped = new(
-        new(() => new(PresetTables.Read("sections/").Select(CatalogueShape.Of), shape => shape.Name)),
-        new(() => new(PresetTables.Read("materials/").Select(CatalogueGrade.Of), grade => grade.Name)));
+        new(() => new(PresetTables.Read("presets/sections/").Select(CatalogueShape.Of), shape => shape.Name)),
+        new(() => new(PresetTables.Read("presets/materials/").Select(CatalogueGrade.Of), grade => grade.Name)));
 
     private readonly Lazy<NameIndex<CatalogueShape>> _shapes;
     private readonly Lazy<NameIndex<CatalogueGrade>> _grades;

@@ -9,12 +9,14 @@ namespace FieldCheck.Sheet.Findings;
 /// <summary>What a sheet asks to be judged beside the reactions, each in a few words.</summary>
 internal static class AskedFor
 {
-    /// <summary>One message for each thing asked for that is not judged, and one for what changes no figure yet.</summary>
+    /// <summary>One message for each thing asked for and not judged, and one for what changes no figure yet.</summary>
     internal static IEnumerable<Message> NotJudged(BeamDocument document, BuiltBeam beam)
     {
         IEnumerable<string> asked =
         [
-            .. document.Stated.SelectMany(Stated), .. Limits(document.Limits), .. document.Materials.SelectMany(Material),
+            .. document.Stated.SelectMany(Stated),
+            .. Limits(document.Limits),
+            .. document.Materials.SelectMany(Material),
             .. beam.Supports.SelectMany(named => Bearing(named.Label, document.Supports[named.Row])),
             .. document.Patterns.Select(pattern => $"case {pattern.Case} standing bay by bay"),
             .. document.Rolling.Select(Rolling),

@@ -1,18 +1,23 @@
-using System.Text;
 using FieldCheck.Sheet.Reading;
 
 namespace FieldCheck.Sheet.Presets;
 
-/// <summary>Gets a beam file's text from a disk or a stream, or says why it cannot be had.</summary>
+/// <summary>Gets beam files from a disk or a stream, or says why they cannot be had.</summary>
 public static class BeamFileOnDisk
 {
-    /// <summary>The longest text that is read: 1 MiB.</summary>
-    public const int Longest = 1 << 20;
-
-    /// <summary>Reads a file.</summary>
-    /// <param name="name">The file, as it was named.</param>
+    /// <summary>Reads a file as a beam.</summary>
+    /// <param name="name">The file, as it was named; stands in every problem.</param>
     /// <param name="path">Where it lies.</param>
-    public static Reading<string> Read(string name, string path)
+    public static BeamFileReading Open(string name, string path) => Open(name, Bytes(path));
+
+    /// <summary>Reads a stream to its end as a beam.</summary>
+    /// <param name="name">What the stream is called; stands in every problem.</param>
+    /// <param name="stream">UTF-8, with or without a byte order mark.</param>
+    public static BeamFileReading Open(string name, Stream stream) => Open(name, Bytes(stream));
+
+    /// <summary>Reads a file's bytes, but no more of a large one than shows that it is too large.</summary>
+    /// <param name="path">Where it lies.</param>
+    public static Reading<byte[]> Bytes(string path)
     {
         try
         {
@@ -22,11 +27,11 @@ public static class BeamFileOnDisk
             }
 
             using FileStream stream = File.OpenRead(path);
-            return Read(stream);
+            return Bytes(stream);
         }
         catch (Exception problem) when (problem is FileNotFoundException or DirectoryNotFoundException)
         {
-            return Refuse($"there is no file {name}.");
+            return Refuse("there is no such file.");
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException or NotSupportedException)
         {
@@ -34,29 +39,19 @@ public static class BeamFileOnDisk
         }
     }
 
-    /// <summary>Reads a stream to its end.</summary>
-    /// <param name="stream">UTF-8, with or without a byte order mark.</param>
-    public static Reading<string> Read(Stream stream)
+    private static Reading<byte[]> Bytes(Stream stream)
     {
-        byte[] bytes = new byte[Longest + 1];
+        byte[] bytes = new byte[BeamFileText.MostBytes + 1];
         int length = stream.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false);
-        if (length > Longest)
-        {
-            return Refuse("it is longer than 1 MiB.");
-        }
-
-        ReadOnlySpan<byte> content = bytes.AsSpan(0, length);
-        ReadOnlySpan<byte> mark = Encoding.UTF8.Preamble;
-        try
-        {
-            UTF8Encoding strict = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
-            return new Reading<string>.Accepted(strict.GetString(content.StartsWith(mark) ? content[mark.Length..] : content));
-        }
-        catch (DecoderFallbackException problem)
-        {
-            return Refuse($"it is not UTF-8 text: byte {problem.Index + 1} does not fit.");
-        }
+        return new Reading<byte[]>.Accepted(bytes[..length]);
     }
 
-    private static Reading<string>.Refused Refuse(string text) => new(text, 0);
+    private static BeamFileReading Open(string name, Reading<byte[]> content) => content switch
+    {
+        Reading<byte[]>.Accepted bytes => BeamFileText.ReadBytes(name, bytes.Value),
+        Reading<byte[]>.Refused refused => new BeamFileReading.Refused([FileProblem.OfWhole(name, refused.Text)]),
+        _ => throw new System.Diagnostics.UnreachableException(),
+    };
+
+    private static Reading<byte[]>.Refused Refuse(string text) => new(text, 0);
 }

@@ -16,6 +16,10 @@ public abstract record BeamFileReading
     public sealed record Opened(BeamDocument Document, BeamFileText Origin) : BeamFileReading;
 
     /// <summary>The form cannot open it.</summary>
-    /// <param name="Problems">All that is wrong, at most 20, in order of line.</param>
-    public sealed record Refused(ImmutableArray<FileProblem> Problems) : BeamFileReading;
+    /// <param name="Problems">All that is wrong, at most <see cref="FileProblem.Most"/>, in order of line.</param>
+    /// <param name="Rest">
+    /// What could be read all the same, so that its problems can be told together with these; null for broken TOML.
+    /// It must not be saved: what was not understood is not in it.
+    /// </param>
+    public sealed record Refused(ImmutableArray<FileProblem> Problems, Opened? Rest = null) : BeamFileReading;
 }

@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace FieldCheck.Sheet.Presets;
 
 /// <summary>A problem and where it stands in its file.</summary>
@@ -8,10 +10,18 @@ namespace FieldCheck.Sheet.Presets;
 /// <param name="Text">What is wrong and what was expected.</param>
 public sealed record FileProblem(string File, int Line, int Column, string Key, string Text)
 {
+    /// <summary>How many problems of one file are told at most.</summary>
+    public const int Most = 20;
+
     /// <summary>A problem of a file as a whole: it cannot be had, or holds no text.</summary>
     /// <param name="file">The file, as it was named.</param>
     /// <param name="text">What is wrong.</param>
     public static FileProblem OfWhole(string file, string text) => new(file, 0, 0, "", text);
+
+    /// <summary>The problems of one file as they are told: in order of line and column, and no more than <see cref="Most"/>.</summary>
+    /// <param name="problems">The problems, in any order.</param>
+    public static ImmutableArray<FileProblem> InOrder(IEnumerable<FileProblem> problems) =>
+        [.. problems.Distinct().OrderBy(problem => problem.Line).ThenBy(problem => problem.Column).Take(Most)];
 
     /// <inheritdoc/>
     public override string ToString() =>

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using FieldCheck.Sheet.Reading;
 
 namespace FieldCheck.Sheet.Presets;
 
@@ -36,18 +35,18 @@ internal static class PresetFolder
     }
 
     private static void Sort(
-        string path, PresetPlace place, ImmutableArray<Preset>.Builder presets, ImmutableArray<FileProblem>.Builder unreadable)
+        string path,
+        PresetPlace place,
+        ImmutableArray<Preset>.Builder presets,
+        ImmutableArray<FileProblem>.Builder unreadable)
     {
-        switch (BeamFileOnDisk.Read(path, path))
+        switch (BeamFileOnDisk.Open(path, path))
         {
-            case Reading<string>.Refused refused:
-                unreadable.Add(FileProblem.OfWhole(path, refused.Text));
-                break;
-            case Reading<string>.Accepted text when BeamFileText.Read(path, text.Value) is BeamFileReading.Refused refused:
+            case BeamFileReading.Refused refused:
                 unreadable.AddRange(refused.Problems);
                 break;
-            case Reading<string>.Accepted text:
-                presets.Add(new(Path.GetFileNameWithoutExtension(path), place, path, new(path, text.Value)));
+            case BeamFileReading.Opened opened:
+                presets.Add(new(Path.GetFileNameWithoutExtension(path), place, path, opened.Origin));
                 break;
         }
     }

@@ -22,8 +22,8 @@ internal static class CheckCommand
         foreach (string file in request.Files)
         {
             BeamCheck check = file == StandardInput
-                ? run.Of(NameOfStandardInput, BeamFileOnDisk.Read(environment.Input))
-                : run.Of(file, BeamFileOnDisk.Read(file, Path.GetFullPath(file, environment.CurrentFolder)));
+                ? run.Of(BeamFileOnDisk.Open(NameOfStandardInput, environment.Input))
+                : run.Of(BeamFileOnDisk.Open(file, Path.GetFullPath(file, environment.CurrentFolder)));
             if (request.IsJson)
             {
                 PrintJson(file, check, request.Files.Length == 1, printout);
@@ -67,7 +67,7 @@ internal static class CheckCommand
     internal static int StatusOf(BeamCheck check) => check switch
     {
         BeamCheck.Unusable => ExitStatus.NotUsable,
-        BeamCheck.Calculated done => ExitStatus.Of(done.Calculation),
+        BeamCheck.Calculated done => (int)done.Calculation.Status,
         _ => throw new System.Diagnostics.UnreachableException(),
     };
 

@@ -5,7 +5,6 @@ using FieldCheck.Sheet;
 using FieldCheck.Sheet.Catalogue;
 using FieldCheck.Sheet.Document;
 using FieldCheck.Sheet.Presets;
-using FieldCheck.Sheet.Reading;
 using FieldCheck.Sheet.Units;
 
 namespace FieldCheck.CommandLine;
@@ -15,37 +14,24 @@ namespace FieldCheck.CommandLine;
 /// <param name="units">The units to show; null for those that each file asks for.</param>
 internal sealed class CheckRun(ImmutableArray<string> places, UnitSystem? units)
 {
-    private const int MostProblems = 20;
-
     private readonly SectionCatalogue _catalogue = SectionCatalogue.BuiltIn();
     private readonly BeamSolver _solver = new();
 
     /// <summary>Checks one file.</summary>
-    /// <param name="file">The file, as it was named.</param>
-    /// <param name="text">Its text, or why it could not be had.</param>
-    internal BeamCheck Of(string file, Reading<string> text) => text switch
+    /// <param name="reading">What came of reading it.</param>
+    internal BeamCheck Of(BeamFileReading reading) => reading switch
     {
-        Reading<string>.Refused refused => new BeamCheck.Unusable([FileProblem.OfWhole(file, refused.Text)]),
-        Reading<string>.Accepted found => BeamFileText.Read(file, found.Value) switch
-        {
-            BeamFileReading.Refused refused => new BeamCheck.Unusable(refused.Problems),
-            BeamFileReading.Opened opened => Of(opened),
-            _ => throw new System.Diagnostics.UnreachableException(),
-        },
+        BeamFileReading.Refused refused => new BeamCheck.Unusable(refused.Problems),
+        BeamFileReading.Opened opened => Of(opened),
         _ => throw new System.Diagnostics.UnreachableException(),
     };
 
-    /// <summary>Checks a beam that was opened.</summary>
-    /// <param name="opened">The beam and its text.</param>
-    internal BeamCheck Of(BeamFileReading.Opened opened)
+    private BeamCheck Of(BeamFileReading.Opened opened)
     {
         Calculation calculation = Calculation.Run(InUnits(opened.Document), _catalogue, _solver);
         if (calculation.Beam is null)
         {
-            return new BeamCheck.Unusable([.. calculation.Problems
-                .Select(opened.Origin.Locate)
-                .OrderBy(problem => (problem.Line, problem.Column))
-                .Take(MostProblems)]);
+            return new BeamCheck.Unusable(opened.Origin.Locate(calculation.Problems));
         }
 
         (ImmutableArray<AskedPlace> at, ImmutableArray<FileProblem> problems) =

@@ -1,6 +1,3 @@
-using FieldCheck.Mechanics.Solving;
-using FieldCheck.Sheet;
-
 namespace FieldCheck.CommandLine;
 
 /// <summary>What the program hands back to the shell. Ended by a signal, it is 128 + the signal's number.</summary>
@@ -20,13 +17,4 @@ internal static class ExitStatus
 
     /// <summary>The program itself failed.</summary>
     internal const int ProgramFailed = 4;
-
-    /// <summary>The status that a calculation without problems comes to.</summary>
-    /// <param name="calculation">What came of a beam that reads.</param>
-    internal static int Of(Calculation calculation) => calculation.Outcome switch
-    {
-        BeamOutcome.CanMove or BeamOutcome.Tips => CanMove,
-        _ when calculation.Messages.Any(message => message.Severity == Severity.Fault) => DoesNotHold,
-        _ => Holds,
-    };
 }

@@ -1,6 +1,5 @@
 using FieldCheck.Sheet.Document;
 using FieldCheck.Sheet.Presets;
-using FieldCheck.Sheet.Reading;
 
 namespace FieldCheck.CommandLine;
 
@@ -30,16 +29,7 @@ internal static class FormCommand
             return OpenNew(file, arguments, environment, printout);
         }
 
-        switch (BeamFileOnDisk.Read(file, path))
-        {
-            case Reading<string>.Accepted text:
-                return Open(file, BeamFileText.Read(file, text.Value), arguments, environment, printout);
-            case Reading<string>.Refused refused:
-                printout.Remark(FileProblem.OfWhole(file, refused.Text).ToString());
-                return ExitStatus.NotUsable;
-            default:
-                throw new System.Diagnostics.UnreachableException();
-        }
+        return Open(file, BeamFileOnDisk.Open(file, path), arguments, environment, printout);
     }
 
     private static BeamFileText Example => PresetLibrary.Example().Text;
@@ -59,7 +49,7 @@ internal static class FormCommand
             return CheckCommand.Run(new Request.Check([file], false, [], null), arguments.Plain, environment, printout);
         }
 
-        BeamCheck check = new CheckRun([], null).Of(Example.Name, new Reading<string>.Accepted(Example.Text));
+        BeamCheck check = new CheckRun([], null).Of(BeamFileText.Read(Example.Name, Example.Text));
         CheckCommand.PrintText("", check, arguments.Plain, environment, printout);
         printout.Remark("fieldcheck: this is the built-in example. For your own beam: fieldcheck check FILE");
         return CheckCommand.StatusOf(check);

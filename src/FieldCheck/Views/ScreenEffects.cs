@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text;
 using FieldCheck.CommandLine;
 using FieldCheck.Recovery;
 using FieldCheck.Screen;
@@ -67,14 +68,7 @@ internal sealed class ScreenEffects(StartRequest start)
 
     private static ScreenEvent Open(string path)
     {
-        Reading<string> content = BeamFileOnDisk.Read(path, Path.GetFullPath(path));
-        if (content is not Reading<string>.Accepted text)
-        {
-            string why = ((Reading<string>.Refused)content).Text;
-            return new ScreenEvent.OpenRefused(path, [FileProblem.OfWhole(path, why)]);
-        }
-
-        return BeamFileText.Read(path, text.Value) switch
+        return BeamFileOnDisk.Open(path, Path.GetFullPath(path)) switch
         {
             BeamFileReading.Opened opened =>
                 new ScreenEvent.Opened(opened.Document, BeamOrigin.File(path, opened.Origin)),
@@ -84,8 +78,8 @@ internal sealed class ScreenEffects(StartRequest start)
     }
 
     private static BeamFileText? OnDisk(string? path) =>
-        path is not null && BeamFileOnDisk.Read(path, Path.GetFullPath(path)) is Reading<string>.Accepted text
-            ? new BeamFileText(path, text.Value)
+        path is not null && BeamFileOnDisk.Bytes(Path.GetFullPath(path)) is Reading<byte[]>.Accepted bytes
+            ? new BeamFileText(path, Encoding.UTF8.GetString(bytes.Value))
             : null;
 
     private static void Forget(ref KeptWork? work)

@@ -1,26 +1,91 @@
+using System.Collections.Immutable;
 using FieldCheck.Reporting.Record;
 using FieldCheck.Sheet;
+using FieldCheck.Sheet.Document;
 
 namespace FieldCheck.Reporting.Tests.Record;
 
 public sealed class CheckTextTests
 {
-    private static readonly Message Uplift = new(Severity.Note, "example", "No strength was given: nothing is judged.");
+    private static readonly CheckRequest Request =
+        new("trench.toml", [new AskedPlace("1.25 m", 1.25), new AskedPlace("B", 2.70), new AskedPlace("end", 3.60)]);
+
+    public static TheoryData<string> Presets => Sheets.PresetNames();
 
     [Theory]
     [InlineData(60)]
     [InlineData(80)]
     [InlineData(120)]
     public void TheTrenchBearer_IsThePage(int width) => Picture.Matches(
-        $"check-trench-{width}",
-        CheckText.Lines(
-            Sheets.Trench(Uplift),
-            new CheckRequest("trench.toml", [new AskedPlace("1.25 m", 1.25), new AskedPlace("B", 2.70)], width)));
+        $"check-trench-{width}", CheckText.Lines(Sheets.Run(Sheets.Trench), Request with { Width = width }));
 
     [Fact]
-    public void TheTrenchBearer_InSentences_IsThePage() => Picture.Matches(
-        "plain-trench",
-        PlainText.Lines(
-            Sheets.Trench(Uplift),
-            new CheckRequest("trench.toml", [new AskedPlace("1.25 m", 1.25), new AskedPlace("B", 2.70)])));
+    public void TheTrenchBearer_InFeetAndKips_IsThePage() => Picture.Matches(
+        "check-trench-us", CheckText.Lines(Sheets.Run(Sheets.Trench with { Display = "us" }), Request));
+
+    [Fact]
+    public void APulledSupport_LIFTS_AndIsToldThreeTimes()
+    {
+        ImmutableArray<string> lines = Lines(Sheets.Overhang);
+
+        Assert.Contains("  A  at 0.00 m    6.00 kN down   (must be held down)   LIFTS", lines);
+        Assert.Contains(lines, line => line.StartsWith("  CAUTION: A must hold 6.00 kN down", StringComparison.Ordinal));
+        Assert.Contains(lines, line => line.StartsWith("  A support that only pushes cannot pull.", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void ASupportSaidToHoldDown_IsHELD()
+    {
+        SupportEntry tied = Sheets.Overhang.Supports[0] with { Acts = "both" };
+        ImmutableArray<string> lines =
+            Lines(Sheets.Overhang with { Supports = Sheets.Overhang.Supports.SetItem(0, tied) });
+
+        Assert.Contains("  A  at 0.00 m    6.00 kN down   (must be held down)   HELD", lines);
+    }
+
+    [Fact]
+    public void ABeamThatCanMove_SaysSo_WithTheWayOut_AndNoFigures()
+    {
+        ImmutableArray<string> lines = Lines(Sheets.OnePin);
+
+        Assert.Contains("result: CAN MOVE", lines);
+        Assert.Contains("CAN MOVE: the whole beam turns about A: add a support, or make A fixed", lines);
+        Assert.DoesNotContain("Reactions", lines);
+    }
+
+    [Fact]
+    public void ASheetThatDoesNotRead_NamesTheCells_AndNoFigures()
+    {
+        ImmutableArray<string> lines = Lines(Sheets.Overhang with { Spans = [new SpanEntry { Length = "2 mm m" }] });
+
+        Assert.Contains("TO MEND", lines);
+        Assert.Contains(lines, line => line.StartsWith("  span[1].length: ", StringComparison.Ordinal));
+        Assert.DoesNotContain("Reactions", lines);
+    }
+
+    [Fact]
+    public void EscapeBytesInATitle_DoNotReachThePage()
+    {
+        ImmutableArray<string> lines = Lines(Sheets.Overhang with { Title = "Tr\u00e4ger \u001b[31m \u202e \u4e2d" });
+
+        Assert.Equal("Check of a beam: Traeger ?[31m ? ?", lines[0]);
+    }
+
+    [Theory]
+    [MemberData(nameof(Presets))]
+    public void EveryPreset_KeepsToItsWidthAndToAscii(string name)
+    {
+        Calculation calculation = Sheets.Preset(name);
+        foreach (int width in new[] { 40, 80, 132 })
+        {
+            ImmutableArray<string> lines = CheckText.Lines(calculation, new CheckRequest(name, [], width));
+
+            Assert.Contains("Reactions", lines);
+            Assert.All(lines, line => Assert.InRange(line.Length, 0, width));
+            Assert.All(string.Concat(lines), c => Assert.InRange(c, ' ', '~'));
+        }
+    }
+
+    private static ImmutableArray<string> Lines(BeamDocument document) =>
+        CheckText.Lines(Sheets.Run(document), new CheckRequest("", []));
 }

@@ -22,7 +22,7 @@ internal static class Beams
         Loads = [new() { Kind = "point", At = "2 m", Force = "12 kN" }],
     };
 
-    /// <summary>Two spans of 4 m and 5 m on three supports, statically indeterminate, nothing known of its stiffness.</summary>
+    /// <summary>Two spans of 4 m and 5 m on three supports, indeterminate, nothing known of its stiffness.</summary>
     internal static BeamDocument TwoSpans { get; } = new()
     {
         Spans = [new() { Length = "4 m" }, new() { Length = "5 m" }],

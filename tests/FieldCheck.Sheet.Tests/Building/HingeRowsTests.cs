@@ -8,7 +8,8 @@ public sealed class HingeRowsTests
     [Fact]
     public void Hinges_StandFromLeftToRight()
     {
-        BeamModel model = Beams.Model(Beams.TwoSpans with { Hinges = [new() { At = "B + 1 m" }, new() { Joint = "1" }] });
+        BeamModel model = Beams.Model(
+            Beams.TwoSpans with { Hinges = [new() { At = "B + 1 m" }, new() { Joint = "1" }] });
 
         Assert.Equal<double>([4, 5], model.Hinges);
     }
@@ -50,7 +51,8 @@ public sealed class HingeRowsTests
     [Fact]
     public void TwoSupportsAtOnePlace_AreTold() => Assert.Equal(
         ["support[3].at: support 2 stands at this place already"],
-        Beams.Problems(Beams.With(Beams.Pin, Beams.Roller, new SupportEntry { Kind = "roller", At = "19.68503937007874 ft" })));
+        Beams.Problems(Beams.With(
+            Beams.Pin, Beams.Roller, new SupportEntry { Kind = "roller", At = "19.68503937007874 ft" })));
 
     [Fact]
     public void HingeWithoutPlace_IsTold() => Assert.Equal(

@@ -94,10 +94,16 @@ public sealed class LoadRowsTests
     public static TheoryData<LoadEntry, string[]> WrongLoads => new()
     {
         { new() { At = "1 m" }, ["load[1].kind: a load needs its kind: point, distributed or couple"] },
-        { new() { Kind = "pointt" }, ["load[1].kind: expected point, distributed or couple, found 'pointt': did you mean point?"] },
+        {
+            new() { Kind = "pointt" },
+            ["load[1].kind: expected point, distributed or couple, found 'pointt': did you mean point?"]
+        },
         {
             new() { Kind = "point" },
-            ["load[1].force: a point load needs its force, as \"12 kN\"", "load[1].at: needs at = its place, as \"4 ft\""]
+            [
+                "load[1].force: a point load needs its force, as \"12 kN\"",
+                "load[1].at: needs at = its place, as \"4 ft\"",
+            ]
         },
         { new() { Kind = "couple", At = "1 m" }, ["load[1].moment: a couple needs its moment, as \"5 kN*m\""] },
         {

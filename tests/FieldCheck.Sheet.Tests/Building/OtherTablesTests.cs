@@ -8,7 +8,10 @@ public sealed class OtherTablesTests
     {
         { Beams.Simple with { Display = "metric" }, ["display: expected us or si, found 'metric'"] },
         { Beams.Simple with { ShearDeformation = "yes" }, ["shear_deformation: expected true or false"] },
-        { Beams.Simple with { Ask = ["span[1].length", "load[2].force"] }, ["ask[2]: 'load[2].force' is no cell of this beam"] },
+        {
+            Beams.Simple with { Ask = ["span[1].length", "load[2].force"] },
+            ["ask[2]: 'load[2].force' is no cell of this beam"]
+        },
         { Beams.Simple with { Patterns = [new()] }, ["pattern[1].case: needs the name of a case, as \"live\""] },
         {
             Beams.Simple with { Patterns = [new() { Case = "sonw" }] },
@@ -63,7 +66,10 @@ public sealed class OtherTablesTests
             ["tolerance.position: '-1 in' is less than zero", "tolerance.load: '-10 %' is less than zero"]
         },
         {
-            Beams.Simple with { Limits = new() { DeflectionAbsolute = "0 mm", DeflectionCases = [new("lve", "L/360")] } },
+            Beams.Simple with
+            {
+                Limits = new() { DeflectionAbsolute = "0 mm", DeflectionCases = [new("lve", "L/360")] },
+            },
             [
                 "limits.deflection_absolute: '0 mm' is not greater than zero",
                 "limits.deflection_cases.lve: no load stands in a case 'lve', and it is none of the usual ones: "
@@ -127,7 +133,8 @@ public sealed class OtherTablesTests
             Supports = [Beams.Pin, new() { Kind = "pin" }],
             Spans =
             [
-                .. Enumerable.Range(1, 10).Select(span => new SpanEntry { Length = span is 1 or 10 ? "1 furlong" : "1 m" }),
+                .. Enumerable.Range(1, 10)
+                    .Select(span => new SpanEntry { Length = span is 1 or 10 ? "1 furlong" : "1 m" }),
             ],
         }));
 }

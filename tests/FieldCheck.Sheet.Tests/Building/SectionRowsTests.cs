@@ -110,7 +110,10 @@ public sealed class SectionRowsTests
                 "section.s.web_thickness: an I section needs its web thickness",
             ]
         },
-        { new() { Name = "s", Area = "3 in2" }, ["section.s.inertia: a section given by its figures needs its inertia"] },
+        {
+            new() { Name = "s", Area = "3 in2" },
+            ["section.s.inertia: a section given by its figures needs its inertia"]
+        },
         { new() { Name = "s", Wall = "3 mm" }, ["section.s.diameter: a round section needs its diameter"] },
         {
             new() { Name = "s", Diameter = "3 in", Depth = "3 in" },

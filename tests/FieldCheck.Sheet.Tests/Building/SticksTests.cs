@@ -13,7 +13,8 @@ public sealed class SticksTests
     [Fact]
     public void OnlySectionAndMaterial_AreEverySpansOwn()
     {
-        ImmutableArray<Stick> sticks = Beams.Built(Beams.TwoSpans with { Sections = [Joist], Materials = [Timber] }).Sticks;
+        ImmutableArray<Stick> sticks =
+            Beams.Built(Beams.TwoSpans with { Sections = [Joist], Materials = [Timber] }).Sticks;
 
         Assert.Equal(["joist", "joist"], sticks.Select(stick => stick.SectionName));
         Assert.Equal(["timber", "timber"], sticks.Select(stick => stick.MaterialName));
@@ -31,7 +32,10 @@ public sealed class SticksTests
 
     [Fact]
     public void OfSeveral_ASpanThatNamesNoneHasNone() => Assert.Equal(
-        ["span[2].section: span 2 needs a section: statics alone does not solve this beam, and others have a stiffness, so all must"],
+        [
+            "span[2].section: span 2 needs a section: statics alone does not solve this beam, and others have a "
+                + "stiffness, so all must",
+        ],
         Beams.Problems(Document("bearer", null)));
 
     [Fact]

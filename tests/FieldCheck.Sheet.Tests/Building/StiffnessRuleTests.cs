@@ -22,7 +22,8 @@ public sealed class StiffnessRuleTests
 
     [Fact]
     public void DeterminateBeamOnASpringThatSettles_NeedsNoStiffness() => Assert.Empty(Beams.Problems(Beams.With(
-        Beams.Pin with { Settlement = "5 mm" }, new SupportEntry { Kind = "spring", Joint = "1", Stiffness = "1 kN/mm" })));
+        Beams.Pin with { Settlement = "5 mm" },
+        new SupportEntry { Kind = "spring", Joint = "1", Stiffness = "1 kN/mm" })));
 
     [Fact]
     public void EverythingKnown_IsAbsolute()
@@ -120,7 +121,8 @@ public sealed class StiffnessRuleTests
         [Needs(1, "material", "a spring stands here, and how much it yields against the beam counts")],
         Beams.Problems(Spans("heavy", "light") with
         {
-            Supports = Beams.TwoSpans.Supports.SetItem(1, new() { Kind = "spring", Joint = "1", Stiffness = "2 kN/mm" }),
+            Supports = Beams.TwoSpans.Supports.SetItem(
+                1, new() { Kind = "spring", Joint = "1", Stiffness = "2 kN/mm" }),
         }));
 
     [Fact]

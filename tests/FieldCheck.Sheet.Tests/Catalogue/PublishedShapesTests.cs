@@ -13,7 +13,7 @@ namespace FieldCheck.Sheet.Tests.Catalogue;
 /// </remarks>
 public sealed class PublishedShapesTests
 {
-    private static readonly PresetTable[] All = [.. PresetTables.Read("sections/")];
+    private static readonly PresetTable[] All = [.. PresetTables.Read("presets/sections/")];
 
     public static TheoryData<string> Names => [.. All.Select(table => table.Name)];
 
@@ -89,7 +89,8 @@ public sealed class PublishedShapesTests
         double quarterOwn = Math.PI * Math.Pow(r, 4) / 16 - quarter * arm * arm;
         double fillet = r * r - quarter;
         double centroid = (r * r * r / 2 - quarter * (r - arm)) / fillet;
-        double filletOwn = Math.Pow(r, 4) / 3 - quarterOwn - quarter * Math.Pow(r - arm, 2) - fillet * centroid * centroid;
+        double filletOwn =
+            Math.Pow(r, 4) / 3 - quarterOwn - quarter * Math.Pow(r - arm, 2) - fillet * centroid * centroid;
 
         double inertia = (b * Math.Pow(d, 3) - (b - tw) * Math.Pow(h, 3)) / 12
             + 4 * (filletOwn + fillet * Math.Pow(h / 2 - centroid, 2));

@@ -159,5 +159,5 @@ public sealed class SupportEditsTests
         Assert.Equal([("pin", "0 m"), ("roller", "end")], two.Supports.Select(support => (support.Kind, support.At)));
     }
 
-    private static string?[] Labels(BeamDocument document) => [.. FormLabels.Of(document)];
+    private static string[] Labels(BeamDocument document) => [.. FormLabels.Of(document).Select(label => label ?? "?")];
 }

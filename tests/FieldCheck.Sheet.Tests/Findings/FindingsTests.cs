@@ -5,7 +5,7 @@ namespace FieldCheck.Sheet.Tests.Findings;
 
 public sealed class FindingsTests
 {
-    /// <summary>4 m on a pin and a roller with an overhang of 2 m, 3 kN at its end: the pin is pulled by 1.5 kN.</summary>
+    /// <summary>4 m on a pin and a roller, an overhang of 2 m, 3 kN at its end: the pin is pulled by 1.5 kN.</summary>
     private static readonly BeamDocument Overhang = new()
     {
         Spans = [new() { Length = "4 m" }, new() { Length = "2 m" }],
@@ -90,7 +90,9 @@ public sealed class FindingsTests
     [Fact]
     public void BeamOnRollersOnly_IsNotHeldLengthways() => Assert.Equal(
         ["Nothing holds the beam lengthways, and no load asks for it."],
-        Texts(Beams.Simple with { Supports = [Beams.Pin with { Kind = "roller" }, Beams.Roller] }, "not_held_lengthways"));
+        Texts(
+            Beams.Simple with { Supports = [Beams.Pin with { Kind = "roller" }, Beams.Roller] },
+            "not_held_lengthways"));
 
     [Fact]
     public void StiffnessTakenForGranted_IsSaid() => Assert.Equal(
@@ -100,7 +102,9 @@ public sealed class FindingsTests
     [Fact]
     public void AreaTakenForGranted_IsSaid() => Assert.Equal(
         ["Not every area is given: forces along the beam were shared out as if its area were uniform."],
-        Texts(Beams.Simple with { Supports = [Beams.Pin, Beams.Roller with { Kind = "pin" }] }, "uniform_area_assumed"));
+        Texts(
+            Beams.Simple with { Supports = [Beams.Pin, Beams.Roller with { Kind = "pin" }] },
+            "uniform_area_assumed"));
 
     [Fact]
     public void CaseInNoCombinationOfABasis_IsSaid()
@@ -144,10 +148,18 @@ public sealed class FindingsTests
     {
         BeamDocument document = Beams.Simple with
         {
-            Supports = [Beams.Pin with { BearingAllowable = "500 psi" }, Beams.Roller with { Pad = "2 ft x 2 ft", AllowablePressure = "3 ksf" }],
+            Supports =
+            [
+                Beams.Pin with { BearingAllowable = "500 psi" },
+                Beams.Roller with { Pad = "2 ft x 2 ft", AllowablePressure = "3 ksf" },
+            ],
             Materials = [new() { Name = "m", Modulus = "11 GPa", AllowableBending = "8 MPa", DesignShear = "2 MPa" }],
             Patterns = [new() { Case = "live" }],
-            Rolling = [new() { Label = "Hand truck", Axles = [new() { Offset = "0 m", Force = "4 kN" }] }, new() { Axles = [new() { Offset = "0 m", Force = "4 kN" }] }],
+            Rolling =
+            [
+                new() { Label = "Hand truck", Axles = [new() { Offset = "0 m", Force = "4 kN" }] },
+                new() { Axles = [new() { Offset = "0 m", Force = "4 kN" }] },
+            ],
             Limits = new() { DeflectionAbsolute = "10 mm", DeflectionCases = [new("live", "L/480")] },
             Stated = [new() { Support = "A", Horizontal = "1 kN", Moment = "0 kNm" }],
         };
@@ -177,6 +189,8 @@ public sealed class FindingsTests
 
     private static string[] Texts(BeamDocument document, string code) =>
     [
-        .. CalculationTests.Run(document).Messages.Where(message => message.Code == code).Select(message => message.Text),
+        .. CalculationTests.Run(document).Messages
+            .Where(message => message.Code == code)
+            .Select(message => message.Text),
     ];
 }

@@ -1,71 +1,89 @@
+using System.Text;
 using FieldCheck.Sheet.Presets;
-using FieldCheck.Sheet.Reading;
 
 namespace FieldCheck.Sheet.Tests.Presets;
 
 public sealed class BeamFileOnDiskTests : IDisposable
 {
+    private const string Beam = "format = 1\ntitle = \"d\u00e9p\u00f4t\"\n[[span]]\nlength = \"2 m\"\n";
+
     private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("fieldcheck-");
 
     [Fact]
-    public void Text_IsReadAsItStands()
+    public void File_OpensUnderTheNameItWasGiven()
     {
-        File.WriteAllText(Beam, "title = \"d\u00e9p\u00f4t\"\r\n");
+        string path = Path.Combine(_folder.FullName, "beam.toml");
+        File.WriteAllText(path, Beam);
 
-        Assert.Equal("title = \"d\u00e9p\u00f4t\"\r\n", Accepted(BeamFileOnDisk.Read("beam.toml", Beam)));
+        BeamFileReading.Opened opened = Opened(BeamFileOnDisk.Open("job/beam.toml", path));
+
+        Assert.Equal(new BeamFileText("job/beam.toml", Beam), opened.Origin);
+        Assert.Equal("d\u00e9p\u00f4t", opened.Document.Title);
+    }
+
+    [Theory]
+    [InlineData("beam.toml")]
+    [InlineData("job", "beam.toml")]
+    public void NoSuchFileOrFolder_IsRefused(params string[] names)
+    {
+        string path = Path.Combine([_folder.FullName, .. names]);
+
+        Assert.Equal("beam.toml: there is no such file.", Refused(BeamFileOnDisk.Open("beam.toml", path)));
     }
 
     [Fact]
-    public void ByteOrderMark_IsNoPartOfTheText() =>
-        Assert.Equal("a", Accepted(BeamFileOnDisk.Read(new MemoryStream([0xef, 0xbb, 0xbf, 0x61]))));
-
-    [Fact]
-    public void NoSuchFile_IsSaidByTheNameItWasGiven() =>
-        Assert.Equal("there is no file beam.toml.", Refused(BeamFileOnDisk.Read("beam.toml", Beam)));
-
-    [Fact]
-    public void NoSuchFolder_IsSaidInTheSameWay() =>
-        Assert.Equal(
-            "there is no file job/beam.toml.",
-            Refused(BeamFileOnDisk.Read("job/beam.toml", Path.Combine(_folder.FullName, "job", "beam.toml"))));
-
-    [Fact]
     public void Folder_IsRefused() =>
-        Assert.Equal("it is a folder, not a file.", Refused(BeamFileOnDisk.Read(".", _folder.FullName)));
+        Assert.Equal("job: it is a folder, not a file.", Refused(BeamFileOnDisk.Open("job", _folder.FullName)));
 
     [Fact]
-    public void LongestText_IsRead() =>
-        Assert.Equal(1 << 20, Accepted(BeamFileOnDisk.Read(new MemoryStream(Letters(1 << 20)))).Length);
+    public void StreamThatGivesAByteAtATime_IsReadToItsEnd()
+    {
+        using Dripping stream = new(Encoding.UTF8.GetBytes(Beam));
+
+        Assert.Equal(Beam, Opened(BeamFileOnDisk.Open("beam.toml", stream)).Origin.Text);
+    }
+
+    [Theory]
+    [InlineData(1 << 20, true)]
+    [InlineData((1 << 20) + 1, false)]
+    public void OneMebibyte_IsTheMostThatOpens(int size, bool opens)
+    {
+        byte[] bytes = Encoding.UTF8.GetBytes(Beam);
+        byte[] padded = [.. bytes, .. Enumerable.Repeat((byte)'\n', size - bytes.Length)];
+        using MemoryStream stream = new(padded);
+
+        Assert.Equal(opens, BeamFileOnDisk.Open("beam.toml", stream) is BeamFileReading.Opened);
+    }
 
     [Fact]
-    public void OneByteMore_IsRefused() =>
-        Assert.Equal(
-            "it is longer than 1 MiB.", Refused(BeamFileOnDisk.Read(new MemoryStream(Letters((1 << 20) + 1)))));
+    public void EndlessStream_IsRefused()
+    {
+        using Endless stream = new();
 
-    [Fact]
-    public void StreamThatGivesAByteAtATime_IsReadToItsEnd() =>
-        Assert.Equal("span", Accepted(BeamFileOnDisk.Read(new Dripping("span"u8.ToArray()))));
-
-    [Fact]
-    public void TextOfAnotherEncoding_IsRefusedWhereItBreaks() =>
-        Assert.Equal(
-            "it is not UTF-8 text: byte 3 does not fit.",
-            Refused(BeamFileOnDisk.Read(new MemoryStream([0x61, 0x62, 0xe9, 0x22]))));
+        Assert.Contains("1 MiB", Refused(BeamFileOnDisk.Open("beam.toml", stream)));
+    }
 
     public void Dispose() => _folder.Delete(recursive: true);
 
-    private string Beam => Path.Combine(_folder.FullName, "beam.toml");
+    private static BeamFileReading.Opened Opened(BeamFileReading reading) =>
+        Assert.IsType<BeamFileReading.Opened>(reading);
 
-    private static byte[] Letters(int count) => [.. Enumerable.Repeat((byte)'a', count)];
-
-    private static string Accepted(Reading<string> reading) => Assert.IsType<Reading<string>.Accepted>(reading).Value;
-
-    private static string Refused(Reading<string> reading) => Assert.IsType<Reading<string>.Refused>(reading).Text;
+    private static string Refused(BeamFileReading reading) =>
+        Assert.Single(Assert.IsType<BeamFileReading.Refused>(reading).Problems).ToString();
 
     private sealed class Dripping(byte[] bytes) : MemoryStream(bytes)
     {
-        public override int Read(byte[] buffer, int offset, int count) => base.Read(buffer, offset, Math.Min(count, 1));
+        public override int Read(byte[] buffer, int offset, int count) => Read(buffer.AsSpan(offset, count));
 
         public override int Read(Span<byte> buffer) => base.Read(buffer[..Math.Min(buffer.Length, 1)]);
+    }
+
+    private sealed class Endless : MemoryStream
+    {
+        public override int Read(Span<byte> buffer)
+        {
+            buffer.Fill((byte)'a');
+            return buffer.Length;
+        }
     }
 }

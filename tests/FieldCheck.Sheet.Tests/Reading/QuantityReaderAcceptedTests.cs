@@ -115,6 +115,8 @@ public sealed class QuantityReaderAcceptedTests
     [InlineData("30 deg", QuantityKind.Angle, Math.PI / 6)]
     [InlineData("1.2 * 0.5", QuantityKind.Number, 0.6)]
     [InlineData("6 m / 3 m", QuantityKind.Number, 2)]
+    [InlineData("50 % / 25 %", QuantityKind.Number, 2)]
+    [InlineData("30 % / 2", QuantityKind.Share, 0.15)]
     [InlineData("30 %", QuantityKind.Share, 0.3)]
     [InlineData("30%", QuantityKind.Share, 0.3)]
     [InlineData("2 * 15 %", QuantityKind.Share, 0.3)]

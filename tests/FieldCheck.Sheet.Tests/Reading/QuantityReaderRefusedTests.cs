@@ -62,6 +62,7 @@ public sealed class QuantityReaderRefusedTests
     [InlineData("1/128 in", 0, "1/128 is no tape fraction (halves down to 64ths): write 1 in / 128 or a decimal")]
     [InlineData("5 1/3 in", 2, "1/3 is no tape fraction (halves down to 64ths): write 5 in + 1 in / 3 or a decimal")]
     [InlineData("5 5/4 in", 2, "5/4 after 5: a fraction after a whole number stays below 1")]
+    [InlineData("5 4/4 in", 2, "4/4 after 5: a fraction after a whole number stays below 1")]
     [InlineData("5 1 / 4 in", 2, "'1' follows without a sign: write + or * between, and a number without spaces")]
     [InlineData("5.5 1/4 in", 4, "'1' follows without a sign: write + or * between, and a number without spaces")]
     [InlineData("5-1/4 in", 0, "5 has no unit, and the other part of the sum is a length")]
@@ -135,6 +136,7 @@ public sealed class QuantityReaderRefusedTests
     [InlineData("3 ± 1", QuantityKind.Number, 4, "a number takes no ±")]
     [InlineData("0.3", QuantityKind.Share, 0, "0.3 could be 30 % or 0.3 %: write the one meant")]
     [InlineData("30 % ± 5 %", QuantityKind.Share, 7, "a share takes no ±")]
+    [InlineData("50 % / 25 %", QuantityKind.Share, 0, "expected a share such as \"30 %\", found a number")]
     [InlineData("30 kN", QuantityKind.Share, 0, "expected a share such as \"30 %\", found a force")]
     public void BrokenCellOfAnotherKind_IsAnsweredInTheseWords(
         string text, QuantityKind kind, int offset, string expected) => AssertRefused(text, offset, expected, kind);

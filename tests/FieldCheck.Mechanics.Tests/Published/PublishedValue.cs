@@ -1,0 +1,15 @@
+using FieldCheck.Mechanics.Model;
+
+namespace FieldCheck.Mechanics.Tests.Published;
+
+/// <summary>One printed figure and how closely its digits pin it down.</summary>
+/// <param name="What">The quantity, a key word of the data files.</param>
+/// <param name="Printed">The figure.</param>
+/// <param name="Tolerance">Absolute: half a unit of its last printed digit.</param>
+/// <param name="At">Where it stands, if at one place.</param>
+/// <param name="Side">Which side of that place; the left one if nothing is said.</param>
+/// <param name="From">Left end of the stretch that it speaks of, if not of the whole beam.</param>
+/// <param name="To">Right end of that stretch.</param>
+/// <param name="LoadAt">Influence ordinates only: where the unit load stands.</param>
+internal sealed record PublishedValue(
+    string What, double Printed, double Tolerance, double? At, Side Side, double? From, double? To, double? LoadAt);

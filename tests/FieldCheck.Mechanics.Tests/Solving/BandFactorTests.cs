@@ -1,0 +1,113 @@
+using CsCheck;
+using FieldCheck.Mechanics.Solving;
+using MathNet.Numerics.LinearAlgebra;
+
+namespace FieldCheck.Mechanics.Tests.Solving;
+
+/// <summary>The band factorisation by residuals and against a dense solver of a library.</summary>
+public sealed class BandFactorTests
+{
+    private static readonly Gen<(int Count, int Half, int Seed)> AnyShape =
+        Gen.Select(Gen.Int[1, 30], Gen.Int[0, 6], Gen.Int[0, 1_000_000]);
+
+    [Fact]
+    public void Solve_LeavesNoResidual() => AnyShape.Sample((count, half, seed) =>
+    {
+        double[,] matrix = PositiveDefinite(count, half, seed);
+        double[] wanted = [.. Enumerable.Range(0, count).Select(i => Math.Sin(i + seed))];
+        DoubleDouble[] side = [.. Enumerable.Range(0, count).Select(i => Row(matrix, i, wanted))];
+        BandFactor factor = Filled(matrix, half);
+
+        Assert.True(factor.Factor());
+        factor.Solve(side);
+
+        for (int i = 0; i < count; i++)
+        {
+            Assert.Equal(wanted[i], (double)side[i], 1e-15);
+        }
+    });
+
+    [Fact]
+    public void Solve_AgreesWithADenseSolver() => AnyShape.Sample((count, half, seed) =>
+    {
+        double[,] matrix = PositiveDefinite(count, half, seed);
+        Vector<double> right = Vector<double>.Build.Dense(count, i => Math.Cos(i * 0.7 + seed));
+        Vector<double> expected = Matrix<double>.Build.DenseOfArray(matrix).Cholesky().Solve(right);
+        DoubleDouble[] side = [.. right.Select(value => (DoubleDouble)value)];
+        BandFactor factor = Filled(matrix, half);
+
+        Assert.True(factor.Factor());
+        factor.Solve(side);
+
+        for (int i = 0; i < count; i++)
+        {
+            Assert.Equal(expected[i], (double)side[i], 1e-12);
+        }
+    });
+
+    [Fact]
+    public void Factor_NotPositiveDefinite_SaysSo()
+    {
+        BandFactor factor = Filled(new double[,] { { 1, 2 }, { 2, 1 } }, 1);
+
+        Assert.False(factor.Factor());
+    }
+
+    [Fact]
+    public void Clear_ForgetsTheMatrixBefore()
+    {
+        BandFactor factor = Filled(new double[,] { { 9, 3 }, { 3, 9 } }, 1);
+        factor.Clear(1, 0);
+        factor.Add(0, 0, 4);
+        DoubleDouble[] side = [8];
+
+        Assert.True(factor.Factor());
+        factor.Solve(side);
+
+        Assert.Equal(2, (double)side[0]);
+    }
+
+    private static double[,] PositiveDefinite(int count, int half, int seed)
+    {
+        Random random = new(seed);
+        double[,] matrix = new double[count, count];
+        for (int i = 0; i < count; i++)
+        {
+            for (int j = Math.Max(0, i - half); j < i; j++)
+            {
+                matrix[i, j] = matrix[j, i] = random.NextDouble() - 0.5;
+            }
+
+            matrix[i, i] = half + 1 + random.NextDouble();
+        }
+
+        return matrix;
+    }
+
+    private static BandFactor Filled(double[,] matrix, int half)
+    {
+        int count = matrix.GetLength(0);
+        BandFactor factor = new();
+        factor.Clear(count, Math.Min(half, count));
+        for (int i = 0; i < count; i++)
+        {
+            for (int j = Math.Max(0, i - half); j <= i; j++)
+            {
+                factor.Add(j, i, matrix[i, j]);
+            }
+        }
+
+        return factor;
+    }
+
+    private static DoubleDouble Row(double[,] matrix, int row, double[] values)
+    {
+        DoubleDouble sum = 0;
+        for (int j = 0; j < values.Length; j++)
+        {
+            sum += DoubleDouble.Product(matrix[row, j], values[j]);
+        }
+
+        return sum;
+    }
+}
