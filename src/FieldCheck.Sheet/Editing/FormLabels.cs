@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using FieldCheck.Sheet.Building;
 using FieldCheck.Sheet.Document;
 
 namespace FieldCheck.Sheet.Editing;
@@ -18,7 +19,7 @@ public static class FormLabels
         bool areKnown = places.All(place => place is not null);
         int[] order = [.. Enumerable.Range(0, places.Length).OrderBy(row => places[row])];
         return [.. document.Supports.Select((support, row) =>
-            support.Label?.Trim() ?? (areKnown ? Letter(Array.IndexOf(order, row)) : null))];
+            support.Label?.Trim() ?? (areKnown ? SupportLabels.Letter(Array.IndexOf(order, row)) : null))];
     }
 
     /// <summary>Where the joints lie [m from the left end], as far as the lengths of the spans read; 0 at least.</summary>
@@ -48,8 +49,4 @@ public static class FormLabels
         LoadEntry load = document.Loads[row];
         return positions.Of(load.To ?? "end", supports) - (load.From is string from ? positions.Of(from, supports) : 0);
     }
-
-    private static string Letter(int fromLeft) => fromLeft < 26
-        ? ((char)('A' + fromLeft)).ToString()
-        : Letter(fromLeft / 26 - 1) + (char)('A' + fromLeft % 26);
 }
