@@ -9,14 +9,24 @@ namespace FieldCheck.Mechanics.Solving;
 /// </remarks>
 internal sealed class ContactState(StiffnessMethod method, Kinematics kinematics)
 {
-    /// <summary>What counts as nothing, relative to the greatest force or movement [–]: rounding of the inputs.</summary>
+    /// <summary>
+    /// What counts as nothing, relative to the greatest force or movement [–]: rounding of the inputs.
+    /// </summary>
     private const double Nothing = 1e-12;
 
     /// <summary>Soft springs that carry less than this part of the loads carry nothing [–].</summary>
     private const double Leaning = 1e-9;
 
-    /// <summary>How much farther than the heights of the supports differ a resting beam may stand off one [–].</summary>
+    /// <summary>
+    /// How much farther than the heights of the supports differ a resting beam may stand off one [–].
+    /// </summary>
     private const double ByHeight = 1000;
+
+    /// <summary>The soft springs, relative to the stiffness of the whole beam [–].</summary>
+    private const double EasePerStiffness = 1e-12;
+
+    /// <summary>A gentle press, relative to the loads and to what would bend the beam by the least gap [–].</summary>
+    private const double Gentle = 1e-6;
 
     private bool[] _touching = [];
     private bool[] _wrong = [];
@@ -54,12 +64,23 @@ internal sealed class ContactState(StiffnessMethod method, Kinematics kinematics
 
     internal void TouchAll() => Touching.Fill(true);
 
+    /// <summary>Presses the beam gently down (1), up (-1), or no more (0): far too little to close a gap by bending.</summary>
+    internal void Press(int sense)
+    {
+        double least = double.PositiveInfinity;
+        foreach (Support support in Model.Supports)
+        {
+            least = support.Settlement == 0 ? least : Math.Min(least, Math.Abs(support.Settlement));
+        }
+
+        double bending = double.IsFinite(least) ? least * _ease / EasePerStiffness : 0;
+        double ofLoads = method.LoadSize > 0 ? method.LoadSize : bending;
+        method.Press = sense * Gentle * Math.Min(bending, ofLoads) / Count;
+    }
+
     internal bool IsOneWay(int support) => Model.Supports[support].Action != SupportAction.Both;
 
     internal bool IsWrong(int support) => _wrong[support];
-
-    /// <summary>Whether a support, touching or not, meets the beam without pressing.</summary>
-    internal bool IsClose(int support) => Math.Abs(Clearance(support)) <= SmallMovement(support);
 
     /// <summary>Solves on what touches.</summary>
     /// <returns>False: the arithmetic cannot hold the figures.</returns>
@@ -91,7 +112,9 @@ internal sealed class ContactState(StiffnessMethod method, Kinematics kinematics
         return wrong;
     }
 
-    /// <summary>Whether the soft springs carry loads, and more than unequal heights of the supports make them carry.</summary>
+    /// <summary>
+    /// Whether the soft springs carry loads, and more than unequal heights of the supports make them carry.
+    /// </summary>
     private bool LeansOnEase()
     {
         double carried = 0;
@@ -126,7 +149,9 @@ internal sealed class ContactState(StiffnessMethod method, Kinematics kinematics
     private double SmallMovement(int support) =>
         Nothing * (method.GreatestMovement + Math.Abs(Model.Supports[support].Settlement));
 
-    /// <summary>A stiffness far below any of the beam's own [N/m], yet far above the rounding of double-doubles.</summary>
+    /// <summary>
+    /// A stiffness far below any of the beam's own [N/m], yet far above the rounding of double-doubles.
+    /// </summary>
     private static double EaseOf(BeamModel model)
     {
         double flexural = double.PositiveInfinity;
@@ -135,7 +160,7 @@ internal sealed class ContactState(StiffnessMethod method, Kinematics kinematics
             flexural = Math.Min(flexural, span.FlexuralRigidity);
         }
 
-        double ease = 1e-12 * flexural / (model.Length * model.Length * model.Length);
+        double ease = EasePerStiffness * flexural / (model.Length * model.Length * model.Length);
         foreach (Support support in model.Supports)
         {
             if (support.Across is Restraint.Spring spring)

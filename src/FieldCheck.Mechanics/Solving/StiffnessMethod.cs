@@ -33,10 +33,15 @@ internal sealed class StiffnessMethod
     /// <summary>Whether the loads now on the beam act along it too.</summary>
     internal bool HasAlongLoad => _loads.HasAlong;
 
+    /// <summary>A force down at every node besides the loads [N], for trying which way a resting beam settles.</summary>
+    internal double Press { get; set; }
+
     /// <summary>False: some solution since the supports were last held came out infinite or not a number.</summary>
     internal bool StayedFinite { get; private set; }
 
-    /// <summary>The sizes of the loads now on the beam added up, as the nodes take them, couples over its length [N].</summary>
+    /// <summary>
+    /// The sizes of the loads now on the beam added up, as the nodes take them, couples over its length [N].
+    /// </summary>
     internal double LoadSize { get; private set; }
 
     /// <summary>The greatest internal force of the last solution, moments over the beam's length [N].</summary>
@@ -156,14 +161,16 @@ internal sealed class StiffnessMethod
         StayedFinite &= double.IsFinite(_noise.GreatestForce) && double.IsFinite(_noise.GreatestMovement);
     }
 
-    /// <summary>What the node of a support needs from outside to balance: its reaction, if it is all that holds there.</summary>
+    /// <summary>
+    /// What the node of a support needs from outside to balance: its reaction, if it is all that holds there.
+    /// </summary>
     internal (double Right, double Up, double Turn) ReactionAt(int node)
     {
         SectionForces left = node > 0 ? _forces[node - 1].End : default;
         SectionForces right = node < _grid.ElementCount ? _forces[node].Start : default;
         PointAction action = _loads.At(_grid.PointOf(node));
         return (_noise.Force(left.Axial - right.Axial - action.Right),
-            _noise.Force(right.Shear - left.Shear - action.Up),
+            _noise.Force(right.Shear - left.Shear - action.Up + Press),
             _noise.Moment(left.Moment - right.Moment - action.TurnLeft - action.TurnRight));
     }
 
@@ -262,6 +269,7 @@ internal sealed class StiffnessMethod
         for (int node = 0; node < _grid.NodeCount; node++)
         {
             PointAction action = _nodeActions[node];
+            action.Up -= Press;
             ref readonly SurfaceDirection direction = ref _freedoms.Direction(node);
             if (direction.IsSloped)
             {
