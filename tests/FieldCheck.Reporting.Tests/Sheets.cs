@@ -24,8 +24,8 @@ internal static class Sheets
         Loads =
         [
             new LoadEntry { Kind = "distributed", Intensity = "0.25 kN/m", Label = "decking", Case = "dead" },
-            new LoadEntry { Kind = "distributed", Total = "12 kN", From = "0.60 m", To = "1.60 m", Label = "pallets L" },
-            new LoadEntry { Kind = "distributed", Pressure = "10 kPa", Width = "1.2 m", From = "1.80 m", To = "2.80 m" },
+            new LoadEntry { Kind = "distributed", Total = "12 kN", From = "0.6 m", To = "1.6 m", Label = "pallets L" },
+            new LoadEntry { Kind = "distributed", Pressure = "10 kPa", Width = "1.2 m", From = "1.8 m", To = "2.8 m" },
             new LoadEntry { Kind = "point", Force = "1.5 kN", At = "3.40 m", Label = "chain block" },
         ],
         Sections = [new SectionEntry { Name = "bearer", Width = "75 mm", Depth = "225 mm" }],

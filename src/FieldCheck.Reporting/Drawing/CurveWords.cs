@@ -22,7 +22,8 @@ internal sealed record CurveWords(
         string sagging = isSagDown ? "+ = sagging, below" : "+ = sagging, above";
         return curve switch
         {
-            Curve.Shear => Forces(["shear", force, "+ = left", "part", "pushed", "up"], $"shear, {force} (+ = left part pushed up)"),
+            Curve.Shear => Forces(
+                ["shear", force, "+ = left", "part", "pushed", "up"], $"shear, {force} (+ = left part pushed up)"),
             Curve.Axial => Forces(["axial", force, "+ pull"], $"axial force, {force} (+ = tension)"),
             Curve.Moment => new CurveWords(
                 ["moment", moment, sag],

@@ -54,7 +54,7 @@ internal static class LoadPictures
             Load.Point point => new LoadPicture(
                 point.Position,
                 point.Position,
-                _ => PointGlyph(point, factor),
+                _ => PointGlyph(point.Down * factor, point.Right * factor),
                 PointRank,
                 Math.Max(Math.Abs(point.Down), Math.Abs(point.Right)) * Math.Abs(factor),
                 number,
@@ -85,7 +85,7 @@ internal static class LoadPictures
             label);
     }
 
-    private static char PointGlyph(Load.Point point, double factor) => (point.Down * factor, point.Right * factor) switch
+    private static char PointGlyph(double down, double right) => (down, right) switch
     {
         ( > 0, _) => 'V',
         ( < 0, _) => LoadPicture.Uplift,
@@ -116,7 +116,7 @@ internal static class LoadPictures
         return (1 - share) * spread.StartIntensity + share * spread.EndIntensity;
     }
 
-    /// <summary>Own weight, and what lies all along no more than half as heavy as the heaviest, is drawn lightly.</summary>
+    /// <summary>Own weight, and what lies all along no more than half as heavy as the heaviest.</summary>
     private static bool IsLight(BuiltBeam beam, NamedLoad named, Load.Distributed spread, double heaviest)
     {
         bool isAll = spread.From == 0 && spread.To == beam.Model.Length;

@@ -8,6 +8,8 @@ namespace FieldCheck.Reporting.Tests.Drawing;
 
 public sealed class DiagramPlotTests
 {
+    private static readonly PlotStyle Outline = new(IsFilled: false);
+
     [Theory]
     [InlineData(60)]
     [InlineData(80)]
@@ -27,14 +29,14 @@ public sealed class DiagramPlotTests
     [InlineData(80)]
     [InlineData(120)]
     public void ShearOfPointLoads_Outline_IsThePicture(int width) =>
-        Matches($"shear-points-{width}", SampleBeams.PointLoads.ShearCurve(), width, 10, new PlotStyle(IsFilled: false));
+        Matches($"shear-points-{width}", SampleBeams.PointLoads.ShearCurve(), width, 10, Outline);
 
     [Theory]
     [InlineData(60)]
     [InlineData(80)]
     [InlineData(120)]
     public void MomentOfPointLoads_Outline_IsThePicture(int width) =>
-        Matches($"moment-points-{width}", SampleBeams.PointLoads.MomentCurve(), width, 10, new PlotStyle(IsFilled: false));
+        Matches($"moment-points-{width}", SampleBeams.PointLoads.MomentCurve(), width, 10, Outline);
 
     [Fact]
     public void MomentOfTheTrenchBearer_SagDown_IsThePicture() =>
@@ -56,7 +58,9 @@ public sealed class DiagramPlotTests
     public void AxialForce_IsThePicture()
     {
         BuiltBeam beam = Bench.Beam(
-            [4], [Support.Pin(0), Support.Roller(4)], [new Load.Point(1, 0, 3000), new Load.Distributed(2, 4, -2000, -2000, true)]);
+            [4],
+            [Support.Pin(0), Support.Roller(4)],
+            [new Load.Point(1, 0, 3000), new Load.Distributed(2, 4, -2000, -2000, ActsAlong: true)]);
         Matches(
             "axial-60",
             PlotCurve.Of(beam, Bench.Answer(beam).Response, Curve.Axial),

@@ -72,7 +72,8 @@ public sealed class ResultsPanelTests
         Spans = RowsBuilder.Of<SpanEntry>([.. Enumerable.Repeat(new SpanEntry { Length = "2 m" }, count - 1)]),
         Supports = RowsBuilder.Of<SupportEntry>(
         [
-            .. Enumerable.Range(0, count).Select(i => new SupportEntry { Kind = i == 0 ? "pin" : "roller", Joint = $"{i}" }),
+            .. Enumerable.Range(0, count)
+                .Select(i => new SupportEntry { Kind = i == 0 ? "pin" : "roller", Joint = $"{i}" }),
         ]),
         Loads = [new LoadEntry { Kind = "distributed", Intensity = "3 kN/m" }],
     };
