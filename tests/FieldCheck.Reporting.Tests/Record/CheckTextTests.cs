@@ -24,6 +24,11 @@ public sealed class CheckTextTests
         "check-trench-us", CheckText.Lines(Sheets.Run(Sheets.Trench with { Display = "us" }), Request));
 
     [Fact]
+    public void RowsOfEveryKind_TwoCombinations_IsThePage() => Picture.Matches(
+        "check-everything",
+        CheckText.Lines(Sheets.Run(Sheets.Everything), new CheckRequest("stage.toml", [new AskedPlace("end", 10.12)])));
+
+    [Fact]
     public void APulledSupport_LIFTS_AndIsToldThreeTimes()
     {
         ImmutableArray<string> lines = Lines(Sheets.Overhang);
