@@ -12,13 +12,13 @@ internal static class PlainAscii
         .ToDictionary(pair => pair.First, pair => pair.Second.ToString())
         .Concat(
         [
-            new('Ä', "Ae"), new('Ö', "Oe"), new('Ü', "Ue"), new('ä', "ae"), new('ö', "oe"), new('ü', "ue"), new('ß', "ss"),
-            new('Æ', "Ae"), new('æ', "ae"), new('±', "+-"), new('½', "1/2"), new('¼', "1/4"), new('¾', "3/4"),
-            new('°', " deg"), new('…', "..."), new('€', "EUR"), new('\u00a0', " "),
+            new('Ä', "Ae"), new('Ö', "Oe"), new('Ü', "Ue"), new('ä', "ae"), new('ö', "oe"), new('ü', "ue"),
+            new('ß', "ss"), new('Æ', "Ae"), new('æ', "ae"), new('±', "+-"), new('½', "1/2"),
+            new('¼', "1/4"), new('¾', "3/4"), new('°', " deg"), new('…', "..."), new('€', "EUR"), new('\u00a0', " "),
         ])
         .ToDictionary();
 
-    /// <summary>The text with accents dropped, signs spelled, and "?" for all else that is not printable ASCII.</summary>
+    /// <summary>The text with accents dropped, signs spelled, and "?" for all else that is not ASCII.</summary>
     internal static string Of(string? text)
     {
         StringBuilder plain = new();

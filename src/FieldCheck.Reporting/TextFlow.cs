@@ -7,7 +7,7 @@ namespace FieldCheck.Reporting;
 /// <summary>Breaks text into lines of a given width.</summary>
 internal static class TextFlow
 {
-    /// <summary>Breaks a sentence at its blanks, but never a number from its unit; a word longer than a line is cut.</summary>
+    /// <summary>Breaks a sentence at its blanks, never a number from its unit; cuts too long a word.</summary>
     /// <param name="text">The sentence.</param>
     /// <param name="width">Columns of a line.</param>
     /// <param name="indent">Blanks before every line but the first.</param>
@@ -51,7 +51,8 @@ internal static class TextFlow
         List<string> words = [];
         foreach (string word in text.Split(' ', StringSplitOptions.RemoveEmptyEntries))
         {
-            if (words.Count > 0 && char.IsDigit(words[^1][^1]) && SpokenUnits.IsUnit(word.TrimEnd(',', '.', ';', ':', ')')))
+            bool isUnit = SpokenUnits.IsUnit(word.TrimEnd(',', '.', ';', ':', ')'));
+            if (isUnit && words.Count > 0 && char.IsDigit(words[^1][^1]))
             {
                 words[^1] += " " + word;
             }

@@ -27,7 +27,8 @@ internal static class Bench
             hasStiffness);
         ImmutableArray<NamedSupport> named =
         [
-            .. supports.Select((support, i) => new NamedSupport(support, $"{(char)('A' + i)}", i, null, KindOf(support), false)),
+            .. supports.Select((support, i) => new NamedSupport(
+                support, $"{(char)('A' + i)}", i, Joint: null, KindOf(support), ActsAsWritten: false)),
         ];
         return new BuiltBeam(
             model, named, [.. loads.Select((load, i) => new NamedLoad(load, "live", "", i))], new DisplayUnits(units))
@@ -39,7 +40,7 @@ internal static class Bench
     internal static CombinationResponse Answer(BuiltBeam beam) =>
         Assert.IsType<BeamOutcome.Stands>(new BeamSolver().Solve(beam.Model)).Combinations[0];
 
-    /// <summary>3.60 m on supports at 0.30 and 2.70: 0.25 kN/m throughout, two stacks of 12 kN/m, 1.5 kN near the tip.</summary>
+    /// <summary>3.60 m on 0.30 and 2.70: 0.25 kN/m throughout, two stacks of 12 kN/m, 1.5 kN near the tip.</summary>
     internal static BuiltBeam Trench() => Beam(
         [3.60],
         [Support.Pin(0.30), Support.Roller(2.70)],

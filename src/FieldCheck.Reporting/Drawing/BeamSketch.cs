@@ -42,7 +42,8 @@ public static class BeamSketch
         int margin = MarginOf(style, width);
         string edge = new(' ', margin);
         IEnumerable<string> words = MotionWords.Of(beam, outcome)
-            .SelectMany(motion => TextFlow.Wrap($"{MotionWords.Verdict(outcome)}: {motion}", width - margin, indent: 2));
+            .Select(motion => $"{MotionWords.Verdict(outcome)}: {motion}")
+            .SelectMany(sentence => TextFlow.Wrap(sentence, width - margin, indent: 2));
         return [.. Draw(beam, null, width, style), .. words.Select(line => edge + line)];
     }
 

@@ -45,7 +45,7 @@ internal sealed class Canvas
         }
     }
 
-    /// <summary>Whether a text fits inside and would keep one blank at each side, given what may be written over.</summary>
+    /// <summary>Whether a text fits inside with one blank at each side, given what may be written over.</summary>
     internal bool HasRoom(int row, int column, int length, char over = Blank)
     {
         if (row < 0 || row >= Height || column < 0 || column + length > Width)

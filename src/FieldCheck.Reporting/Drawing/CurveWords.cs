@@ -19,10 +19,11 @@ internal sealed record CurveWords(
         string moment = words.Unit(QuantityKind.Moment);
         string movement = words.Beam.Display.MovementUnit;
         string sag = isSagDown ? "sag down" : "sag up";
-        string sagging = isSagDown ? "+ = sagging, drawn below" : "+ = sagging, drawn above";
+        string sagging = isSagDown ? "+ = sagging, below" : "+ = sagging, above";
         return curve switch
         {
-            Curve.Shear => Forces(["shear", force, "+ = left", "part", "pushed", "up"], $"shear, {force} (+ = left part pushed up)"),
+            Curve.Shear => Forces(
+                ["shear", force, "+ = left", "part", "pushed", "up"], $"shear, {force} (+ = left part pushed up)"),
             Curve.Axial => Forces(["axial", force, "+ pull"], $"axial force, {force} (+ = tension)"),
             Curve.Moment => new CurveWords(
                 ["moment", moment, sag],

@@ -54,7 +54,7 @@ internal static class LoadPictures
             Load.Point point => new LoadPicture(
                 point.Position,
                 point.Position,
-                _ => PointGlyph(point, factor),
+                _ => PointGlyph(point.Down * factor, point.Right * factor),
                 PointRank,
                 Math.Max(Math.Abs(point.Down), Math.Abs(point.Right)) * Math.Abs(factor),
                 number,
@@ -67,26 +67,25 @@ internal static class LoadPictures
                 Math.Abs(couple.Moment * factor) * 4 / beam.Model.Length,
                 number,
                 label),
-            Load.Distributed spread => Spread(beam, spread, factor, IsLight(beam, named, heaviest), number, label),
+            Load.Distributed spread => Spread(spread, factor, IsLight(beam, named, spread, heaviest), number, label),
             _ => throw new UnreachableException(),
         };
     }
 
     private static LoadPicture Spread(
-        BuiltBeam beam, Load.Distributed spread, double factor, bool isLight, string number, string label)
+        Load.Distributed spread, double factor, bool isLight, string number, string label)
     {
-        bool isAll = spread.From == 0 && spread.To == beam.Model.Length;
         return new LoadPicture(
             spread.From,
             spread.To,
-            place => SpreadGlyph(spread, factor * IntensityAt(spread, place), isLight && isAll),
-            isLight && isAll ? LightRank : SpreadRank,
+            place => SpreadGlyph(spread, factor * IntensityAt(spread, place), isLight),
+            isLight ? LightRank : SpreadRank,
             Math.Abs((spread.StartIntensity + spread.EndIntensity) * factor) / 2 * (spread.To - spread.From),
             number,
             label);
     }
 
-    private static char PointGlyph(Load.Point point, double factor) => (point.Down * factor, point.Right * factor) switch
+    private static char PointGlyph(double down, double right) => (down, right) switch
     {
         ( > 0, _) => 'V',
         ( < 0, _) => LoadPicture.Uplift,
@@ -117,9 +116,12 @@ internal static class LoadPictures
         return (1 - share) * spread.StartIntensity + share * spread.EndIntensity;
     }
 
-    /// <summary>Own weight, and what is no more than half as heavy as the heaviest, is drawn lightly.</summary>
-    private static bool IsLight(BuiltBeam beam, NamedLoad named, double heaviest) =>
-        named.Row is null || (beam.Loads.Length > 1 && Intensity(named.Load) <= heaviest / 2);
+    /// <summary>Own weight, and what lies all along no more than half as heavy as the heaviest.</summary>
+    private static bool IsLight(BuiltBeam beam, NamedLoad named, Load.Distributed spread, double heaviest)
+    {
+        bool isAll = spread.From == 0 && spread.To == beam.Model.Length;
+        return named.Row is null || (isAll && Intensity(spread) <= heaviest / 2);
+    }
 
     private static double Intensity(Load load) => load is Load.Distributed { ActsAlong: false } spread
         ? Math.Max(Math.Abs(spread.StartIntensity), Math.Abs(spread.EndIntensity))

@@ -52,7 +52,7 @@ internal sealed record PlotScale
         static double PerUnit(int rows, double reach) => reach > 0 ? rows / reach : double.PositiveInfinity;
     }
 
-    /// <summary>The level of a height above the zero line, signed; a height that may not be lost has at least one.</summary>
+    /// <summary>The level of a height, signed as it is; a height that may not be lost has at least one.</summary>
     internal int LevelOf(double height)
     {
         if (Math.Abs(height) <= _threshold || _levelsPerUnit == 0)

@@ -10,7 +10,8 @@ internal static class SketchLabels
         ImmutableArray<LoadPicture> loads, BeamColumns columns, int rows, int margin)
     {
         Canvas canvas = new(columns.Width, Math.Max(rows, 0));
-        foreach (LoadPicture load in loads.OrderByDescending(load => load.Size))
+        // Own weight comes span by span; where it is the same it is named once.
+        foreach (LoadPicture load in loads.OrderByDescending(load => load.Size).DistinctBy(load => load.Label))
         {
             if (!IsPlaced(canvas, load.Label, load, columns))
             {

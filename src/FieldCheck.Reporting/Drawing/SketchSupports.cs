@@ -17,10 +17,12 @@ internal static class SketchSupports
     internal static ImmutableArray<string> Rows(
         BuiltBeam beam, string uplift, BeamResponse? response, BeamColumns columns, int margin)
     {
-        bool isUplift = !string.IsNullOrWhiteSpace(uplift);
-        Canvas canvas = new(columns.Width, isUplift ? 2 : 1);
-        canvas.Write(0, 0, uplift);
         int[] places = Places(beam, columns);
+        int upliftRow = UpliftRow(uplift, places);
+        bool isUplift = !string.IsNullOrWhiteSpace(uplift);
+        int textRow = isUplift ? upliftRow + 1 : 0;
+        Canvas canvas = new(columns.Width, textRow + 1);
+        canvas.Write(upliftRow, 0, uplift);
         for (int i = 0; i < places.Length; i++)
         {
             canvas[0, places[i]] = SupportGlyphs.Of(beam, beam.Supports[i]);
@@ -33,7 +35,7 @@ internal static class SketchSupports
             ImmutableArray<string> parts = response is null ? [] : new BeamWords(beam).Parts(response.Reactions[i]);
             string all = $"{label} {string.Join(", ", parts)}".TrimEnd();
             string[] tries = parts.Length > 1 ? [all, $"{label} {parts[0]}", label] : [all, label];
-            string? placed = tries.FirstOrDefault(text => IsPlaced(canvas, text, places[i], isUplift));
+            string? placed = tries.FirstOrDefault(text => IsPlaced(canvas, text, places[i], textRow));
             if (placed != all)
             {
                 unplaced.Add(all);
@@ -57,12 +59,16 @@ internal static class SketchSupports
         return places;
     }
 
-    private static bool IsPlaced(Canvas canvas, string text, int column, bool isBelow)
+    /// <summary>Loads that push up stand beside the supports, or below them where a support would hide one.</summary>
+    private static int UpliftRow(string uplift, int[] places) =>
+        places.Any(place => uplift[place] != LoadPicture.None) ? 1 : 0;
+
+    private static bool IsPlaced(Canvas canvas, string text, int column, int row)
     {
-        (int Row, int Column)[] tries = isBelow
-            ? [(1, column), (1, column - text.Length + 1)]
-            : [(0, column + 2), (0, column - 1 - text.Length)];
-        foreach ((int row, int start) in tries)
+        int[] tries = row > 0
+            ? [column, column - text.Length + 1]
+            : [column + 2, column - 1 - text.Length];
+        foreach (int start in tries)
         {
             if (canvas.HasRoom(row, start, text.Length))
             {

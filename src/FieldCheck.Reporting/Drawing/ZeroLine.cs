@@ -5,7 +5,7 @@ namespace FieldCheck.Reporting.Drawing;
 /// <summary>The letters of the supports in the zero line of a diagram.</summary>
 internal static class ZeroLine
 {
-    /// <summary>Writes each label from its column on; where the next one stands too near, its first letter alone.</summary>
+    /// <summary>Writes each label from its column on; where the next stands too near, its first letter.</summary>
     internal static void Write(Canvas canvas, int row, ImmutableArray<PlotMark> marks, BeamColumns columns)
     {
         int[] places = [.. marks.Select(mark => columns.Of(mark.Position))];

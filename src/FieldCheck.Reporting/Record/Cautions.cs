@@ -27,9 +27,9 @@ internal static class Cautions
     private const string Pull = "A support that only pushes cannot pull. A downward reaction here means that the beam "
         + "lifts, or needs an anchor.";
 
-    private const string NotChecked = "Not checked here: the strength of the beam itself where no check of it stands above, "
-        + "columns and props, connections, bracing, overall stability, foundation settlement, vibration, fire, fatigue, "
-        + "ponding, torsion, notches and holes.";
+    private const string NotChecked = "Not checked here: the strength of the beam itself where no check of it "
+        + "stands above, columns and props, connections, bracing, overall stability, foundation settlement, vibration, "
+        + "fire, fatigue, ponding, torsion, notches and holes.";
 
     /// <summary>All that is to be said below one check.</summary>
     internal static ImmutableArray<string> For(Calculation calculation) =>

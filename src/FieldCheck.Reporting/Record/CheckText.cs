@@ -85,7 +85,7 @@ public static class CheckText
             :
             [
                 "",
-                plot.Heading,
+                .. TextFlow.Wrap(plot.Heading, width, indent: 2),
                 .. DiagramPlot.Draw(plot, width, PlotRows, new PlotStyle()),
                 .. DiagramPlot.PeakLines(plot, width),
             ];

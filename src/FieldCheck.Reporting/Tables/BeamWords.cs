@@ -13,7 +13,7 @@ internal sealed record BeamWords(BuiltBeam Beam, bool IsSpoken = false)
 {
     private DisplayUnits Units => Beam.Display;
 
-    /// <summary>A place: the label of the support that stands there, the end, or the distance from the left end.</summary>
+    /// <summary>A place: the label of the support that stands there, the end, or its distance.</summary>
     internal string Place(double position) =>
         Beam.Supports.FirstOrDefault(support => support.Support.Position == position)?.Label
         ?? (position == 0 ? "the left end"
@@ -66,7 +66,7 @@ internal sealed record BeamWords(BuiltBeam Beam, bool IsSpoken = false)
     /// <summary>A movement's size, as "6.2 mm".</summary>
     internal string MovementSize(double down) => Written(Units.Movement(Math.Abs(down)));
 
-    /// <summary>What a support gives, part by part, the part across first: only what is not nothing, but one at least.</summary>
+    /// <summary>What a support gives, part by part, across first: what is not nothing, but one at least.</summary>
     internal ImmutableArray<string> Parts(Reaction reaction)
     {
         if (reaction.IsLiftedOff)
@@ -76,8 +76,8 @@ internal sealed record BeamWords(BuiltBeam Beam, bool IsSpoken = false)
 
         string[] along = IsNothing(reaction.Horizontal, QuantityKind.Force) ? [] : [Horizontal(reaction.Horizontal)];
         string[] turning = IsNothing(reaction.Moment, QuantityKind.Moment) ? [] : [Turning(reaction.Moment)];
-        string[] across = !IsNothing(reaction.Vertical, QuantityKind.Force) || along.Length + turning.Length == 0 ? [Vertical(reaction.Vertical)] : [];
-        return [.. across, .. along, .. turning];
+        bool isAcross = !IsNothing(reaction.Vertical, QuantityKind.Force) || along.Length + turning.Length == 0;
+        return isAcross ? [Vertical(reaction.Vertical), .. along, .. turning] : [.. along, .. turning];
     }
 
     /// <summary>True: the reaction pulls the beam down.</summary>

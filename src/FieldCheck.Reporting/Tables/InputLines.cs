@@ -34,7 +34,7 @@ internal sealed class InputLines
         .. _beam.Supports.Select(Support),
         .. _beam.Model.Hinges.Select(Hinge),
         .. _beam.Loads.Select(Load),
-        .. _document.Patterns.Select(row => $"pattern: loads of case {Typed(row.Case)} stand or do not stand bay by bay"),
+        .. _document.Patterns.Select(Pattern),
         .. _document.Rolling.Select(Rolling),
         .. _beam.Model.Combinations.Select(Combination),
     ];
@@ -86,7 +86,8 @@ internal sealed class InputLines
         }
 
         string label = named.Label.Length == 0 ? "" : $" {PlainAscii.Of(named.Label)}";
-        return $"load {index + 1}{label} ({PlainAscii.Of(named.Case)}): {SizeTyped(_document.Loads[index])}, read as {read}";
+        return $"load {index + 1}{label} ({PlainAscii.Of(named.Case)}): {SizeTyped(_document.Loads[index])}, "
+            + $"read as {read}";
     }
 
     private static string SizeTyped(LoadEntry row) => row switch
@@ -98,6 +99,9 @@ internal sealed class InputLines
             $"{Typed(pressure)}{Cell(" to", row.PressureEnd)} on a width of {Typed(row.Width)}",
         _ => Typed(row.Intensity) + Cell(" to", row.IntensityEnd),
     };
+
+    private static string Pattern(PatternEntry row) =>
+        $"pattern: loads of case {Typed(row.Case)} stand or do not stand bay by bay";
 
     private static string Rolling(RollingEntry row)
     {

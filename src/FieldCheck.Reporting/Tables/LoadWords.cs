@@ -61,5 +61,6 @@ internal sealed record LoadWords(BeamWords Words)
         One(intensity, intensity, positive, negative);
 
     private string One(double intensity, double sense, string positive, string negative) =>
-        Words.Say(Math.Abs(intensity), QuantityKind.ForcePerLength) + (sense < 0 || intensity < 0 ? negative : positive);
+        Words.Say(Math.Abs(intensity), QuantityKind.ForcePerLength)
+        + (sense < 0 || intensity < 0 ? negative : positive);
 }

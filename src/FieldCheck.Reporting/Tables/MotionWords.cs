@@ -46,7 +46,8 @@ internal static class MotionWords
     {
         string lifted = BeamWords.List([.. tips.LiftedOff.Select(index => beam.Supports[index].Label)]);
         string go = tips.LiftedOff.Length == 1 ? "lets go" : "let go";
-        string[] moves = [.. tips.Motions.SelectMany(motion => motion.Parts).Distinct().Select(part => Part(beam, part))];
+        IEnumerable<MovingPart> parts = tips.Motions.SelectMany(motion => motion.Parts).Distinct();
+        string[] moves = [.. parts.Select(part => Part(beam, part))];
         string then = moves.Length == 0 ? "nothing is left to hold it" : BeamWords.List(moves);
         return $"it tips under {PlainAscii.Of(tips.Combination.Name)}: {lifted} {go}, and {then}: "
             + $"make {lifted} hold both ways, or move a support or the load";

@@ -10,7 +10,10 @@ internal static class PeakTable
     /// <summary>One row for each quantity that is not zero all along.</summary>
     internal static ImmutableArray<string> Lines(BuiltBeam beam, BeamResponse response, int width)
     {
-        PeakRow[] rows = [.. Curves(beam).Select(curve => PeakRow.Of(beam, response, curve)).Where(row => !row.IsNothing)];
+        PeakRow[] rows =
+        [
+            .. Curves(beam).Select(curve => PeakRow.Of(beam, response, curve)).Where(row => !row.IsNothing),
+        ];
         int names = rows.Select(row => row.Name.Length).DefaultIfEmpty().Max();
         int first = rows.Select(row => row.Items[0].Length).DefaultIfEmpty().Max();
         return

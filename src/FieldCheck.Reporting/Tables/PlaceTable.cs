@@ -9,11 +9,13 @@ namespace FieldCheck.Reporting.Tables;
 internal static class PlaceTable
 {
     /// <summary>One item for each quantity at a place.</summary>
-    internal static ImmutableArray<string> Items(BuiltBeam beam, BeamResponse response, double position, bool isSpoken = false)
+    internal static ImmutableArray<string> Items(
+        BuiltBeam beam, BeamResponse response, double position, bool isSpoken = false)
     {
         BeamWords words = new(beam, isSpoken);
         (SectionState left, SectionState right) = Inside(beam, response, position);
-        string[] axial = words.IsNothing(left.Axial, QuantityKind.Force) && words.IsNothing(right.Axial, QuantityKind.Force)
+        double larger = Math.Max(Math.Abs(left.Axial), Math.Abs(right.Axial));
+        string[] axial = words.IsNothing(larger, QuantityKind.Force)
             ? []
             : [Sides(words, Curve.Axial, left.Axial, right.Axial)];
         string[] deflection = beam.Model.HasAbsoluteStiffness
@@ -29,7 +31,8 @@ internal static class PlaceTable
     }
 
     /// <summary>At an end only the side that is beam counts.</summary>
-    private static (SectionState Left, SectionState Right) Inside(BuiltBeam beam, BeamResponse response, double position)
+    private static (SectionState Left, SectionState Right) Inside(
+        BuiltBeam beam, BeamResponse response, double position)
     {
         (SectionState left, SectionState right) = response.At(position);
         return (position <= 0 ? right : left, position >= beam.Model.Length ? left : right);

@@ -30,7 +30,8 @@ internal static class ProofLines
     {
         bool isUsual = proof.LoadDown >= 0 && proof.ReactionUp >= 0;
         return isUsual
-            ? $"{sum} {words.Say(proof.ReactionUp, QuantityKind.Force)} = loads {words.Say(proof.LoadDown, QuantityKind.Force)}"
+            ? $"{sum} {words.Say(proof.ReactionUp, QuantityKind.Force)} = "
+                + $"loads {words.Say(proof.LoadDown, QuantityKind.Force)}"
             : $"{sum} {words.Vertical(proof.ReactionUp)} = loads {words.Vertical(-proof.LoadDown)}";
     }
 

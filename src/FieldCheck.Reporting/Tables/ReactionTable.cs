@@ -57,9 +57,12 @@ internal static class ReactionTable
     internal static ImmutableArray<ImmutableArray<string>> AlignedParts(BeamWords words, BeamResponse response)
     {
         ImmutableArray<ImmutableArray<string>> parts = [.. response.Reactions.Select(words.Parts)];
-        int widest = parts.Max(part => (int?)NumberWidth(part[0])) ?? 0;
-        return [.. parts.Select(part => part.SetItem(0, new string(' ', widest - NumberWidth(part[0])) + part[0]))];
+        int widest = parts.Max(part => NumberWidth(part[0])) ?? 0;
+        return [.. parts.Select(part => part.SetItem(0, Blanks(widest - NumberWidth(part[0])) + part[0]))];
     }
 
-    private static int NumberWidth(string part) => char.IsDigit(part[0]) ? part.IndexOf(' ', StringComparison.Ordinal) : 0;
+    private static string Blanks(int? count) => new(' ', count ?? 0);
+
+    private static int? NumberWidth(string part) =>
+        char.IsDigit(part[0]) ? part.IndexOf(' ', StringComparison.Ordinal) : null;
 }

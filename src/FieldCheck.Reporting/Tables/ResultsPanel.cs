@@ -28,7 +28,7 @@ public static class ResultsPanel
         {
             { Beam: BuiltBeam beam, Outcome: BeamOutcome.Stands stands } => Panel(
                 Header(stands, combination, state),
-                StandingBlocks.Of(calculation, beam, stands.Combinations[combination].Response, width),
+                StandingBlocks.Of(calculation, beam, stands.Combinations[combination].Response, width, height),
                 width,
                 height),
             { Beam: BuiltBeam beam, Outcome: BeamOutcome outcome } => Panel(
@@ -40,7 +40,10 @@ public static class ResultsPanel
                 width,
                 height),
             _ => Panel(
-                $"RESULTS  {Cells(calculation.Problems.Length)} to mend", UnreadBlocks(calculation, width), width, height),
+                $"RESULTS  {Cells(calculation.Problems.Length)} to mend",
+                UnreadBlocks(calculation, width),
+                width,
+                height),
         };
     }
 
@@ -54,7 +57,8 @@ public static class ResultsPanel
     /// <summary>No old figure may pass for a new one: every figure is two dashes.</summary>
     private static ImmutableArray<PanelBlock> UnreadBlocks(Calculation calculation, int width) =>
     [
-        .. calculation.Document.Supports.Select(row => new PanelBlock([$"{PlainAscii.Of(row.Label ?? "support")}  --"], 1)),
+        .. calculation.Document.Supports
+            .Select(row => new PanelBlock([$"{PlainAscii.Of(row.Label ?? "support")}  --"], 1)),
         new PanelBlock(["V  --", "M  --", "d  --"], 2),
         .. ProblemLines.Of(calculation).Select(problem => PanelBlock.Wrapped(problem, width, 0)),
     ];
@@ -77,8 +81,8 @@ public static class ResultsPanel
 
         int left = blocks.Length - chosen.Count;
         string[] more = left == 0 ? [] : [$"..{left} more"];
-        IEnumerable<string> lines =
-            [header.TrimEnd(), .. blocks.Where((_, index) => chosen.Contains(index)).SelectMany(block => block.Lines), .. more];
+        IEnumerable<string> shown = blocks.Where((_, index) => chosen.Contains(index)).SelectMany(block => block.Lines);
+        IEnumerable<string> lines = [header.TrimEnd(), .. shown, .. more];
         return [.. lines.Select(line => line.Length <= width ? line : line[..width])];
     }
 }

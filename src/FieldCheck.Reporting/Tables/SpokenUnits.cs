@@ -21,6 +21,12 @@ internal static class SpokenUnits
         ["klf"] = "kips per foot",
         ["kNm"] = "kilonewton metres",
         ["kip-ft"] = "kip feet",
+        ["kPa"] = "kilopascals",
+        ["MPa"] = "megapascals",
+        ["psf"] = "pounds per square foot",
+        ["psi"] = "pounds per square inch",
+        ["kg"] = "kilograms",
+        ["deg"] = "degrees",
     };
 
     internal static bool IsUnit(string word) => Spoken.ContainsKey(word);

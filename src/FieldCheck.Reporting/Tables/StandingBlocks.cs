@@ -10,25 +10,27 @@ internal static class StandingBlocks
 {
     private const int WideFrom = 50;
 
-    // Order in which blocks are given room, from the most telling on.
+    // Order in which blocks are given room, from the most telling on. Two rows at least are kept for moment and shear.
     private const int ReactionRank = 0;
     private const int FaultRank = 1;
-    private const int SumRank = 2;
-    private const int MomentRank = 3;
-    private const int ShearRank = 4;
-    private const int DeflectionRank = 5;
-    private const int AxialRank = 6;
+    private const int MomentRank = 2;
+    private const int ShearRank = 3;
+    private const int FurtherReactionRank = 4;
+    private const int SumRank = 5;
+    private const int DeflectionRank = 6;
+    private const int AxialRank = 7;
+    private const int CautionRank = 8;
     private const int SecondRank = 10;
-    private const int CautionRank = 9;
     private const int NoteRank = 20;
+    private const int OtherRows = 4;
 
     internal static ImmutableArray<PanelBlock> Of(
-        Calculation calculation, BuiltBeam beam, BeamResponse response, int width)
+        Calculation calculation, BuiltBeam beam, BeamResponse response, int width, int height)
     {
         BeamWords words = new(beam);
         return
         [
-            .. Reactions(words, response, width),
+            .. Reactions(words, response, width, height),
             Sum(words, response.Proof, width),
             .. PeakTable.Curves(beam)
                 .Select(curve => PeakRow.Of(beam, response, curve))
@@ -43,7 +45,8 @@ internal static class StandingBlocks
         MessageLines.InOrder(calculation)
             .Select(message => PanelBlock.Wrapped(PlainAscii.Of(message.Text), width, RankOf(message.Severity)));
 
-    private static IEnumerable<PanelBlock> Reactions(BeamWords words, BeamResponse response, int width)
+    private static IEnumerable<PanelBlock> Reactions(
+        BeamWords words, BeamResponse response, int width, int height)
     {
         ImmutableArray<NamedSupport> supports = words.Beam.Supports;
         int names = supports.Max(support => (int?)support.Label.Length) ?? 0;
@@ -58,7 +61,7 @@ internal static class StandingBlocks
                 "  ",
                 width,
                 indent: 4),
-            ReactionRank));
+            i < height - OtherRows ? ReactionRank : FurtherReactionRank));
     }
 
     private static PanelBlock Sum(BeamWords words, EquilibriumProof proof, int width) => new(

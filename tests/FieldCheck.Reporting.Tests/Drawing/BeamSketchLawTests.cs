@@ -3,6 +3,7 @@ using CsCheck;
 using FieldCheck.Mechanics.Model;
 using FieldCheck.Mechanics.Solving;
 using FieldCheck.Reporting.Drawing;
+using FieldCheck.Reporting.Tables;
 using FieldCheck.Sheet.Building;
 
 namespace FieldCheck.Reporting.Tests.Drawing;
@@ -24,7 +25,7 @@ public sealed class BeamSketchLawTests
         Gen.Select(Place, Gen.Double[-9000.0, 9000.0], (at, right) => (Load)new Load.Point(at, 0, right)),
         Gen.Select(Place, Gen.Double[-9000.0, 9000.0], (at, moment) => (Load)new Load.Couple(at, moment)),
         Gen.Select(Gen.Int[1, 50], Gen.Int[51, 99], Gen.Double[-9000.0, 9000.0], Gen.Double[-9000.0, 9000.0], Gen.Bool,
-            (from, to, start, end, isAlong) => (Load)new Load.Distributed(from * Step, to * Step, start, end, isAlong)));
+            (from, to, start, end, along) => (Load)new Load.Distributed(from * Step, to * Step, start, end, along)));
 
     private static readonly Gen<Support[]> AnySupports =
         from places in Gen.Int[1, 99].HashSet[2, 6]
@@ -53,7 +54,8 @@ public sealed class BeamSketchLawTests
         string below = string.Join(' ', Rows(sketch.Beam, sketch.Width)).Replace("  ", " ", StringComparison.Ordinal);
         foreach ((NamedSupport support, int i) in sketch.Beam.Supports.Select((support, i) => (support, i)))
         {
-            string whole = string.Join(", ", new Reporting.Tables.BeamWords(sketch.Beam).Parts(answer.Response.Reactions[i]));
+            ImmutableArray<string> parts = new BeamWords(sketch.Beam).Parts(answer.Response.Reactions[i]);
+            string whole = string.Join(", ", parts);
             Assert.Contains($"{support.Label} {whole}", below, StringComparison.Ordinal);
         }
     }, iter: Many);
@@ -85,7 +87,8 @@ public sealed class BeamSketchLawTests
         };
         return
         [
-            .. BeamSketch.Draw(unlabelled, null, width, new SketchStyle(LabelRows: 0)).Select(row => row.PadRight(width)),
+            .. BeamSketch.Draw(unlabelled, null, width, new SketchStyle(LabelRows: 0))
+                .Select(row => row.PadRight(width)),
         ];
     }
 

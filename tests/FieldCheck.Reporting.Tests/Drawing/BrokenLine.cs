@@ -13,7 +13,7 @@ internal sealed record BrokenLine(double[] Places, (double Start, double End)[] 
     private static readonly Gen<double> Value =
         Gen.OneOf(Gen.Double[-20.0, 20.0], Gen.Double[-0.5, 0.5], Gen.Const(0.0));
 
-    /// <summary>Pieces of all lengths, very short ones among them, with values of both signs and level stretches.</summary>
+    /// <summary>Pieces of all lengths, very short ones too, with values of both signs and level stretches.</summary>
     internal static Gen<BrokenLine> Any { get; } =
         from steps in Gen.OneOf(Gen.Double[0.001, 0.01], Gen.Double[0.1, 3.0]).Array[1, 12]
         from values in Gen.Select(Value, Value, Gen.Bool, (start, end, isLevel) => (start, isLevel ? start : end))
@@ -37,7 +37,7 @@ internal sealed record BrokenLine(double[] Places, (double Start, double End)[] 
         Marks = [new PlotMark(0, "A"), new PlotMark(Length, "B")],
     };
 
-    /// <summary>Ends of pieces that are higher, or lower, than what is left and right of them; zero past the ends.</summary>
+    /// <summary>Ends of pieces higher, or lower, than what is left and right of them; zero past the ends.</summary>
     internal IEnumerable<Extreme> Peaks()
     {
         List<Extreme> all = [new Extreme(0, 0)];

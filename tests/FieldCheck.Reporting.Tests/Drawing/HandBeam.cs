@@ -130,7 +130,10 @@ internal sealed class HandBeam
     }
 
     private PlotCurve Curve(
-        Func<double, (double Left, double Right)> at, ImmutableArray<double> marks, double[] zeros, string heading) => new()
+        Func<double, (double Left, double Right)> at,
+        ImmutableArray<double> marks,
+        double[] zeros,
+        string heading) => new()
         {
             Length = Length,
             At = at,
@@ -150,7 +153,9 @@ internal sealed class HandBeam
         ImmutableArray<double> marks, Func<double, (double Left, double Right)> at)
     {
         List<Extreme> all = [new Extreme(0, 0)];
-        foreach (Extreme next in marks.SelectMany(x => new[] { new Extreme(at(x).Left, x), new Extreme(at(x).Right, x) }))
+        IEnumerable<Extreme> sides =
+            marks.SelectMany(x => new[] { new Extreme(at(x).Left, x), new Extreme(at(x).Right, x) });
+        foreach (Extreme next in sides)
         {
             if (Math.Abs(next.Value - all[^1].Value) > Rounding)
             {

@@ -16,15 +16,18 @@ public sealed class MotionWordsTests
 
     [Fact]
     public void TwoGuides_MoveUpAndDown() => Says(
-        [4], [Support.Guide(0), Support.Guide(4)], [], "the whole beam moves up or down: add a support that holds it up");
+        [4],
+        [Support.Guide(0), Support.Guide(4)],
+        [],
+        "the whole beam moves up or down: add a support that holds it up");
 
     [Fact]
     public void AHingeTooMany_NamesThePartsThatTurn() => Says(
         [8],
         [Support.Pin(0), Support.Roller(8)],
         [4],
-        "the part from A to the hinge at 4.00 m turns about A and the part from the hinge at 4.00 m to B turns about B: "
-            + "add a support under it, or take a hinge out");
+        "the part from A to the hinge at 4.00 m turns about A and the part from the hinge at 4.00 m to B turns about "
+            + "B: add a support under it, or take a hinge out");
 
     [Fact]
     public void AForceLengthwaysOnRollers_NamesWhichCouldBePins()
@@ -45,8 +48,8 @@ public sealed class MotionWordsTests
 
         Assert.Equal(
             [
-                "it tips under all loads: A lets go, and the whole beam turns about B: make A hold both ways, or move a "
-                    + "support or the load",
+                "it tips under all loads: A lets go, and the whole beam turns about B: make A hold both ways, or move "
+                    + "a support or the load",
             ],
             Words(beam));
         Assert.Equal("CAN MOVE", MotionWords.Verdict(new BeamSolver().Solve(beam.Model)));

@@ -41,12 +41,15 @@ public sealed class ResultsPanelTests
     }
 
     [Fact]
-    public void WhatFindsNoRoom_IsCounted()
+    public void WhatFindsNoRoom_IsCounted_AndShearAndMomentKeepARow()
     {
         ImmutableArray<string> lines = ResultsPanel.Lines(Sheets.Run(ManySupports(12)), 38, 9);
 
         Assert.Equal(9, lines.Length);
-        Assert.Equal("..9 more", lines[^1]);
+        Assert.StartsWith("E ", lines[5], StringComparison.Ordinal);
+        Assert.StartsWith("V ", lines[6], StringComparison.Ordinal);
+        Assert.StartsWith("M ", lines[7], StringComparison.Ordinal);
+        Assert.Equal("..10 more", lines[^1]);
         Assert.StartsWith("A ", lines[1], StringComparison.Ordinal);
     }
 
@@ -69,7 +72,8 @@ public sealed class ResultsPanelTests
         Spans = RowsBuilder.Of<SpanEntry>([.. Enumerable.Repeat(new SpanEntry { Length = "2 m" }, count - 1)]),
         Supports = RowsBuilder.Of<SupportEntry>(
         [
-            .. Enumerable.Range(0, count).Select(i => new SupportEntry { Kind = i == 0 ? "pin" : "roller", Joint = $"{i}" }),
+            .. Enumerable.Range(0, count)
+                .Select(i => new SupportEntry { Kind = i == 0 ? "pin" : "roller", Joint = $"{i}" }),
         ]),
         Loads = [new LoadEntry { Kind = "distributed", Intensity = "3 kN/m" }],
     };
