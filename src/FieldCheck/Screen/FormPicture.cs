@@ -163,7 +163,9 @@ internal sealed class FormPicture
         FormCell cell = _cells.At(place);
         if (!isFocus)
         {
-            line.Add(cell.Mark.ToString(), Role.Warn).Add(TextColumns.FitWithMark(cell.Text, width), cell.Role).Add(" ");
+            line.Add(cell.Mark.ToString(), Role.Warn)
+                .Add(TextColumns.FitWithMark(cell.Text, width), cell.Role)
+                .Add(" ");
             return;
         }
 

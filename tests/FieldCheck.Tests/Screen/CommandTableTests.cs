@@ -11,7 +11,8 @@ public sealed class CommandTableTests
 
     [Fact]
     public void EveryKey_DoesOneThing() => Assert.Equal(
-        CommandTable.All.Sum(command => command.Keys.Length), CommandTable.All.SelectMany(command => command.Keys).Distinct().Count());
+        CommandTable.All.Sum(command => command.Keys.Length),
+        CommandTable.All.SelectMany(command => command.Keys).Distinct().Count());
 
     [Fact]
     public void EveryLetterOfTheMenu_DoesOneThing()
@@ -21,7 +22,9 @@ public sealed class CommandTableTests
         Assert.Equal(letters.Length, letters.Distinct().Count());
     }
 
-    /// <summary>F1, F10, F11 and F12 may be taken by the terminal, and a Mac has none: all they do can be had without.</summary>
+    /// <summary>
+    /// F1, F10, F11 and F12 may be taken by the terminal, and a Mac has none: all they do can be had without.
+    /// </summary>
     [Fact]
     public void EveryFunctionKey_HasATwin()
     {
@@ -49,9 +52,12 @@ public sealed class CommandTableTests
     }
 
     [Fact]
-    public void HelpLines_FitAWindowOf80Columns() => Assert.All(
-        HelpLines.Of(ScreenView.Beam, ""),
-        line => Assert.InRange((line.Command is null ? 0 : 23) + line.Words.Length, 0, 78));
+    public void HelpLines_FitAWindowOf80Columns_AndTheFirstPageOneOf60()
+    {
+        Assert.All(HelpLines.Of(ScreenView.Beam, ""), line =>
+            Assert.InRange((line.Command is null ? 0 : 23) + line.Words.Length, 0, 78));
+        Assert.All(HelpLines.InAMinute, line => Assert.InRange(line.Length, 1, 58));
+    }
 
     [Theory]
     [InlineData("undo", 1)]
