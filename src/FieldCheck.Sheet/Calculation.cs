@@ -18,7 +18,7 @@ public sealed record Calculation
     /// <summary>The beam as typed.</summary>
     public required BeamDocument Document { get; init; }
 
-    /// <summary>Every cell that does not read and everything that is missing, in the order of the file's tables.</summary>
+    /// <summary>Every cell that does not read and all that is missing, in the order of the file's tables.</summary>
     public required ImmutableArray<Problem> Problems { get; init; }
 
     /// <summary>The beam as read; null while there are problems.</summary>

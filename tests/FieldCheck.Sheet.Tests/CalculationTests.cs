@@ -11,7 +11,7 @@ public sealed class CalculationTests
 {
     private const double Kip = 4448.2216152605;
 
-    /// <summary>The contract's own example: a bearer over a trench with an overhang, a pallet and its decking.</summary>
+    /// <summary>The contract's own example: a bearer over a trench, with an overhang, a pallet and decking.</summary>
     private static readonly BeamDocument Example = new()
     {
         Display = "us",
@@ -128,7 +128,10 @@ public sealed class CalculationTests
         BeamDocument document = new()
         {
             Spans = [.. Enumerable.Range(0, 20).Select(_ => new SpanEntry { Length = "3 m" })],
-            Supports = [Beams.Pin, .. Enumerable.Range(1, 20).Select(joint => Beams.Roller with { Joint = $"{joint}" })],
+            Supports =
+            [
+                Beams.Pin, .. Enumerable.Range(1, 20).Select(joint => Beams.Roller with { Joint = $"{joint}" }),
+            ],
             Loads =
             [
                 .. Enumerable.Range(0, 100)

@@ -46,7 +46,11 @@ internal sealed record JsonCurves<T>(
     [property: JsonPropertyName("deflection_m")] T? Deflection)
     where T : class;
 
-internal sealed record JsonExtremes(double? Max, [property: JsonPropertyName("max_x_m")] double? MaxX, double? Min, [property: JsonPropertyName("min_x_m")] double? MinX);
+internal sealed record JsonExtremes(
+    double? Max,
+    [property: JsonPropertyName("max_x_m")] double? MaxX,
+    double? Min,
+    [property: JsonPropertyName("min_x_m")] double? MinX);
 
 internal sealed record JsonPlace(
     [property: JsonPropertyName("x_m")] double? X,
@@ -84,7 +88,10 @@ internal sealed record JsonGovernedExtremes(
     JsonGoverns MinGoverns);
 
 internal sealed record JsonGoverns(
-    string Combination, ImmutableArray<int>? Pattern, string? Rolling, [property: JsonPropertyName("rolling_x_m")] double? RollingX);
+    string Combination,
+    ImmutableArray<int>? Pattern,
+    string? Rolling,
+    [property: JsonPropertyName("rolling_x_m")] double? RollingX);
 
 internal sealed record JsonStated(
     string Support,

@@ -15,7 +15,7 @@ internal static class CellReading
 
     private static readonly Reading<double?> Sound = new Reading<double?>.Accepted(null);
 
-    /// <returns>The number in SI, null where the cell holds a word, a place or a size; or why it does not read.</returns>
+    /// <returns>The number in SI, null where the cell holds no number; or why it does not read.</returns>
     internal static Reading<double?> Read(string text, Wanted wanted) => wanted switch
     {
         Wanted.FreeText => FreeTextReader.Read(text).Then(_ => Sound),

@@ -107,12 +107,12 @@ internal static class ProblemText
         : $"no {what} is called {Found.Quoted(name)}{Near(name, names)}";
 
     internal static string IsAShape(string name) =>
-        $"no section is called {Found.Quoted(name)}: it is a catalogue shape, so add a section of that shape and name "
-        + "it";
+        $"no section is called {Found.Quoted(name)}: it is a catalogue shape, "
+        + "so add a section of that shape and name it";
 
     internal static string IsAGrade(string name) =>
-        $"no material is called {Found.Quoted(name)}: it is a catalogue grade, so add a material of that grade and name "
-        + "it";
+        $"no material is called {Found.Quoted(name)}: it is a catalogue grade, "
+        + "so add a material of that grade and name it";
 
     internal static string UnknownShape(string name, IReadOnlyList<string> names) =>
         $"the catalogue has no shape {Found.Quoted(name)}{Near(name, names)}";

@@ -10,7 +10,11 @@ public sealed class SectionRowsTests
 
     private static readonly SectionEntry BuiltUp = new()
     {
-        Name = "s", FlangeWidth = "60 mm", FlangeThickness = "10 mm", WebThickness = "5 mm", Depth = "100 mm",
+        Name = "s",
+        FlangeWidth = "60 mm",
+        FlangeThickness = "10 mm",
+        WebThickness = "5 mm",
+        Depth = "100 mm",
     };
 
     [Fact]
@@ -60,8 +64,13 @@ public sealed class SectionRowsTests
     {
         Section section = Of(new()
         {
-            Name = "s", Inertia = "100 cm4", Area = "10 cm2", SectionModulus = "20 cm3", Depth = "100 mm",
-            ShearArea = "6 cm2", Weight = "8 kg/m",
+            Name = "s",
+            Inertia = "100 cm4",
+            Area = "10 cm2",
+            SectionModulus = "20 cm3",
+            Depth = "100 mm",
+            ShearArea = "6 cm2",
+            Weight = "8 kg/m",
         });
 
         Assert.Equal(100e-8, section.Inertia!.Value, 1e-18);
