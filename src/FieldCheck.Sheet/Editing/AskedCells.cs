@@ -18,7 +18,8 @@ internal static partial class AskedCells
     {
         Match match = RowOfTable().Match(key);
         if (!match.Success || match.Groups["table"].Value != table
-            || !int.TryParse(match.Groups["row"].Value, NumberStyles.None, CultureInfo.InvariantCulture, out int number))
+            || !int.TryParse(
+                match.Groups["row"].Value, NumberStyles.None, CultureInfo.InvariantCulture, out int number))
         {
             return key;
         }

@@ -14,7 +14,9 @@ public abstract record Edit
     /// <param name="Text">As typed; empty clears the cell.</param>
     public sealed record TypeCell(FormPlace Place, string Text) : Edit;
 
-    /// <summary>Texts were pasted, a line a row downward, to the right in a line; below the last row they make rows.</summary>
+    /// <summary>
+    /// Texts were pasted, a line a row downward, to the right in a line; below the last row they make rows.
+    /// </summary>
     /// <param name="Place">The upper left cell.</param>
     /// <param name="Lines">The texts; what finds no column is left out.</param>
     public sealed record PasteCells(FormPlace Place, ImmutableArray<ImmutableArray<string>> Lines) : Edit;
@@ -44,7 +46,9 @@ public abstract record Edit
     /// <param name="Row">The upper of the two, counted from 0.</param>
     public sealed record SwapRows(FormBlock Block, int Row) : Edit;
 
-    /// <summary>A load without unit, of which it was not clear whether it is the whole or on each length, is told.</summary>
+    /// <summary>
+    /// A load without unit, of which it was not clear whether it is the whole or on each length, is told.
+    /// </summary>
     /// <param name="Row">The load, counted from 0.</param>
     /// <param name="InAll">True: the number is the whole load; false: it is the load on each length.</param>
     public sealed record AnswerSize(int Row, bool InAll) : Edit;

@@ -6,7 +6,9 @@ namespace FieldCheck.Sheet.Editing;
 /// <summary>Makes every change of a beam that the form can make.</summary>
 public static class Editor
 {
-    /// <summary>The beam after a change. What does not read is kept as typed: a bad cell never stops anything.</summary>
+    /// <summary>
+    /// The beam after a change. What does not read is kept as typed: a bad cell never stops anything.
+    /// </summary>
     /// <param name="sheet">The beam before it.</param>
     /// <param name="edit">The change; one that names a row that is not there changes nothing.</param>
     public static FormSheet Apply(FormSheet sheet, Edit edit)
@@ -23,7 +25,8 @@ public static class Editor
                 RowEdits.Copy(sheet, copied.Block, copied.Row),
             Edit.DeleteRow deleted when Has(sheet, deleted.Block, deleted.Row) =>
                 RowEdits.Delete(sheet, deleted.Block, deleted.Row),
-            Edit.SwapRows swapped when Has(sheet, swapped.Block, swapped.Row) && Has(sheet, swapped.Block, swapped.Row + 1) =>
+            Edit.SwapRows swapped when Has(sheet, swapped.Block, swapped.Row)
+                && Has(sheet, swapped.Block, swapped.Row + 1) =>
                 RowEdits.Swap(sheet, swapped.Block, swapped.Row),
             Edit.AnswerSize answered when Has(sheet, FormBlock.Loads, answered.Row) =>
                 CellEdits.Answer(sheet, answered.Row, answered.InAll),

@@ -39,7 +39,9 @@ public static partial class FormCells
         _ => [],
     };
 
-    /// <summary>True: the size of this load has no unit and its row has an end, so it must be asked what is meant.</summary>
+    /// <summary>
+    /// True: the size of this load has no unit and its row has an end, so it must be asked what is meant.
+    /// </summary>
     /// <param name="document">The beam.</param>
     /// <param name="row">The load, counted from 0; own weight and the empty row are never asked about.</param>
     public static bool IsAsked(BeamDocument document, int row) =>
@@ -47,7 +49,9 @@ public static partial class FormCells
 
     /// <summary>The cell that shows a key of the file; null for a key without one.</summary>
     /// <param name="document">The beam.</param>
-    /// <param name="key">The key path with rows counted from 1, as "load[2].at"; a whole row may stand too, "load[2]".</param>
+    /// <param name="key">
+    /// The key path with rows counted from 1, as "load[2].at"; a whole row may stand too, "load[2]".
+    /// </param>
     public static FormPlace? PlaceOf(BeamDocument document, string key)
     {
         Match row = KeyOfRow().Match(key);
@@ -79,7 +83,9 @@ public static partial class FormCells
             "support" => new FormPlace(FormBlock.Supports, 0, FormColumn.Place),
             "load" => new FormPlace(FormBlock.Loads, 0, FormColumn.Size),
             "self_weight" => new FormPlace(
-                FormBlock.Loads, FormPlace.OwnWeightRow, document.SelfWeight is null ? FormColumn.Size : FormColumn.Case),
+                FormBlock.Loads,
+                FormPlace.OwnWeightRow,
+                document.SelfWeight is null ? FormColumn.Size : FormColumn.Case),
             "section" => SpanOf(document, key, FormColumn.Section),
             "material" => SpanOf(document, key, FormColumn.Material),
             _ => null,
@@ -96,6 +102,7 @@ public static partial class FormCells
         return new FormPlace(FormBlock.Spans, Math.Max(row, 0), column);
     }
 
-    [GeneratedRegex(@"^(?<table>span|support|load)\[(?<row>[0-9]+)\](\.(?<key>[a-z_]+))?$", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(
+        @"^(?<table>span|support|load)\[(?<row>[0-9]+)\](\.(?<key>[a-z_]+))?$", RegexOptions.CultureInvariant)]
     private static partial Regex KeyOfRow();
 }

@@ -7,7 +7,9 @@ namespace FieldCheck.Sheet.Editing;
 /// <summary>What the supports of a beam are called, also while other cells do not read.</summary>
 public static class FormLabels
 {
-    /// <summary>The label of each support in the order of the rows; null where it goes by position and that is not known.</summary>
+    /// <summary>
+    /// The label of each support in the order of the rows; null where it goes by position and that is not known.
+    /// </summary>
     /// <param name="document">The beam.</param>
     public static ImmutableArray<string?> Of(BeamDocument document)
     {
@@ -22,7 +24,9 @@ public static class FormLabels
             support.Label?.Trim() ?? (areKnown ? SupportLabels.Letter(Array.IndexOf(order, row)) : null))];
     }
 
-    /// <summary>Where the joints lie [m from the left end], as far as the lengths of the spans read; 0 at least.</summary>
+    /// <summary>
+    /// Where the joints lie [m from the left end], as far as the lengths of the spans read; 0 at least.
+    /// </summary>
     /// <param name="document">The beam.</param>
     public static ImmutableArray<double> JointsOf(BeamDocument document)
     {

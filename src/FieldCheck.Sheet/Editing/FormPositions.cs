@@ -32,7 +32,9 @@ internal sealed class FormPositions
     /// <summary>True: every span's length reads.</summary>
     internal bool IsComplete { get; }
 
-    /// <summary>The joint that a support stands at, whose order is known even where lengths are not; null elsewhere.</summary>
+    /// <summary>
+    /// The joint that a support stands at, whose order is known even where lengths are not; null elsewhere.
+    /// </summary>
     internal static double? NumberOf(SupportEntry support) =>
         int.TryParse(support.Joint, NumberStyles.None, CultureInfo.InvariantCulture, out int joint) ? joint : null;
 

@@ -5,8 +5,8 @@ namespace FieldCheck.Sheet.Editing;
 /// <summary>A beam as the form edits it.</summary>
 /// <param name="Document">The beam as typed.</param>
 /// <param name="BareSizes">
-/// Loads, counted from 0 and increasing, whose force was typed as a number without unit. Given an end as well, such a size
-/// could be the whole load or the load on each length, so it is asked about.
+/// Loads, counted from 0 and increasing, whose force was typed as a number without unit. Given an end as well, such a
+/// size could be the whole load or the load on each length, so it is asked about.
 /// </param>
 public sealed record FormSheet(BeamDocument Document, Rows<int> BareSizes)
 {

@@ -6,9 +6,9 @@ namespace FieldCheck.Sheet.Editing;
 /// <summary>Every state of a beam since it was opened, for undo and redo.</summary>
 /// <remarks>
 /// Whole states are kept, not their differences: a beam is a few kilobytes and its rows are shared.
-/// Limitations: the last <see cref="Limit"/> steps are kept; a change after an undo forgets what was undone; edits of one
-/// cell that follow each other are one step; where the cursor stood, which view was shown and what was saved are no part
-/// of it.
+/// Limitations: the last <see cref="Limit"/> steps are kept; a change after an undo forgets what was undone; edits of
+/// one cell that follow each other are one step; where the cursor stood, which view was shown and what was saved are no
+/// part of it.
 /// </remarks>
 /// <param name="Steps">The states, oldest first; the first is what undo ends at.</param>
 /// <param name="Index">Which of them is now.</param>

@@ -10,12 +10,17 @@ internal static partial class JointNumbers
     /// <summary>Writes new numbers wherever a joint or a span is named.</summary>
     /// <param name="document">The beam.</param>
     /// <param name="joint">The new number of a joint; 0 is the left end.</param>
-    /// <param name="span">The new number of a span, counted from 1; null: it is gone, its left joint stands for it.</param>
+    /// <param name="span">
+    /// The new number of a span, counted from 1; null: it is gone, its left joint stands for it.
+    /// </param>
     internal static BeamDocument Renumber(BeamDocument document, Func<int, int> joint, Func<int, int?> span)
     {
-        string? Place(string? text) => text is null ? null : NamedJoint().Replace(text, match => NewName(match, joint, span));
+        string? Place(string? text) =>
+            text is null ? null : NamedJoint().Replace(text, match => NewName(match, joint, span));
         string? Number(string? text) =>
-            int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out int number) ? Written(joint(number)) : text;
+            int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out int number)
+                ? Written(joint(number))
+                : text;
 
         return document with
         {
@@ -28,7 +33,8 @@ internal static partial class JointNumbers
 
     private static string NewName(Match match, Func<int, int> joint, Func<int, int?> span)
     {
-        if (!int.TryParse(match.Groups["number"].Value, NumberStyles.None, CultureInfo.InvariantCulture, out int number))
+        if (!int.TryParse(
+            match.Groups["number"].Value, NumberStyles.None, CultureInfo.InvariantCulture, out int number))
         {
             return match.Value;
         }
@@ -41,6 +47,7 @@ internal static partial class JointNumbers
 
     private static string Written(int number) => number.ToString(CultureInfo.InvariantCulture);
 
-    [GeneratedRegex(@"\b(?<word>joint|mid)\s+(?<number>[0-9]+)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    [GeneratedRegex(
+        @"\b(?<word>joint|mid)\s+(?<number>[0-9]+)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex NamedJoint();
 }

@@ -7,7 +7,9 @@ namespace FieldCheck.Sheet.Editing;
 /// <summary>Texts typed for keys that have no column.</summary>
 internal static class KeyEdits
 {
-    /// <summary>The beam with a text for a key; a hinge, section or material not there yet is made for it.</summary>
+    /// <summary>
+    /// The beam with a text for a key; the row, section or material it is for is made where it is not there yet.
+    /// </summary>
     internal static BeamDocument Type(BeamDocument document, string key, string text)
     {
         string? typed = string.IsNullOrWhiteSpace(text) ? null : text.Trim();
@@ -19,7 +21,7 @@ internal static class KeyEdits
 
         string? plain = typed is null ? null : Plain(cell, typed, Editor.SystemOf(document));
         BeamDocument changed = DocumentCells.Set(begun, key, plain) ?? document;
-        return changed with { Hinges = [.. changed.Hinges.Where(hinge => hinge is not { Joint: null, At: null })] };
+        return RowsBegun.Trimmed(changed);
     }
 
     /// <summary>A text with the unit, or the rest of the word, that the cell lets one leave out.</summary>
@@ -53,13 +55,11 @@ internal static class KeyEdits
         string last = steps is [.., KeyStep.Into end] ? end.Key : "";
         return steps switch
         {
-            [KeyStep.Into { Key: "hinge" }, KeyStep.At hinge, ..] when hinge.Row == document.Hinges.Count + 1 =>
-                document with { Hinges = document.Hinges.Add(new HingeEntry()) },
             [KeyStep.Into { Key: "section" }, KeyStep.Into section, ..] =>
                 document with { Sections = WithSection(document.Sections, section.Key, last) },
             [KeyStep.Into { Key: "material" }, KeyStep.Into material, ..] =>
                 document with { Materials = WithMaterial(document.Materials, material.Key, last) },
-            _ => document,
+            _ => RowsBegun.For(document, steps),
         };
     }
 

@@ -32,8 +32,11 @@ internal static partial class LoadCells
         _ => FormColumn.Size,
     };
 
-    /// <summary>True: its size is a number without unit, and could be the whole load or the load on each length.</summary>
-    internal static bool IsAsked(LoadEntry load) => load is { Kind: Distributed, IntensityEnd: null, Intensity: string size }
+    /// <summary>
+    /// True: its size is a number without unit, and could be the whole load or the load on each length.
+    /// </summary>
+    internal static bool IsAsked(LoadEntry load) =>
+        load is { Kind: Distributed, IntensityEnd: null, Intensity: string size }
         && LoadSize.Reads(size, QuantityKind.Number);
 
     internal static LoadEntry Type(
@@ -103,7 +106,8 @@ internal static partial class LoadCells
             { Moment: not null } => cleared with { Moment = With(QuantityKind.Moment) },
             { Pressure: not null } => cleared with { Pressure = With(QuantityKind.Pressure), Width = load.Width },
             { Total: not null } => cleared with { Total = With(QuantityKind.Force) },
-            { Intensity: not null } when !IsAsked(load) => cleared with { Intensity = With(QuantityKind.ForcePerLength) },
+            { Intensity: not null } when !IsAsked(load) =>
+                cleared with { Intensity = With(QuantityKind.ForcePerLength) },
             { Kind: Distributed } => cleared with { Intensity = number },
             _ => AsSingle(cleared, Point) with { Force = With(QuantityKind.Force) },
         };

@@ -39,7 +39,8 @@ internal static class NamedSticks
         return left with
         {
             Sections = left.Sections.Add(Shape(name)),
-            Spans = [.. left.Spans.Select((span, index) => index == row ? span : span with { Section = span.Section ?? only })],
+            Spans = [.. left.Spans.Select((span, index) =>
+                index == row ? span : span with { Section = span.Section ?? only })],
         };
     }
 
@@ -58,7 +59,8 @@ internal static class NamedSticks
         return left with
         {
             Materials = left.Materials.Add(Grade(name)),
-            Spans = [.. left.Spans.Select((span, index) => index == row ? span : span with { Material = span.Material ?? only })],
+            Spans = [.. left.Spans.Select((span, index) =>
+                index == row ? span : span with { Material = span.Material ?? only })],
         };
     }
 }

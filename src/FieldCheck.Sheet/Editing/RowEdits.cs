@@ -31,9 +31,13 @@ internal static class RowEdits
     internal static SheetChange Copy(FormSheet sheet, FormBlock block, int row)
     {
         SheetChange copied = Put(sheet, row + 1, CopyOf(sheet.Document, block, row));
-        return block == FormBlock.Loads && sheet.BareSizes.Contains(row)
-            ? copied with { Sheet = copied.Sheet with { BareSizes = [.. copied.Sheet.BareSizes.Append(row + 1).Order()] } }
-            : copied;
+        if (block != FormBlock.Loads || !sheet.BareSizes.Contains(row))
+        {
+            return copied;
+        }
+
+        Rows<int> bare = [.. copied.Sheet.BareSizes.Append(row + 1).Order()];
+        return copied with { Sheet = copied.Sheet with { BareSizes = bare } };
     }
 
     internal static SheetChange Delete(FormSheet sheet, FormBlock block, int row)
@@ -46,14 +50,14 @@ internal static class RowEdits
         {
             case FormBlock.Spans:
                 int?[] kept = RowsKept(sheet.Document.Supports, support => !SpanRows.GoesWith(document, support, row));
-                return new SheetChange(
-                    moved with { Document = AskOfSupports(SpanRows.Delete(document, row), old => kept.ElementAtOrDefault(old)) },
-                    old => kept[old]);
+                document = AskOfSupports(SpanRows.Delete(document, row), old => kept.ElementAtOrDefault(old));
+                return new SheetChange(moved with { Document = document }, old => kept[old]);
             case FormBlock.Supports:
                 document = document with { Supports = document.Supports.RemoveAt(row) };
                 return new SheetChange(moved with { Document = document }, Left);
             default:
-                return new SheetChange(moved with { Document = document with { Loads = document.Loads.RemoveAt(row) } });
+                document = document with { Loads = document.Loads.RemoveAt(row) };
+                return new SheetChange(moved with { Document = document });
         }
     }
 
@@ -80,7 +84,8 @@ internal static class RowEdits
         _ => throw new UnreachableException(),
     };
 
-    private static Rows<T> SwappedIn<T>(Rows<T> rows, int row) => rows.SetItem(row, rows[row + 1]).SetItem(row + 1, rows[row]);
+    private static Rows<T> SwappedIn<T>(Rows<T> rows, int row) =>
+        rows.SetItem(row, rows[row + 1]).SetItem(row + 1, rows[row]);
 
     private static int?[] RowsKept<T>(Rows<T> rows, Func<T, bool> isKept)
     {
@@ -92,7 +97,8 @@ internal static class RowEdits
     private static FormRow CopyOf(BeamDocument document, FormBlock block, int row) => block switch
     {
         FormBlock.Spans => new FormRow.Span(SpanRows.CopyOf(document, row)),
-        FormBlock.Supports => new FormRow.Support(document.Supports[row] with { Joint = null, At = null, Label = null }),
+        FormBlock.Supports =>
+            new FormRow.Support(document.Supports[row] with { Joint = null, At = null, Label = null }),
         _ => new FormRow.Load(document.Loads[row]),
     };
 

@@ -17,7 +17,9 @@ internal static class SpanCells
         _ => throw new UnreachableException(),
     };
 
-    /// <summary>The span with a text typed in a cell. A length takes the place of the tape reading, and the other way round.</summary>
+    /// <summary>
+    /// The span with a text typed in a cell. A length takes the place of the tape reading, and the other way round.
+    /// </summary>
     internal static SpanEntry Type(SpanEntry span, FormColumn column, string? text, UnitSystem system)
     {
         string? Length() => text is null ? null : CellShorthand.Expand(text, QuantityKind.Length, system);

@@ -8,7 +8,8 @@ internal static class SpanRows
 {
     /// <summary>Puts a span in, and a roller at its far joint.</summary>
     /// <returns>The beam, and the row at which the first new support stands, with how many there are.</returns>
-    internal static (BeamDocument Document, int SupportRow, int Count) Put(BeamDocument document, int row, SpanEntry entry)
+    internal static (BeamDocument Document, int SupportRow, int Count) Put(
+        BeamDocument document, int row, SpanEntry entry)
     {
         BeamDocument numbered = JointNumbers.Renumber(
             document, joint => joint > row ? joint + 1 : joint, span => span > row ? span + 1 : span);
@@ -41,7 +42,9 @@ internal static class SpanRows
                 : document.Hinges,
         };
         return JointNumbers.Renumber(
-            left, joint => joint > row ? joint - 1 : joint, span => span == row + 1 ? null : span > row ? span - 1 : span);
+            left,
+            joint => joint > row ? joint - 1 : joint,
+            span => span == row + 1 ? null : span > row ? span - 1 : span);
     }
 
     /// <summary>True: a support goes when a span is taken away.</summary>
@@ -49,7 +52,8 @@ internal static class SpanRows
         StandsAt(support.Joint, row + 1) && document.Supports.Any(other => StandsAt(other.Joint, row));
 
     /// <summary>
-    /// Swaps a span with the next. Tape readings stay where they are, since they belong to the joints and not to the spans.
+    /// Swaps a span with the next. Tape readings stay where they are, since they belong to the joints and not to the
+    /// spans.
     /// </summary>
     internal static BeamDocument Swap(BeamDocument document, int row)
     {
@@ -65,7 +69,9 @@ internal static class SpanRows
             span => span == row + 1 ? row + 2 : span == row + 2 ? row + 1 : span);
     }
 
-    /// <summary>A span like another; where that one's length follows from the tape, the difference of the readings.</summary>
+    /// <summary>
+    /// A span like another; where that one's length follows from the tape, the difference of the readings.
+    /// </summary>
     internal static SpanEntry CopyOf(BeamDocument document, int row)
     {
         SpanEntry span = document.Spans[row];

@@ -24,7 +24,8 @@ internal static partial class SupportCells
         _ => throw new UnreachableException(),
     };
 
-    internal static SupportEntry Type(SupportEntry support, FormColumn column, string? text, UnitSystem system) => column switch
+    internal static SupportEntry Type(
+        SupportEntry support, FormColumn column, string? text, UnitSystem system) => column switch
     {
         FormColumn.Place => TypePlace(support, text, system),
         FormColumn.Kind => TypeKind(support, text, system),

@@ -5,8 +5,8 @@ namespace FieldCheck.Screen;
 
 /// <summary>Draws the Beam view between title and message line: form, results, sketches.</summary>
 /// <remarks>
-/// Where there is not room for all, the moment goes first, then the shear, then the sketch of the beam; then the results
-/// shrink to their first lines. The form is always there.
+/// Where there is not room for all, the moment goes first, then the shear, then the sketch of the beam; then the
+/// results shrink to their first lines. The form is always there.
 /// </remarks>
 internal static class BeamViewPicture
 {
@@ -79,7 +79,12 @@ internal static class BeamViewPicture
         left -= moreMoment + moreShear;
         int moreSketch = Math.Min(left, 2);
         return new BeamViewHeights(
-            LeastForm + form + left - moreSketch, 0, sketch + moreSketch, shear + moreShear, moment + moreMoment, peaks);
+            LeastForm + form + left - moreSketch,
+            0,
+            sketch + moreSketch,
+            shear + moreShear,
+            moment + moreMoment,
+            peaks);
     }
 
     private static BeamViewHeights HeightsStacked(int width, int height)

@@ -25,12 +25,15 @@ internal static class CellProblems
     internal static bool IsMissing(Calculation calculation, FormPlace? place) =>
         place is not null && FormCells.TextOf(calculation.Document, place) is null;
 
-    /// <summary>The next cell that needs the person, in the order of the form, from a cell on and round; null when none does.</summary>
+    /// <summary>
+    /// The next cell that needs the person, in the order of the form, from a cell on and round; null when none does.
+    /// </summary>
     /// <param name="calculation">What came of the beam.</param>
     /// <param name="from">The cell.</param>
     internal static FormPlace? Next(Calculation calculation, FormPlace from)
     {
-        FormPlace[] marked = [.. Of(calculation).Select(found => found.Place).OfType<FormPlace>().Distinct().OrderBy(Order)];
+        FormPlace[] marked =
+            [.. Of(calculation).Select(found => found.Place).OfType<FormPlace>().Distinct().OrderBy(Order)];
         return marked.FirstOrDefault(place => Order(place).CompareTo(Order(from)) > 0) ?? marked.FirstOrDefault();
     }
 

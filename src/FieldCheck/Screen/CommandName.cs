@@ -25,6 +25,7 @@ internal enum CommandName
     MoreOfBeam,
     NextMarked,
     OtherUnits,
+    NextCombination,
     PreviousView,
     NextView,
     Views,

@@ -38,6 +38,7 @@ internal static class CommandTable
         new(Redo, Beam, [Ctrl('Y')], 'y', "redo"),
         new(MoreOfBeam, Beam, [], 'b', "more of the beam"),
         new(OtherUnits, Beam, [], 'e', "results in the other units"),
+        new(NextCombination, Beam, [], 't', "results of the next combination"),
         new(CommandName.Views, Beam, [], 'v', "views..."),
         new(PreviousView, Beam, [Char("[")], null, "previous view"),
         new(NextView, Beam, [Char("]")], null, "next view"),

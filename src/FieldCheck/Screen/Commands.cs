@@ -13,7 +13,8 @@ internal static class Commands
     internal static ScreenStep Run(ScreenState state, CommandName name, KeyStroke? stroke = null) => name switch
     {
         CommandName.Save => FileSteps.Save(state, new AfterSave.Stay()),
-        CommandName.SaveAs => (state with { Overlay = new Overlay.NameLine(LineText.Empty, new AfterSave.Stay()) }).Step(),
+        CommandName.SaveAs =>
+            (state with { Overlay = new Overlay.NameLine(LineText.Empty, new AfterSave.Stay()) }).Step(),
         CommandName.Open => FileSteps.Leave(state, new AfterSave.Choose()),
         CommandName.NewBeam => FileSteps.Leave(state, new AfterSave.Begin()),
         CommandName.Quit => FileSteps.Leave(state, new AfterSave.Leave()),
@@ -42,6 +43,7 @@ internal static class Commands
         CommandName.Undo => Undo(state),
         CommandName.Redo => Redo(state),
         CommandName.OtherUnits => OtherUnits(state),
+        CommandName.NextCombination => NextCombination(state),
         CommandName.Menu => state with { Overlay = new Overlay.Menu(MenuPage.Actions) },
         CommandName.Views => state with { Overlay = new Overlay.Menu(MenuPage.Views) },
         CommandName.Help => state with { Overlay = new Overlay.Help(LineText.Empty) },
@@ -92,7 +94,12 @@ internal static class Commands
     {
         if (state.Dropped is CellDraft dropped)
         {
-            return state with { Draft = dropped with { WasOffered = true }, Focus = dropped.Place, View = ScreenView.Beam };
+            return state with
+            {
+                Draft = dropped with { WasOffered = true },
+                Focus = dropped.Place,
+                View = ScreenView.Beam,
+            };
         }
 
         return state.History.ToUndo is HistoryStep step
@@ -110,6 +117,21 @@ internal static class Commands
         TabStart = null,
         Notice = new Notice($"{what}: {step.Name}."),
     };
+
+    private static ScreenState NextCombination(ScreenState state)
+    {
+        if (state.CombinationCount < 2)
+        {
+            return state with { Notice = new Notice("There are no other combinations.") };
+        }
+
+        int next = (state.CombinationShown + 1) % state.CombinationCount;
+        return state with
+        {
+            Combination = next,
+            Notice = new Notice($"Combination {next + 1} of {state.CombinationCount}."),
+        };
+    }
 
     private static ScreenState OtherUnits(ScreenState state)
     {

@@ -3,7 +3,9 @@ using FieldCheck.Sheet.Editing;
 
 namespace FieldCheck.Screen;
 
-/// <summary>Keys pressed in a list of keys without a column: as in the form, typing replaces and Enter goes down.</summary>
+/// <summary>
+/// Keys pressed in a list of keys without a column: as in the form, typing replaces and Enter goes down.
+/// </summary>
 internal static class DetailKeys
 {
     internal static ScreenStep Press(ScreenState state, Overlay.Details details, KeyStroke stroke)
@@ -15,7 +17,8 @@ internal static class DetailKeys
         {
             (KeyStroke.Named { Key: KeyName.F2 } or KeyStroke.Control { Letter: 'E' }, null) =>
                 With(state, details with { Draft = LineText.Of(line.Text ?? "") }),
-            (KeyStroke.Named { Key: KeyName.Backspace or KeyName.Delete }, null) => Type(state, details, line, "").Step(),
+            (KeyStroke.Named { Key: KeyName.Backspace or KeyName.Delete }, null) =>
+                Type(state, details, line, "").Step(),
             (KeyStroke.Control { Letter: 'Z' or 'Y' or 'S' }, null) =>
                 Commands.Run(state with { Overlay = null }, CommandTable.Of(stroke)!.Name, stroke),
             (KeyStroke.Text or KeyStroke.Paste, _) =>
@@ -24,7 +27,8 @@ internal static class DetailKeys
                 Moved(Type(state, details, line, draft.Text), details, choice, new KeyStroke.Named(KeyName.Down)),
             (KeyStroke.Named { Key: KeyName.Enter or KeyName.Tab }, null) =>
                 Moved(state, details, choice, new KeyStroke.Named(KeyName.Down)),
-            (KeyStroke.Named { Key: KeyName.Up or KeyName.Down or KeyName.PageUp or KeyName.PageDown }, LineText draft) =>
+            (KeyStroke.Named { Key: KeyName.Up or KeyName.Down or KeyName.PageUp or KeyName.PageDown },
+                LineText draft) =>
                 Moved(Type(state, details, line, draft.Text), details, choice, stroke),
             (KeyStroke.Named named, LineText draft) when draft.After(named.Key) is LineText typed =>
                 With(state, details with { Draft = typed }),
@@ -33,10 +37,14 @@ internal static class DetailKeys
         };
     }
 
-    private static ScreenStep With(ScreenState state, Overlay.Details details) => (state with { Overlay = details }).Step();
+    private static ScreenStep With(ScreenState state, Overlay.Details details) =>
+        (state with { Overlay = details }).Step();
 
     private static ScreenState Type(ScreenState state, Overlay.Details details, DetailLine line, string text) =>
-        FormEdits.Make(state, new Edit.TypeKey(line.Key, text), state.Focus) with { Overlay = details with { Draft = null } };
+        FormEdits.Make(state, new Edit.TypeKey(line.Key, text), state.Focus) with
+        {
+            Overlay = details with { Draft = null },
+        };
 
     private static ScreenStep Moved(ScreenState state, Overlay.Details details, int choice, KeyStroke stroke)
     {

@@ -10,7 +10,8 @@ internal static class DetailLines
 {
     private static readonly ImmutableArray<string> InColumns =
     [
-        "length", "to", "section", "material", "kind", "joint", "at", "label", "acts", "settlement", "surface", "stiffness",
+        "length", "to", "section", "material",
+        "kind", "joint", "at", "label", "acts", "settlement", "surface", "stiffness",
         "case", "from", "force", "intensity", "intensity_end", "pressure", "pressure_end", "width", "total", "moment",
     ];
 
@@ -23,8 +24,16 @@ internal static class DetailLines
         FormBlock.Spans =>
         [
             .. OfRow(document, "span", page.Row, Fields.Span),
-            .. OfTable(document, "section", NameOf(document.Spans[page.Row].Section, document.Sections, row => row.Name), Fields.Section),
-            .. OfTable(document, "material", NameOf(document.Spans[page.Row].Material, document.Materials, row => row.Name), Fields.Material),
+            .. OfTable(
+                document,
+                "section",
+                NameOf(document.Spans[page.Row].Section, document.Sections, row => row.Name),
+                Fields.Section),
+            .. OfTable(
+                document,
+                "material",
+                NameOf(document.Spans[page.Row].Material, document.Materials, row => row.Name),
+                Fields.Material),
         ],
         FormBlock.Supports => [.. OfRow(document, "support", page.Row, Fields.Support)],
         FormBlock.Loads => [.. OfRow(document, "load", page.Row, Fields.Load)],
@@ -40,7 +49,9 @@ internal static class DetailLines
         return lines[Math.Min(details.Choice, lines.Length - 1)];
     }
 
-    /// <summary>The line of the whole beam's page on which a key stands, counted from 0; the first where none does.</summary>
+    /// <summary>
+    /// The line of the whole beam's page on which a key stands, counted from 0; the first where none does.
+    /// </summary>
     /// <param name="document">The beam.</param>
     /// <param name="key">The key path.</param>
     internal static int IndexOf(BeamDocument document, string key)
@@ -49,23 +60,45 @@ internal static class DetailLines
         return Math.Max(index, 0);
     }
 
+    // Each table ends in a line for one row more: typing there begins it.
     private static ImmutableArray<DetailLine> OfBeam(BeamDocument document) =>
     [
         .. OfTable(document, "", Fields.Top),
-        .. Enumerable.Range(0, document.Hinges.Count + 1).Select(row => Line(document, $"hinge[{Number(row + 1)}].at")),
-        .. document.Hinges.Select((_, row) => Line(document, $"hinge[{Number(row + 1)}].joint")),
+        .. OfRows(document, "hinge", document.Hinges.Count, Fields.Hinge, "at"),
+        .. OfRows(document, "combination", document.Combinations.Count, Fields.Combination, "name"),
+        .. Factors(document),
+        .. OfRows(document, "pattern", document.Patterns.Count, Fields.Pattern, "case"),
+        .. OfRows(document, "rolling", document.Rolling.Count, Fields.Rolling, "label"),
+        .. document.Rolling.SelectMany((rolling, row) =>
+            OfRows(document, $"rolling[{Number(row + 1)}].axles", rolling.Axles.Count, Fields.Axle, "offset")),
+        .. OfRows(document, "stated", document.Stated.Count, Fields.Stated, "support"),
         .. OfTable(document, "limits", Fields.Limits),
+        .. Cases(document).Select(name =>
+            Line(document, KeyPath.Top.Into("limits").Into("deflection_cases").Into(name).ToString())),
         .. OfTable(document, "tolerance", Fields.Tolerance),
         .. OfTable(document, "record", Fields.Record),
-        .. Others(document),
+        .. DocumentCells.All(document)
+            .Where(cell => cell.Key.Split('[', '.')[0] is "ask" or "section" or "material")
+            .Select(cell => new DetailLine(cell.Key, WordsOf(cell.Key), cell.Text)),
     ];
 
-    // What has neither a column nor a line of its own yet can at least be seen and changed where it stands.
-    private static IEnumerable<DetailLine> Others(BeamDocument document) => DocumentCells.All(document)
-        .Where(cell => cell.Key.Split('[', '.')[0] is
-            "ask" or "section" or "material" or "combination" or "pattern" or "rolling" or "stated"
-            || cell.Key.StartsWith("limits.deflection_cases", StringComparison.Ordinal))
-        .Select(cell => new DetailLine(cell.Key, WordsOf(cell.Key), cell.Text));
+    private static IEnumerable<DetailLine> Factors(BeamDocument document) =>
+        from row in Enumerable.Range(1, document.Combinations.Count)
+        from name in Cases(document).Union(document.Combinations[row - 1].Factors.Select(factor => factor.Name))
+        select Line(document, KeyPath.Top.Into("combination").At(row).Into("factors").Into(name).ToString());
+
+    private static IEnumerable<string> Cases(BeamDocument document) => document.Loads
+        .Select(load => load.Case ?? "live")
+        .Append(document.SelfWeight?.Case ?? "dead")
+        .Union((document.Limits?.DeflectionCases ?? []).Select(limit => limit.Name))
+        .Distinct();
+
+    private static IEnumerable<DetailLine> OfRows<T>(
+        BeamDocument document, string table, int rows, ImmutableArray<Field<T>> fields, string first) =>
+    [
+        .. Enumerable.Range(1, rows).SelectMany(row => OfTable(document, $"{table}[{Number(row)}]", fields)),
+        Line(document, $"{table}[{Number(rows + 1)}].{first}"),
+    ];
 
     private static IEnumerable<DetailLine> OfRow<T>(
         BeamDocument document, string table, int row, ImmutableArray<Field<T>> fields) => fields
@@ -92,7 +125,9 @@ internal static class DetailLines
     /// <param name="key">The key path.</param>
     internal static string WordsOf(string key)
     {
-        string path = key.Split('[', '.')[0] is "span" or "support" or "load" ? key[(key.IndexOf('.', StringComparison.Ordinal) + 1)..] : key;
+        string path = key.Split('[', '.')[0] is "span" or "support" or "load"
+            ? key[(key.IndexOf('.', StringComparison.Ordinal) + 1)..]
+            : key;
         return path.Replace('_', ' ').Replace('.', ' ').Replace('[', ' ').Replace("]", "", StringComparison.Ordinal);
     }
 

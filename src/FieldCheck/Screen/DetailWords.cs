@@ -5,22 +5,26 @@ using FieldCheck.Sheet.Units;
 
 namespace FieldCheck.Screen;
 
-/// <summary>What is told of a key without a column: what is wrong with it, what it was read as, or what it asks for.</summary>
+/// <summary>
+/// What is told of a key without a column: what is wrong with it, what it was read as, or what it asks for.
+/// </summary>
 internal static class DetailWords
 {
     internal static Notice Of(ScreenState state, Overlay.Details details)
     {
         DetailLine line = DetailLines.At(state.Document, details);
         string name = line.Words;
-        if (details.Draft is null && state.Settled.Problems.FirstOrDefault(problem => problem.Key == line.Key) is Problem problem)
+        Problem? problem = state.Settled.Problems.FirstOrDefault(problem => problem.Key == line.Key);
+        if (details.Draft is null && problem is not null)
         {
             return new Notice($"{name}: {problem.Text}", line.Text is null ? Role.Text : Role.Warn);
         }
 
         Wanted? wanted = DocumentCells.Find(state.Document, line.Key)?.Wanted;
+        DisplayUnits units = new(Editor.SystemOf(state.Document));
         return wanted is Wanted.Measure measure && (details.Draft?.Text ?? line.Text) is string text
             && QuantityReader.Read(text, measure.Kind) is Reading<Quantity>.Accepted read
-                ? new Notice($"{name}: {ReadBack.Say(text, read.Value, measure.Kind, new DisplayUnits(Editor.SystemOf(state.Document)))}")
+                ? new Notice($"{name}: {ReadBack.Say(text, read.Value, measure.Kind, units)}")
                 : new Notice($"{name}: {Asked(wanted)}", Role.Faint);
     }
 

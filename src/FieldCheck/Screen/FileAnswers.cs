@@ -47,7 +47,8 @@ internal static class FileAnswers
             ? (state with { Overlay = OpenListKeys.Chosen(state, list with { Presets = found.Presets }, 0) }).Step()
             : state.Step();
 
-    internal static ScreenStep RecoveryFound(ScreenState state, ScreenEvent.RecoveryFound found) => state.Overlay is null
+    internal static ScreenStep RecoveryFound(ScreenState state, ScreenEvent.RecoveryFound found) =>
+        state.Overlay is null
         ? (state with { Overlay = new Overlay.RecoveryOffer(found.Document, found.Origin, found.Words) }).Step()
         : state.Step();
 

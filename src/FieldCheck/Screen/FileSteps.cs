@@ -91,5 +91,6 @@ internal static class FileSteps
         ? text.With(state.Document) with { Name = name }
         : BeamFileText.New(name, state.Document);
 
-    private static BeamDocument Fresh(BeamDocument document) => FormSheet.Empty.Document with { Display = document.Display };
+    private static BeamDocument Fresh(BeamDocument document) =>
+        FormSheet.Empty.Document with { Display = document.Display };
 }

@@ -79,6 +79,7 @@ internal sealed class FormCellView
         }
 
         double before = place.Column == FormColumn.Length ? joints[place.Row] : 0;
-        return new DisplayUnits(Editor.SystemOf(_state.Document)).Say(joints[place.Row + 1] - before, QuantityKind.Length);
+        DisplayUnits units = new(Editor.SystemOf(_state.Document));
+        return units.Say(joints[place.Row + 1] - before, QuantityKind.Length);
     }
 }

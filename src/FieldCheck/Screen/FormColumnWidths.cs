@@ -11,7 +11,9 @@ internal static class FormColumnWidths
 
     private const int Narrowest = 3;
 
-    /// <summary>The columns seen, left to right, with the width of their text; that of the person is always among them.</summary>
+    /// <summary>
+    /// The columns seen, left to right, with the width of their text; that of the person is always among them.
+    /// </summary>
     /// <param name="columns">All columns of the block.</param>
     /// <param name="wanted">The width that the text of each would like.</param>
     /// <param name="focus">The column the person is on; null where the person is in another block.</param>

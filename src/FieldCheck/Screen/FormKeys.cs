@@ -30,7 +30,9 @@ internal static class FormKeys
         ? state with { Draft = draft with { IsEdited = true } }
         : Begin(state, LineText.Of(FormCells.TextOf(state.Document, state.Focus) ?? ""), isEdited: true);
 
-    /// <summary>Takes the next of the words that the cell chooses from; past the last, none where it may be empty.</summary>
+    /// <summary>
+    /// Takes the next of the words that the cell chooses from; past the last, none where it may be empty.
+    /// </summary>
     internal static ScreenState NextChoice(ScreenState state)
     {
         ImmutableArray<string> words = FormCells.ChoicesOf(state.Focus);
@@ -49,7 +51,8 @@ internal static class FormKeys
         KeyStroke.Named { Key: KeyName.Escape } or KeyStroke.Control { Letter: 'Z' } => Drop(state, draft).Step(),
         KeyStroke.Named { Key: KeyName.F2 } or KeyStroke.Control { Letter: 'E' } => Edit(state).Step(),
         KeyStroke.Named named when (draft.IsEdited || named.Key is KeyName.Backspace or KeyName.Delete)
-            && draft.Line.After(named.Key) is LineText line => (state with { Draft = draft with { Line = line } }).Step(),
+            && draft.Line.After(named.Key) is LineText line =>
+            (state with { Draft = draft with { Line = line } }).Step(),
         _ => Leave(state, stroke),
     };
 
@@ -70,7 +73,9 @@ internal static class FormKeys
 
         ScreenState accepted = FormEdits.Accept(state);
         bool asks = FormEdits.IsAsked(accepted) && !FormEdits.IsAsked(state);
-        return asks && command.Group == CommandGroup.Cell ? accepted.Step() : Commands.Run(accepted, command.Name, stroke);
+        return asks && command.Group == CommandGroup.Cell
+            ? accepted.Step()
+            : Commands.Run(accepted, command.Name, stroke);
     }
 
     // Of a number without unit that has an end, one letter says what it is.

@@ -60,7 +60,8 @@ internal static class FormLayout
             int last = Math.Min(focus.Row + (shown > 2 ? 1 : 0), sheet.RowsOf(block));
             first = Math.Max(top, last - shown + 1);
         }
-        else if (block == FormBlock.Loads && shown < all && (!IsOwnWeightOn(sheet) || shown == 1) && sheet.RowsOf(block) > 0)
+        else if (block == FormBlock.Loads && shown < all && sheet.RowsOf(block) > 0
+            && (!IsOwnWeightOn(sheet) || shown == 1))
         {
             first = 0;
         }

@@ -45,8 +45,9 @@ internal sealed class FormPicture
         return new Picture([.. picture._lines.Take(height)], picture._cursor);
     }
 
-    private static int HeadWidth(FormSheet sheet) => Enumerable.Range(0, sheet.RowsOf(FormBlock.Supports))
-        .Select(row => TextColumns.Of(FormWords.Head(sheet, FormBlock.Supports, row)))
+    private static int HeadWidth(FormSheet sheet) => FormLabels.Of(sheet.Document)
+        .Select(label => TextColumns.Of(label ?? ""))
+        .Append(sheet.RowsOf(FormBlock.Supports).ToString(CultureInfo.InvariantCulture).Length)
         .Append(sheet.RowsOf(FormBlock.Loads).ToString(CultureInfo.InvariantCulture).Length)
         .Max();
 
@@ -163,7 +164,9 @@ internal sealed class FormPicture
         FormCell cell = _cells.At(place);
         if (!isFocus)
         {
-            line.Add(cell.Mark.ToString(), Role.Warn).Add(TextColumns.FitWithMark(cell.Text, width), cell.Role).Add(" ");
+            line.Add(cell.Mark.ToString(), Role.Warn)
+                .Add(TextColumns.FitWithMark(cell.Text, width), cell.Role)
+                .Add(" ");
             return;
         }
 

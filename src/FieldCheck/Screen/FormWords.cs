@@ -29,7 +29,8 @@ internal static class FormWords
     /// <summary>A cell in words, as "load 3 size".</summary>
     /// <param name="sheet">The beam.</param>
     /// <param name="place">The cell.</param>
-    internal static string Cell(FormSheet sheet, FormPlace place) => place.IsOwnWeight && place.Column == FormColumn.Size
+    internal static string Cell(FormSheet sheet, FormPlace place) =>
+        place.IsOwnWeight && place.Column == FormColumn.Size
         ? "own weight"
         : $"{Row(sheet, place.Block, place.Row)} {Column(place.Column)}";
 

@@ -18,7 +18,8 @@ internal static class HelpKeys
                     : state.Step();
             case KeyStroke.Named { Key: KeyName.Up or KeyName.Down or KeyName.PageUp or KeyName.PageDown
                 or KeyName.Home or KeyName.End }:
-                return (state with { Overlay = help with { Choice = OverlayKeys.Moved(help.Choice, lines.Length, stroke) } }).Step();
+                int choice = OverlayKeys.Moved(help.Choice, lines.Length, stroke);
+                return (state with { Overlay = help with { Choice = choice } }).Step();
             default:
                 return OverlayKeys.Typed(help.Filter, stroke) is LineText filter
                     ? (state with { Overlay = new Overlay.Help(filter) }).Step()

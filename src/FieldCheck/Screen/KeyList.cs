@@ -10,7 +10,7 @@ internal static class KeyList
     {
         StringBuilder page = new();
         page.Append("# Keys\n\n");
-        page.Append("Made from the program's own table of commands; a test fails where this page and the table differ.\n");
+        page.Append("Made from the program's own table of commands; a test fails where the two differ.\n");
         page.Append("`^D` is Ctrl and D. `/ c` is the menu: a slash, then the letter.\n");
         Table(page, CommandGroup.Cell, "In the form: cells");
         Table(page, CommandGroup.Row, "In the form: rows");
@@ -30,8 +30,10 @@ internal static class KeyList
         foreach (ScreenCommand command in CommandTable.All.Where(command => command.Group == group))
         {
             string menu = command.MenuWords.Length > 0 ? $"`{command.MenuWords}`" : "";
-            string keys = string.Join(' ', command.KeyWords.Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(key => $"`{key}`"));
-            page.Append($"| {keys} | {menu} | {command.Words} |\n");
+            IEnumerable<string> keys = command.KeyWords
+                .Split(' ', StringSplitOptions.RemoveEmptyEntries)
+                .Select(key => $"`{key}`");
+            page.Append($"| {string.Join(' ', keys)} | {menu} | {command.Words} |\n");
         }
     }
 }

@@ -2,7 +2,9 @@ using System.Collections.Immutable;
 
 namespace FieldCheck.Screen;
 
-/// <summary>Draws a list to choose from: a heading, the lines with the chosen one always seen, and something below.</summary>
+/// <summary>
+/// Draws a list to choose from: a heading, the lines with the chosen one always seen, and something below.
+/// </summary>
 internal static class ListPicture
 {
     /// <summary>The picture.</summary>

@@ -26,9 +26,10 @@ internal static class MenuKeys
             return Commands.Run(state with { Overlay = null }, chosen.Command);
         }
 
+        int choice = OverlayKeys.Moved(menu.Choice, entries.Length, stroke);
         return stroke is KeyStroke.Control && CommandTable.Of(stroke) is ScreenCommand command
             ? Commands.Run(state with { Overlay = null }, command.Name, stroke)
-            : (state with { Overlay = menu with { Choice = OverlayKeys.Moved(menu.Choice, entries.Length, stroke) } }).Step();
+            : (state with { Overlay = menu with { Choice = choice } }).Step();
     }
 
     private static MenuEntry OfView(ScreenView view)

@@ -31,10 +31,11 @@ internal static class MenuPicture
             Edge(more, box),
         ];
         int top = Math.Max(below.Lines.Length - lines.Length, 0);
-        IEnumerable<PictureLine> all = below.Lines.Select((line, y) => y < top || y - top >= lines.Length
-            ? line
-            : Beside(line, lines[y - top], width, box));
-        return new Picture([.. all], (Math.Min(width - box + 2, width - 1), Math.Min(top + 1 + menu.Choice - first, below.Lines.Length - 1)));
+        IEnumerable<PictureLine> all = below.Lines.Select((under, y) => y < top || y - top >= lines.Length
+            ? under
+            : Beside(under, lines[y - top], width, box));
+        int line = Math.Min(top + 1 + menu.Choice - first, below.Lines.Length - 1);
+        return new Picture([.. all], (Math.Min(width - box + 2, width - 1), line));
     }
 
     private static PictureLine Edge(string title, int box) =>

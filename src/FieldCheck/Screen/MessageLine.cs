@@ -18,9 +18,16 @@ internal static class MessageLine
             return notice;
         }
 
-        if (state.Overlay is Overlay.Details details)
+        switch (state.Overlay)
         {
-            return DetailWords.Of(state, details);
+            case Overlay.Details details:
+                return DetailWords.Of(state, details);
+            case Overlay.Help help:
+                return new Notice(HelpLines.Of(state.View, help.Filter.Text)[help.Choice].Words, Role.Faint);
+            case Overlay.OpenList:
+                return new Notice("");
+            default:
+                break;
         }
 
         if (state.View != ScreenView.Beam)
@@ -63,10 +70,12 @@ internal static class MessageLine
     /// <param name="row">The load, counted from 0.</param>
     internal static string Question(Calculation calculation, int row)
     {
-        string number = FormCells.TextOf(calculation.Document, new FormPlace(FormBlock.Loads, row, FormColumn.Size)) ?? "";
+        FormPlace size = new(FormBlock.Loads, row, FormColumn.Size);
+        string number = FormCells.TextOf(calculation.Document, size) ?? "";
         UnitSystem system = Editor.SystemOf(calculation.Document);
         string force = CellUnits.Of(QuantityKind.Force, system);
-        return $"{number}{Over(calculation, row)}:  t = {number} {force} in all   m = {number} {force} on each {(system == UnitSystem.Us ? "foot" : "metre")}";
+        string each = system == UnitSystem.Us ? "foot" : "metre";
+        return $"{number}{Over(calculation, row)}:  t = {number} {force} in all   m = {number} {force} on each {each}";
     }
 
     private static string Over(Calculation calculation, int row) =>

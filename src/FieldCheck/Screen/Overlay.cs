@@ -5,7 +5,9 @@ using FieldCheck.Sheet.Presets;
 
 namespace FieldCheck.Screen;
 
-/// <summary>What lies over the view and takes the keys; Esc closes it. Closed set: the cases are the nested records.</summary>
+/// <summary>
+/// What lies over the view and takes the keys; Esc closes it. Closed set: the cases are the nested records.
+/// </summary>
 internal abstract record Overlay
 {
     private Overlay()

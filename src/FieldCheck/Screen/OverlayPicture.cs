@@ -7,6 +7,8 @@ namespace FieldCheck.Screen;
 /// <summary>Draws what fills the screen over a view: help, the list of presets, keys without a column.</summary>
 internal static class OverlayPicture
 {
+    private const int WidestKeys = 22;
+
     /// <summary>The picture; null where the overlay leaves the view to be seen.</summary>
     /// <param name="state">The state.</param>
     /// <param name="width">Columns; 1 or more.</param>
@@ -22,12 +24,12 @@ internal static class OverlayPicture
     private static Picture Help(ScreenState state, Overlay.Help help, int width, int height)
     {
         ImmutableArray<HelpLine> lines = HelpLines.Of(state.View, help.Filter.Text);
-        const int keys = 22;
+        int keys = Math.Min(WidestKeys, width / 4);
         return ListPicture.Of(
             $"Help   type to search: {help.Filter.Text}",
             [.. lines.Select(line => line.Command is null && line.Keys.Length == 0
                 ? line.Words
-                : $"{TextColumns.Fit(line.Keys, keys)} {line.Words}")],
+                : $"{TextColumns.FitWithMark(line.Keys, keys)} {line.Words}")],
             help.Choice,
             ($"Help   type to search: {help.Filter.Before}", ""),
             [],
@@ -38,11 +40,15 @@ internal static class OverlayPicture
     private static Picture OpenList(Overlay.OpenList list, int width, int height)
     {
         ImmutableArray<Preset> shown = OpenListKeys.ShownIn(list);
-        string count = list.Presets is ImmutableArray<Preset> all ? $"{shown.Length} of {all.Length} shown" : "looking...";
+        string count = list.Presets is ImmutableArray<Preset> all
+            ? $"{shown.Length} of {all.Length} shown"
+            : "looking...";
         string before = $"Open   type to search: {list.Filter.Before}";
         string heading = $"Open   type to search: {list.Filter.Text}   {count}";
         ImmutableArray<string> lines = shown.IsEmpty
-            ? [list.Filter.Text.Length == 0 ? "No presets were found." : "No preset is called so. Enter opens a file of this name."]
+            ? [list.Filter.Text.Length == 0
+                ? "No presets were found."
+                : "No preset is called so. Enter opens a file of this name."]
             : [.. shown.Select(preset => $"{TextColumns.FitWithMark(preset.Name, 36)}  {Words(preset.Place)}")];
         return ListPicture.Of(heading, lines, list.Choice, (before, ""), Preview(list, width), width, height);
     }

@@ -24,13 +24,14 @@ internal static class PlotPicture
     /// <param name="width">Columns; 1 or more.</param>
     /// <param name="height">Lines; 0 or more.</param>
     internal static ImmutableArray<PictureLine> Sketch(ScreenState state, int width, int height) =>
-        Drawn(OfBeam(state.Shown, width, height), RoleOf(state), width, height);
+        Drawn(OfBeam(state.Shown, width, height, state.CombinationShown), RoleOf(state), width, height);
 
     /// <summary>The sketch of a beam, in as many lines as it fits best.</summary>
     /// <param name="calculation">What came of the beam.</param>
     /// <param name="width">Columns.</param>
     /// <param name="height">Lines at most.</param>
-    internal static ImmutableArray<string> OfBeam(Calculation calculation, int width, int height)
+    /// <param name="combination">Which combination's loads and reactions are shown, counted from 0.</param>
+    internal static ImmutableArray<string> OfBeam(Calculation calculation, int width, int height, int combination = 0)
     {
         if (width < Narrowest || height < 1)
         {
@@ -40,7 +41,7 @@ internal static class PlotPicture
         ImmutableArray<string> rows = [];
         for (int labels = height > 4 ? 2 : 1; labels >= 0; labels--)
         {
-            rows = BeamSketch.Draw(calculation, 0, Math.Min(width, Widest), new SketchStyle(Margin, labels));
+            rows = BeamSketch.Draw(calculation, combination, Math.Min(width, Widest), new SketchStyle(Margin, labels));
             if (rows.Length <= height)
             {
                 break;
@@ -89,7 +90,7 @@ internal static class PlotPicture
     private static PlotCurve? CurveOf(ScreenState state, Curve curve) =>
         state.Shown is { Beam: BuiltBeam beam, Outcome: BeamOutcome.Stands stands }
         && (curve != Curve.Deflection || beam.Model.HasAbsoluteStiffness)
-            ? PlotCurve.Of(beam, stands.Combinations[0].Response, curve)
+            ? PlotCurve.Of(beam, stands.Combinations[state.CombinationShown].Response, curve)
             : null;
 
     private static Role RoleOf(ScreenState state) =>

@@ -19,7 +19,8 @@ internal static class PlotsViewPicture
             return ResultsPicture.Of(state, width, height);
         }
 
-        ImmutableArray<Curve> curves = [.. Curves.Where(curve => PlotPicture.Has(state, curve)).Take(Math.Max(height / 4, 1))];
+        ImmutableArray<Curve> curves =
+            [.. Curves.Where(curve => PlotPicture.Has(state, curve)).Take(Math.Max(height / 4, 1))];
         int sketch = height >= 12 ? 4 : 0;
         int peaks = height >= 16 ? Math.Min(curves.Length, height / 8) : 0;
         int room = height - sketch - peaks;

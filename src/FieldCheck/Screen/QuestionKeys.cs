@@ -11,12 +11,13 @@ internal static class QuestionKeys
         _ => FormKeys.Press(state with { Overlay = null }, stroke),
     };
 
-    internal static ScreenStep Press(ScreenState state, Overlay.UnsavedQuestion question, KeyStroke stroke) => Letter(stroke) switch
-    {
-        "s" => FileSteps.Save(state with { Overlay = null }, question.Then),
-        "l" => FileSteps.After(state with { Overlay = null }, question.Then),
-        _ => state.Step(),
-    };
+    internal static ScreenStep Press(ScreenState state, Overlay.UnsavedQuestion question, KeyStroke stroke) =>
+        Letter(stroke) switch
+        {
+            "s" => FileSteps.Save(state with { Overlay = null }, question.Then),
+            "l" => FileSteps.After(state with { Overlay = null }, question.Then),
+            _ => state.Step(),
+        };
 
     internal static ScreenStep Press(ScreenState state, Overlay.SaveQuestion question, KeyStroke stroke)
     {

@@ -24,7 +24,11 @@ internal static partial class ResultsPicture
         ImmutableArray<string> lines = state.Shown.Beam is null
             ? Unread(state, width)
             : ResultsPanel.Lines(
-                state.Shown, Math.Max(width, NarrowestPanel), Math.Max(height, LowestPanel), state.Age);
+                state.Shown,
+                Math.Max(width, NarrowestPanel),
+                Math.Max(height, LowestPanel),
+                state.Age,
+                state.CombinationShown);
         return
         [
             .. lines.Take(height).Select((line, index) => Coloured(line, width, isFaint: isOld && index > 0)),
@@ -36,7 +40,7 @@ internal static partial class ResultsPicture
     /// <param name="state">The state.</param>
     internal static string Header(ScreenState state) => state.Shown.Beam is null
         ? Waiting(state.Shown)
-        : ResultsPanel.Lines(state.Shown, NarrowestPanel, LowestPanel, state.Age)[0];
+        : ResultsPanel.Lines(state.Shown, NarrowestPanel, LowestPanel, state.Age, state.CombinationShown)[0];
 
     private static string Waiting(Calculation calculation)
     {
@@ -121,6 +125,7 @@ internal static partial class ResultsPicture
         _ => Role.Warn,
     };
 
-    [GeneratedRegex(@"\b(up to date|before this cell|cells? to mend|waiting for|CAN MOVE|LIFTS)\b", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(
+        @"\b(up to date|before this cell|cells? to mend|waiting for|CAN MOVE|LIFTS)\b", RegexOptions.CultureInvariant)]
     private static partial Regex Verdicts();
 }

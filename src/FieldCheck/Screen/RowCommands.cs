@@ -102,8 +102,12 @@ internal static class RowCommands
             return state with { Focus = place, TabStart = null };
         }
 
-        return state.Settled.Problems is [Problem problem, ..]
-            ? state with { Overlay = new Overlay.Details(new DetailPage(null), DetailLines.IndexOf(state.Document, problem.Key)) }
-            : state with { Notice = new Notice("No cell is marked.") };
+        if (state.Settled.Problems is not [Problem problem, ..])
+        {
+            return state with { Notice = new Notice("No cell is marked.") };
+        }
+
+        int line = DetailLines.IndexOf(state.Document, problem.Key);
+        return state with { Overlay = new Overlay.Details(new DetailPage(null), line) };
     }
 }

@@ -17,7 +17,9 @@ internal sealed record ScreenCommand(
     string Words,
     string? Hint = null)
 {
-    /// <summary>Its keys as they are written, as "^Q ^C"; "type" where typing is the key; empty where there is none.</summary>
+    /// <summary>
+    /// Its keys as they are written, as "^Q ^C"; "type" where typing is the key; empty where there is none.
+    /// </summary>
     internal string KeyWords =>
         Name == CommandName.Type ? "type" : string.Join(' ', Keys.Select(KeyStrokeNames.Of));
 

@@ -49,8 +49,10 @@ internal static class ScreenPicture
         if (state.Overlay is Overlay.NameLine name && state.Notice is null)
         {
             const string ask = "Save as: ";
-            (string seen, int column) = CaretWindow.Of(name.Name.Text, name.Name.Caret, Math.Max(width - ask.Length - 1, 1));
-            return (new LineWriter(width).Add(ask, Role.Accent).Add(seen).End(), Math.Min(ask.Length + column, width - 1));
+            int room = Math.Max(width - ask.Length - 1, 1);
+            (string seen, int column) = CaretWindow.Of(name.Name.Text, name.Name.Caret, room);
+            PictureLine typed = new LineWriter(width).Add(ask, Role.Accent).Add(seen).End();
+            return (typed, Math.Min(ask.Length + column, width - 1));
         }
 
         if (state.Overlay is Overlay overlay && QuestionKeys.Words(state, overlay) is (string question, _))

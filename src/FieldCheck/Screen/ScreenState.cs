@@ -1,3 +1,4 @@
+using FieldCheck.Mechanics.Solving;
 using FieldCheck.Reporting.Tables;
 using FieldCheck.Sheet;
 using FieldCheck.Sheet.Document;
@@ -62,6 +63,11 @@ internal sealed record ScreenState
     /// <summary>When it was last saved, as "09:41"; null: not in this session.</summary>
     internal string? SavedAt { get; init; }
 
+    /// <summary>
+    /// Which combination's results are shown, counted from 0; the last there is where there are fewer.
+    /// </summary>
+    internal int Combination { get; init; }
+
     /// <summary>The beam as the form edits it.</summary>
     internal FormSheet Sheet => History.Sheet;
 
@@ -77,6 +83,12 @@ internal sealed record ScreenState
     /// <summary>What the results on the screen are of.</summary>
     internal Calculation Shown => IsTriedShown ? Tried! : Settled;
 
+    /// <summary>Which of the combinations that there are is shown, counted from 0.</summary>
+    internal int CombinationShown => Math.Min(Combination, Math.Max(CombinationCount - 1, 0));
+
+    /// <summary>How many combinations there are results of.</summary>
+    internal int CombinationCount => Shown.Outcome is BeamOutcome.Stands stands ? stands.Combinations.Length : 0;
+
     // What is half typed may push a load off the beam: while the rest of the beam stood without it, the results before
     // it are kept, and said to be so.
     private bool IsTriedShown => Tried is not null && CellProblems.At(Tried, Draft!.Place) is null
@@ -85,7 +97,9 @@ internal sealed record ScreenState
     /// <summary>The screen with a beam just opened on it.</summary>
     /// <param name="document">The beam.</param>
     /// <param name="origin">Where it came from.</param>
-    /// <param name="calculate">How a beam is calculated; called at every keystroke that changes what would be calculated.</param>
+    /// <param name="calculate">
+    /// How a beam is calculated; called at every keystroke that changes what would be calculated.
+    /// </param>
     internal static ScreenState Start(
         BeamDocument document, BeamOrigin origin, Func<BeamDocument, Calculation> calculate) => new()
         {

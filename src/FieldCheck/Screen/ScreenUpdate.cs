@@ -20,13 +20,15 @@ internal static class ScreenUpdate
             ScreenEvent.PresetsFound found => FileAnswers.PresetsFound(state, found),
             ScreenEvent.RecoveryFound found => FileAnswers.RecoveryFound(state, found),
             ScreenEvent.RecoveryRefused refused =>
-                (state with { Notice = new Notice($"Unsaved work is not being kept: {refused.Text}", Role.Warn) }).Step(),
+                Told(state, new Notice($"Unsaved work is not being kept: {refused.Text}", Role.Warn)),
             ScreenEvent.Stopped => Stop(state),
             _ => throw new UnreachableException(),
         };
         ScreenState next = LiveResults.Follow(state, step.State);
         return new ScreenStep(next, [.. Kept(state, next, step), .. step.Effects]);
     }
+
+    private static ScreenStep Told(ScreenState state, Notice notice) => (state with { Notice = notice }).Step();
 
     private static ScreenStep Press(ScreenState state, KeyStroke stroke)
     {

@@ -11,7 +11,8 @@ internal static class StepNames
     /// <param name="edit">The change.</param>
     internal static string Of(FormSheet before, FormSheet after, Edit edit) => edit switch
     {
-        Edit.TypeCell typed => $"{FormWords.Cell(after, typed.Place)} {To(FormCells.TextOf(after.Document, typed.Place))}",
+        Edit.TypeCell typed =>
+            $"{FormWords.Cell(after, typed.Place)} {To(FormCells.TextOf(after.Document, typed.Place))}",
         Edit.PasteCells => "paste",
         Edit.TypeKey typed => $"{typed.Key} {To(typed.Text)}",
         Edit.PutRow put => $"add {FormWords.Row(after, BlockOf(put.Content), put.Row)}",

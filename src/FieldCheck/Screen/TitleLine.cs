@@ -18,7 +18,8 @@ internal static class TitleLine
     {
         string units = Editor.SystemOf(state.Document) == UnitSystem.Us ? "lbf kip ft in" : "kN m mm";
         string last = isSmall ? Small : Help;
-        string views = string.Join(' ', ScreenViews.All.Select(view => view == state.View ? $"[{view}]" : view.ToString()));
+        IEnumerable<string> names = ScreenViews.All.Select(view => view == state.View ? $"[{view}]" : view.ToString());
+        string views = string.Join(' ', names);
         LineWriter line = new(width);
         if (state.Origin.IsExample && !state.IsUnsaved)
         {

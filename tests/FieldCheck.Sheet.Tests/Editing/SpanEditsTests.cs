@@ -15,7 +15,8 @@ public sealed class SpanEditsTests
     [InlineData("3,5", "3,5")]
     [InlineData("twelve", "twelve")]
     public void LengthTyped_IsKeptAsTypedWithItsUnit(string typed, string kept) =>
-        Assert.Equal(new SpanEntry { Length = kept }, FormSheet.Empty.Span(0, FormColumn.Length, typed).Document.Spans[0]);
+        Assert.Equal(
+            new SpanEntry { Length = kept }, FormSheet.Empty.Span(0, FormColumn.Length, typed).Document.Spans[0]);
 
     [Fact]
     public void TapeReadingTyped_TakesThePlaceOfTheLength()

@@ -69,7 +69,8 @@ public sealed class SupportEditsTests
             spring with { Kind = "fixed", Stiffness = null, RotationalStiffness = null },
             sheet.Support(0, FormColumn.Kind, "fixed").Document.Supports[0]);
         Assert.Equal(
-            spring with { Kind = "pin", Stiffness = null }, sheet.Support(0, FormColumn.Kind, "pin").Document.Supports[0]);
+            spring with { Kind = "pin", Stiffness = null },
+            sheet.Support(0, FormColumn.Kind, "pin").Document.Supports[0]);
     }
 
     [Theory]

@@ -115,7 +115,8 @@ internal sealed class Desk
 
         return BeamFileText.Read(path, text.Text) switch
         {
-            BeamFileReading.Opened opened => new ScreenEvent.Opened(opened.Document, BeamOrigin.File(path, opened.Origin)),
+            BeamFileReading.Opened opened =>
+                new ScreenEvent.Opened(opened.Document, BeamOrigin.File(path, opened.Origin)),
             BeamFileReading.Refused refused => new ScreenEvent.OpenRefused(path, refused.Problems),
             _ => throw new System.Diagnostics.UnreachableException(),
         };

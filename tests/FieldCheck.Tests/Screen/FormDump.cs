@@ -6,8 +6,8 @@ using FieldCheck.Sheet.Editing;
 namespace FieldCheck.Tests.Screen;
 
 /// <summary>
-/// A form as lines of text, both ways: a line a row, cells with "|" between them, "[ ]" round the cell that the person is
-/// on. Empty cells at the end of a row are left out.
+/// A form as lines of text, both ways: a line a row, cells with "|" between them, "[ ]" round the cell that the person
+/// is on. Empty cells at the end of a row are left out.
 /// </summary>
 internal static class FormDump
 {

@@ -5,23 +5,29 @@ using FieldCheck.Sheet.Presets;
 
 namespace FieldCheck.Tests.Screen;
 
-/// <summary>Whatever keys are pressed: nothing throws, undo leads back to the start, and what is saved reads again.</summary>
+/// <summary>
+/// Whatever keys are pressed: nothing throws, undo leads back to the start, and what is saved reads again.
+/// </summary>
 public sealed class KeyFuzzTests
 {
     private static readonly string[] Words =
     [
-        "3", "12", "0.6", "5 kNm", "12/m", "3..6/m", "1.2t", "12 psf * 5 ft", "12'-6 1/2\"", "end", "joint 1", "A + 1", "mid 1",
-        "B - 0.5", "pin", "r 30 deg", "spring 500", "up", "on", "dead", "IPE200", "C24", "x", "1,5", "kN", "½", "梁", "=", "\"", "#",
+        "3", "12", "0.6", "5 kNm", "12/m", "3..6/m", "1.2t", "12 psf * 5 ft", "12'-6 1/2\"", "end", "joint 1",
+        "A + 1", "mid 1", "B - 0.5", "pin", "r 30 deg", "spring 500", "up", "on", "dead",
+        "IPE200", "C24", "x", "1,5", "kN", "½",
+        "梁", "=", "\"", "#",
     ];
 
     private static readonly Gen<KeyStroke[]> Strokes = Gen.Frequency(
         (6, OneOf(Enum.GetValues<KeyName>()).Select(name => new KeyStroke[] { new KeyStroke.Named(name) })),
         (3, OneOf(" ", "<", ">", "/", "?", "[", "]").Select(text => new KeyStroke[] { new KeyStroke.Text(text) })),
         (3, OneOf("DXZYSONEL".ToCharArray()).Select(letter => new KeyStroke[] { new KeyStroke.Control(letter) })),
-        (2, OneOf("abcdefghijklmnopqrstuvwxyz".ToCharArray()).Select(letter => new KeyStroke[] { new KeyStroke.Text($"{letter}") })),
+        (2, OneOf("abcdefghijklmnopqrstuvwxyz".ToCharArray())
+            .Select(letter => new KeyStroke[] { new KeyStroke.Text($"{letter}") })),
         (6, OneOf(Words).Select(word => Keys.Typed(word).Append(new KeyStroke.Named(KeyName.Enter)).ToArray())),
         (4, OneOf(Words).Select(word => Keys.Typed(word).Append(new KeyStroke.Named(KeyName.Tab)).ToArray())),
-        (1, OneOf("5\n6 kN\t2\n", "3", "\u001b[31m", "a\tb\tc\td\te\tf\tg").Select(text => new KeyStroke[] { new KeyStroke.Paste(text) })));
+        (1, OneOf("5\n6 kN\t2\n", "3", "\u001b[31m", "a\tb\tc\td\te\tf\tg")
+            .Select(text => new KeyStroke[] { new KeyStroke.Paste(text) })));
 
     [Fact]
     public void AnyKeys_NeverThrowAndFillTheScreen() => Strokes.Array[1, 40].Sample(
@@ -78,12 +84,14 @@ public sealed class KeyFuzzTests
             }
 
             BeamFileText text = BeamFileText.New("beam.toml", desk.State.Document);
-            BeamFileReading.Opened read = Assert.IsType<BeamFileReading.Opened>(BeamFileText.Read(text.Name, text.Text));
+            BeamFileReading reading = BeamFileText.Read(text.Name, text.Text);
+            BeamFileReading.Opened read = Assert.IsType<BeamFileReading.Opened>(reading);
             Assert.Equal(desk.State.Document, read.Document);
         },
         iter: 200);
 
     private static Gen<T> OneOf<T>(params T[] values) => Gen.Int[0, values.Length - 1].Select(index => values[index]);
 
-    private static Desk Start() => new(Beams.Trench, BeamOrigin.File("trench.toml", BeamFileText.New("trench.toml", Beams.Trench)));
+    private static Desk Start() =>
+        new(Beams.Trench, BeamOrigin.File("trench.toml", BeamFileText.New("trench.toml", Beams.Trench)));
 }

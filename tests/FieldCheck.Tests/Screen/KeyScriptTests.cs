@@ -7,13 +7,16 @@ namespace FieldCheck.Tests.Screen;
 
 /// <summary>Scripts/*.keys: a form before, keys, the form, message and results after.</summary>
 /// <remarks>
-/// The parts begin with "before", "keys", "at most" (how many presses) and "after", each a line of its own; lines before
-/// the first say what the script is about. Set FIELDCHECK_ACCEPT=1 to write what comes after anew, then read the change.
+/// The parts begin with "before", "keys", "at most" (how many presses) and "after", each a line of its own; lines
+/// before the first say what the script is about. Set FIELDCHECK_ACCEPT=1 to write what comes after anew, then read it.
 /// </remarks>
 public sealed class KeyScriptTests
 {
     public static TheoryData<string> Scripts() =>
-        new(Directory.GetFiles(Folder(), "*.keys").Select(Path.GetFileNameWithoutExtension).OfType<string>().Order(StringComparer.Ordinal));
+        new(Directory.GetFiles(Folder(), "*.keys")
+            .Select(Path.GetFileNameWithoutExtension)
+            .OfType<string>()
+            .Order(StringComparer.Ordinal));
 
     [Theory]
     [MemberData(nameof(Scripts))]
@@ -41,7 +44,8 @@ public sealed class KeyScriptTests
         if (Environment.GetEnvironmentVariable("FIELDCHECK_ACCEPT") == "1")
         {
             int start = Array.IndexOf(lines, "after");
-            File.WriteAllText(path, string.Join('\n', lines[..(start < 0 ? lines.Length : start)]).TrimEnd() + "\nafter\n" + after);
+            string script = string.Join('\n', lines[..(start < 0 ? lines.Length : start)]).TrimEnd();
+            File.WriteAllText(path, script + "\nafter\n" + after);
         }
 
         Assert.Equal(after, string.Concat(Part(File.ReadAllLines(path), "after").Select(line => line + "\n")));
@@ -49,7 +53,8 @@ public sealed class KeyScriptTests
 
     private static string After(Desk desk)
     {
-        IEnumerable<string> results = ResultsPicture.Of(desk.State, 40, 12).Select(line => "| " + line.ToString().TrimEnd());
+        IEnumerable<string> results = ResultsPicture.Of(desk.State, 40, 12)
+            .Select(line => "| " + line.ToString().TrimEnd());
         return FormDump.Of(desk.State)
             + $"says: {desk.Says}\n"
             + string.Concat(results.Where(line => line != "| ").Select(line => line.TrimEnd() + "\n"));
@@ -64,5 +69,6 @@ public sealed class KeyScriptTests
             : [.. lines.Skip(start + 1).TakeWhile(line => !names.Contains(line)).Where(line => line.Length > 0)];
     }
 
-    private static string Folder([CallerFilePath] string file = "") => Path.Combine(Path.GetDirectoryName(file)!, "Scripts");
+    private static string Folder([CallerFilePath] string file = "") =>
+        Path.Combine(Path.GetDirectoryName(file)!, "Scripts");
 }

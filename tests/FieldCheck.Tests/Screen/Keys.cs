@@ -3,7 +3,9 @@ using FieldCheck.Screen;
 
 namespace FieldCheck.Tests.Screen;
 
-/// <summary>Keys written as text: names (Enter, Shift+Tab, ^Z, Space), and anything else typed letter by letter.</summary>
+/// <summary>
+/// Keys written as text: names (Enter, Shift+Tab, ^Z, Space), and anything else typed letter by letter.
+/// </summary>
 internal static class Keys
 {
     private static readonly Dictionary<string, KeyStroke> Named = Enum.GetValues<KeyName>()
@@ -11,7 +13,9 @@ internal static class Keys
         .Append(new KeyStroke.Text(" "))
         .ToDictionary(KeyStrokeNames.Of);
 
-    /// <summary>Reads keys; what stands in double quotes is typed as it is, what stands in ~ is pasted, \n a line end in it.</summary>
+    /// <summary>
+    /// Reads keys; what stands in double quotes is typed as it is, what stands in ~ is pasted, \n a line end in it.
+    /// </summary>
     internal static IReadOnlyList<KeyStroke> Read(string text)
     {
         List<KeyStroke> keys = [];
@@ -50,7 +54,9 @@ internal static class Keys
     private static IEnumerable<KeyStroke> Token(char first, string token) => first switch
     {
         '"' => Typed(token),
-        '~' => [new KeyStroke.Paste(token.Replace("\\n", "\n", StringComparison.Ordinal).Replace("\\t", "\t", StringComparison.Ordinal))],
+        '~' => [new KeyStroke.Paste(token
+            .Replace("\\n", "\n", StringComparison.Ordinal)
+            .Replace("\\t", "\t", StringComparison.Ordinal))],
         _ when Named.TryGetValue(token, out KeyStroke? named) => [named],
         '^' when token.Length == 2 => [new KeyStroke.Control(token[1])],
         _ => Typed(token),

@@ -53,12 +53,13 @@ public sealed class LineTextTests
         });
     }
 
-    private static LineText After(LineText line, string keys) => Keys.Read(keys).Aggregate(line, (before, stroke) => stroke switch
-    {
-        KeyStroke.Named named => before.After(named.Key)!,
-        KeyStroke.Text text => before.Insert(text.Grapheme),
-        _ => before,
-    });
+    private static LineText After(LineText line, string keys) =>
+        Keys.Read(keys).Aggregate(line, (before, stroke) => stroke switch
+        {
+            KeyStroke.Named named => before.After(named.Key)!,
+            KeyStroke.Text text => before.Insert(text.Grapheme),
+            _ => before,
+        });
 
     private static string Shown(LineText line) => line.Text.Insert(line.Caret, "|");
 }

@@ -3,7 +3,9 @@ using FieldCheck.Screen;
 
 namespace FieldCheck.Tests.Screen;
 
-/// <summary>Pictures of the screen in Expected/*.txt. FIELDCHECK_ACCEPT=1 writes them anew; then read the change.</summary>
+/// <summary>
+/// Pictures of the screen in Expected/*.txt. FIELDCHECK_ACCEPT=1 writes them anew; then read the change.
+/// </summary>
 public sealed class ScreenPictureTests
 {
     public static TheoryData<string, int, int> Pictures()

@@ -9,7 +9,8 @@ namespace FieldCheck.Tests.Screen;
 
 public sealed class ScreenUpdateTests
 {
-    private static readonly BeamOrigin Trench = BeamOrigin.File("trench.toml", BeamFileText.New("trench.toml", Beams.Trench));
+    private static readonly BeamOrigin Trench =
+        BeamOrigin.File("trench.toml", BeamFileText.New("trench.toml", Beams.Trench));
 
     [Fact]
     public void ABeamIsCalculatedOnceAKeystroke()
@@ -242,7 +243,9 @@ public sealed class ScreenUpdateTests
     public void MenuLine_RunsByArrowsAndEnter()
     {
         Desk desk = new(Beams.Trench, Trench);
-        int copy = MenuKeys.EntriesOf(desk.State, MenuPage.Actions).Select(entry => entry.Command).ToList().IndexOf(CommandName.CopyRow);
+        int copy = MenuKeys.EntriesOf(desk.State, MenuPage.Actions)
+            .ToList()
+            .FindIndex(entry => entry.Command == CommandName.CopyRow);
 
         desk.Press("Down Down /").Press(string.Concat(Enumerable.Repeat("Down ", copy)) + "Enter");
 
@@ -338,7 +341,9 @@ public sealed class ScreenUpdateTests
         ];
         string[] inDetails =
         [
-            .. Enum.GetValues<FormBlock>().SelectMany(block => DetailLines.Of(document, new DetailPage(block))).Select(line => line.Key),
+            .. Enum.GetValues<FormBlock>()
+                .SelectMany(block => DetailLines.Of(document, new DetailPage(block)))
+                .Select(line => line.Key),
             .. DetailLines.Of(document, new DetailPage(null)).Select(line => line.Key),
         ];
         string[] shown =
@@ -346,7 +351,8 @@ public sealed class ScreenUpdateTests
             "span[1].length", "span[1].to", "span[1].section", "span[1].material",
             "support[1].kind", "support[1].joint", "support[1].at", "support[1].label", "support[1].acts",
             "support[1].settlement", "support[1].surface", "support[1].stiffness",
-            "load[1].kind", "load[1].label", "load[1].case", "load[1].at", "load[1].from", "load[1].to", "load[1].force",
+            "load[1].kind", "load[1].label", "load[1].case", "load[1].at", "load[1].from", "load[1].to",
+            "load[1].force",
             "load[1].intensity", "load[1].intensity_end", "load[1].pressure", "load[1].pressure_end", "load[1].width",
             "load[1].total", "load[1].moment",
         ];
@@ -356,6 +362,70 @@ public sealed class ScreenUpdateTests
         Assert.All(Fields.Section, field => Assert.Contains("section.beam." + field.Key, inDetails));
         Assert.All(Fields.Material, field => Assert.Contains("material.beam." + field.Key, inDetails));
         Assert.All(Fields.Limits, field => Assert.Contains("limits." + field.Key, inDetails));
+        Assert.All(Fields.Tolerance, field => Assert.Contains("tolerance." + field.Key, inDetails));
+        Assert.All(Fields.Record, field => Assert.Contains("record." + field.Key, inDetails));
         Assert.Contains("hinge[1].at", inDetails);
+        Assert.Contains("combination[1].name", inDetails);
+        Assert.Contains("pattern[1].case", inDetails);
+        Assert.Contains("rolling[1].label", inDetails);
+        Assert.Contains("stated[1].support", inDetails);
     }
+
+    [Fact]
+    public void RowsWithoutABlock_AreBegunByTypingAndGoWhenCleared()
+    {
+        FormSheet sheet = new(Beams.Trench);
+        string[] typed =
+        [
+            "hinge[1].at", "combination[1].name", "combination[1].factors.live", "pattern[1].case", "rolling[1].label",
+            "rolling[1].axles[1].offset", "rolling[1].axles[1].force", "stated[1].support",
+        ];
+        foreach (string key in typed)
+        {
+            Assert.Contains(key, DetailLines.Of(sheet.Document, new DetailPage(null)).Select(line => line.Key));
+            sheet = Editor.Apply(sheet, new Edit.TypeKey(key, "1"));
+            Assert.NotNull(DocumentCells.Get(sheet.Document, key));
+        }
+
+        BeamDocument full = sheet.Document;
+        Assert.All(Fields.Combination, field => Assert.Contains("combination[1]." + field.Key, Lines(full)));
+        Assert.All(Fields.Stated, field => Assert.Contains("stated[1]." + field.Key, Lines(full)));
+        Assert.All(Fields.Rolling, field => Assert.Contains("rolling[1]." + field.Key, Lines(full)));
+        Assert.All(Fields.Axle, field => Assert.Contains("rolling[1].axles[1]." + field.Key, Lines(full)));
+        foreach (string key in typed.Reverse())
+        {
+            sheet = Editor.Apply(sheet, new Edit.TypeKey(key, ""));
+        }
+
+        Assert.Equal(Beams.Trench, sheet.Document);
+    }
+
+    [Fact]
+    public void ResultsOfEveryCombination_AreShownInTurn()
+    {
+        BeamDocument two = Beams.Trench with
+        {
+            Combinations =
+            [
+                new CombinationEntry
+                {
+                    Name = "all",
+                    Factors = [new NamedFigure("dead", "1"), new NamedFigure("live", "1")],
+                },
+                new CombinationEntry { Name = "bare", Factors = [new NamedFigure("dead", "1")] },
+            ],
+        };
+        Desk desk = new(two, Trench);
+        Assert.Contains("B  16.50 kN up", desk.Picture, StringComparison.Ordinal);
+
+        desk.Press("/ t");
+        Assert.Contains("up to date  bare", desk.Picture, StringComparison.Ordinal);
+        Assert.DoesNotContain("16.50", desk.Picture, StringComparison.Ordinal);
+
+        desk.Press("/ t");
+        Assert.Contains("up to date  all", desk.Picture, StringComparison.Ordinal);
+    }
+
+    private static IEnumerable<string> Lines(BeamDocument document) =>
+        DetailLines.Of(document, new DetailPage(null)).Select(line => line.Key);
 }

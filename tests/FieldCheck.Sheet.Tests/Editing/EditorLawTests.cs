@@ -1,0 +1,96 @@
+using CsCheck;
+using FieldCheck.Sheet.Document;
+using FieldCheck.Sheet.Editing;
+
+namespace FieldCheck.Sheet.Tests.Editing;
+
+/// <summary>What holds for any beam that can be typed, whether it makes sense or not.</summary>
+public sealed class EditorLawTests
+{
+    private static readonly string[] Texts =
+    [
+        "", "3", "12", "0.6", "-2", "2*1.2+0.6", "12'-6 1/2\"", "7'10 1/2", "5 kNm", "12/m", "3..6/m", "1.2t", "12 psf * 5 ft",
+        "12..24 psf * 5 ft", "end", "joint 1", "joint 1 + 2", "A + 1", "B - 0.5", "mid 1", "pin", "r 30 deg", "spring 500",
+        "fixed", "up", "on", "off", "dead", "East", "IPE200", "x", "1,5", "12 kn/n", "12 ± 1 kN", "½ kN", "..", "*", "joint",
+    ];
+
+    private static readonly Gen<FormBlock> Blocks = Gen.Int[0, 2].Select(index => (FormBlock)index);
+
+    private static readonly Gen<Edit> Edits = Gen.Frequency(
+        (12, Gen.Select(Blocks, Gen.Int[-1, 4], Gen.Int[0, 4], Gen.Int[0, Texts.Length - 1], (block, row, column, text) =>
+            (Edit)new Edit.TypeCell(Place(block, row, column), Texts[text]))),
+        (1, Gen.Select(Blocks, Gen.Int[-1, 4], (block, row) => (Edit)new Edit.CopyRow(block, row))),
+        (1, Gen.Select(Blocks, Gen.Int[-1, 4], (block, row) => (Edit)new Edit.DeleteRow(block, row))),
+        (1, Gen.Select(Blocks, Gen.Int[-1, 4], (block, row) => (Edit)new Edit.SwapRows(block, row))),
+        (1, Gen.Select(Gen.Int[-1, 4], Gen.Bool, (row, inAll) => (Edit)new Edit.AnswerSize(row, inAll))),
+        (1, Gen.Bool.Select(isUs => (Edit)new Edit.ShowUnits(isUs ? "us" : "si"))));
+
+    [Fact]
+    public void TextShown_TypedAgain_ChangesNothing() => Edits.Array[0, 30].Sample(edits =>
+    {
+        FormSheet sheet = edits.Aggregate(FormSheet.Empty, Editor.Apply);
+        foreach (FormPlace place in Cells(sheet))
+        {
+            if (FormCells.TextOf(sheet.Document, place) is string text)
+            {
+                Assert.Equal(sheet.Document, Editor.Apply(sheet, new Edit.TypeCell(place, text)).Document);
+            }
+        }
+    });
+
+    [Fact]
+    public void RowPutIn_AndTakenAwayAgain_LeavesTheLoadsAsTheyWere() => Gen.Select(Edits.Array[0, 20], Gen.Int[0, 4]).Sample(
+        (edits, row) =>
+        {
+            FormSheet sheet = edits.Aggregate(FormSheet.Empty, Editor.Apply);
+            int at = Math.Min(row, sheet.RowsOf(FormBlock.Loads));
+
+            FormSheet put = Editor.Apply(sheet, new Edit.PutRow(at, FormRow.Blank(sheet.Document, FormBlock.Loads)));
+
+            Assert.Equal(sheet, Editor.Apply(put, new Edit.DeleteRow(FormBlock.Loads, at)));
+        });
+
+    [Fact]
+    public void RowsSwappedTwice_AreAsTheyWere() => Gen.Select(Edits.Array[0, 20], Blocks, Gen.Int[0, 3]).Sample(
+        (edits, block, row) =>
+        {
+            FormSheet sheet = edits.Aggregate(FormSheet.Empty, Editor.Apply);
+            Edit swap = new Edit.SwapRows(block, row);
+
+            Assert.Equal(
+                sheet.Document.Loads, Editor.Apply(Editor.Apply(sheet, swap), swap).Document.Loads);
+        });
+
+    /// <summary>
+    /// A load that hangs on a support stays with it: named by a label before, it is named by that support's label after,
+    /// whatever rows are put in, taken away or moved beside it.
+    /// </summary>
+    [Fact]
+    public void LoadThatHangsOnASupport_StaysWithItWhateverIsMoved() => Gen.Select(
+        Gen.Int[1, 9].Array[2, 5], Gen.Int[0, 4], Gen.Int[0, 4], Gen.Int[1, 9]).Sample((places, hung, moved, to) =>
+        {
+            int[] distinct = [.. places.Distinct()];
+            int support = hung % distinct.Length;
+            FormSheet sheet = Form.Of(new BeamDocument
+            {
+                Spans = [new SpanEntry { Length = "10 m" }],
+                Supports = [.. distinct.Select(place => new SupportEntry { Kind = "roller", At = $"{place} m" })],
+            });
+            string label = FormLabels.Of(sheet.Document)[support]!;
+            sheet = sheet.Load(0, FormColumn.Size, "1 kN").Load(0, FormColumn.From, label + " + 0.5");
+
+            FormSheet after = sheet.Support(moved % distinct.Length, FormColumn.Place, $"{to}.5");
+
+            string now = FormLabels.Of(after.Document)[support]!;
+            Assert.Equal(now + " + 0.5 m", after.Document.Loads[0].At);
+        });
+
+    private static IEnumerable<FormPlace> Cells(FormSheet sheet) =>
+        from block in Enum.GetValues<FormBlock>()
+        from row in Enumerable.Range(0, sheet.RowsOf(block))
+        from column in FormColumns.Of(block)
+        select new FormPlace(block, row, column);
+
+    private static FormPlace Place(FormBlock block, int row, int column) =>
+        new(block, row, FormColumns.Of(block)[Math.Min(column, FormColumns.Of(block).Length - 1)]);
+}
