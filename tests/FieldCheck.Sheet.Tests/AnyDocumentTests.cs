@@ -26,7 +26,7 @@ public sealed class AnyDocumentTests
         Loads =
         [
             new() { Kind = "point", At = "W + 1 m", Force = "3 kN", Angle = "10 deg", Case = "live" },
-            new() { Kind = "distributed", From = "mid 1", To = "end - 1 m", Intensity = "1 kN/m", IntensityEnd = "2 kN/m" },
+            new() { Kind = "distributed", From = "mid 1", To = "end", Intensity = "1 kN/m", IntensityEnd = "0 N/m" },
             new() { Kind = "distributed", Pressure = "1 kPa", Width = "2 m", Case = "dead" },
             new() { Kind = "couple", At = "B + 1 m", Moment = "2 kNm", Side = "right" },
         ],
@@ -43,10 +43,12 @@ public sealed class AnyDocumentTests
 
     private static readonly string?[] Texts =
     [
-        null, "", " ", "0", "1", "2", "-1", "1e30 m", "1e-30 m", "1e29 kN", "0 m", "-3 m", "3 m", "7 m", "10 ft", "9.999 m",
-        "end", "A", "B", "C", "W", "joint 1", "mid 2", "B - 4 m", "true", "false", "fixed", "guide", "pin", "roller",
-        "spring", "up", "down", "point", "distributed", "couple", "left", "89.9 deg", "90 deg", "180 deg", "live", "dead",
-        "C24", "2x10", "s", "m", "1e-20 m4", "1e20 mm4", "5 kN", "-5 kN", "0 kN", "1e-25 kN/m", "50 psf * 4 ft", "½ in",
+        null, "", " ", "0", "1", "2", "-1", "1e30 m", "1e-30 m", "1e29 kN", "0 m", "-3 m", "3 m", "7 m", "10 ft",
+        "9.999 m", "end", "A", "B", "C", "W", "joint 1", "mid 2", "B - 4 m", "true", "false", "fixed", "guide",
+        "pin", "roller", "spring", "up", "down", "point", "distributed", "couple", "left", "89.9 deg", "90 deg",
+        "180 deg",
+        "live", "dead", "C24", "2x10", "s", "m", "1e-20 m4", "1e20 mm4", "5 kN", "-5 kN", "0 kN", "1e-25 kN/m",
+        "50 psf * 4 ft", "½ m",
         "12 ± 1 in", "\u001b[2J", "\ud800", "NaN", "∞", "1/0 m", "L/0", "100 %", "24 in x 24 in", "∂", "9999999999",
     ];
 
@@ -61,7 +63,8 @@ public sealed class AnyDocumentTests
     {
         BeamSolver solver = new();
         Gen<(string, string?)> change = Gen.Select(
-            Gen.Int[0, Keys.Length - 1].Select(index => Keys[index]), Gen.Int[0, Texts.Length - 1].Select(index => Texts[index]));
+            Gen.Int[0, Keys.Length - 1].Select(index => Keys[index]),
+            Gen.Int[0, Texts.Length - 1].Select(index => Texts[index]));
         change.Array[1, 6].Sample(
             changes =>
             {
@@ -80,7 +83,8 @@ public sealed class AnyDocumentTests
     private static bool IsSolvedOrTold(Calculation calculation) => calculation.Outcome switch
     {
         null => calculation.Problems.All(problem => problem.Text.Length > 0 && problem.Key.Length > 0),
-        BeamOutcome.Stands stands => calculation.Problems.IsEmpty && stands.Combinations.All(answer => IsFinite(answer.Response)),
+        BeamOutcome.Stands stands =>
+            calculation.Problems.IsEmpty && stands.Combinations.All(answer => IsFinite(answer.Response)),
         _ => calculation.Problems.IsEmpty,
     };
 

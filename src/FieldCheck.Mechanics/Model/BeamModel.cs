@@ -15,7 +15,9 @@ namespace FieldCheck.Mechanics.Model;
 /// </param>
 /// <param name="Cases">The load cases; may be empty.</param>
 /// <param name="Combinations">The combinations asked for; each has one factor a case.</param>
-/// <param name="HasAbsoluteStiffness">False: rigidities are ratios only, so slopes and deflections mean nothing.</param>
+/// <param name="HasAbsoluteStiffness">
+/// False: rigidities are ratios only, so slopes and deflections mean nothing.
+/// </param>
 /// <exception cref="ArgumentException">The order, a place or a count breaks what is said above.</exception>
 public sealed record BeamModel(
     ImmutableArray<Span> Spans,

@@ -50,7 +50,9 @@ public abstract record Load
     /// <summary>A load spread over a stretch, varying in a straight line.</summary>
     /// <param name="From">Its left end [m from the left end of the beam].</param>
     /// <param name="To">Its right end [m from the left end of the beam]; greater than <paramref name="From"/>.</param>
-    /// <param name="StartIntensity">Intensity at its left end [N/m]; positive down, or toward the right end when along.</param>
+    /// <param name="StartIntensity">
+    /// Intensity at its left end [N/m]; positive down, or toward the right end when along.
+    /// </param>
     /// <param name="EndIntensity">Intensity at its right end [N/m]; signed as at the left.</param>
     /// <param name="ActsAlong">True: it acts along the beam; false: across.</param>
     public sealed record Distributed(

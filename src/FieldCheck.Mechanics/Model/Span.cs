@@ -4,7 +4,9 @@ namespace FieldCheck.Mechanics.Model;
 /// <param name="Length">Distance between the two joints [m]; greater than zero.</param>
 /// <param name="FlexuralRigidity">E·I about the axis of bending [N·m²]; greater than zero.</param>
 /// <param name="AxialRigidity">E·A [N]; greater than zero.</param>
-/// <param name="ShearRigidity">G·A over the shear area [N]; greater than zero, or null: shear does not deform the beam.</param>
+/// <param name="ShearRigidity">
+/// G·A over the shear area [N]; greater than zero, or null: shear does not deform the beam.
+/// </param>
 /// <exception cref="ArgumentOutOfRangeException">A value is not finite, or breaks the bound given above.</exception>
 public sealed record Span(double Length, double FlexuralRigidity, double AxialRigidity, double? ShearRigidity = null)
 {

@@ -9,9 +9,13 @@ namespace FieldCheck.Mechanics.Model;
 /// <param name="Along">What resists movement along the beam: free or held.</param>
 /// <param name="Across">What resists movement across the beam, or normal to a sloped surface.</param>
 /// <param name="Rotation">What resists turning.</param>
-/// <param name="SurfaceSlope">Slope of the surface it bears on [rad], positive rising to the right; within ±π/2.</param>
+/// <param name="SurfaceSlope">
+/// Slope of the surface it bears on [rad], positive rising to the right; within ±π/2.
+/// </param>
 /// <param name="Settlement">Imposed movement [m], positive down, or along the normal away from the beam.</param>
-/// <param name="ImposedRotation">Imposed turn [rad], positive counter-clockwise; counts only where rotation is held.</param>
+/// <param name="ImposedRotation">
+/// Imposed turn [rad], positive counter-clockwise; counts only where rotation is held.
+/// </param>
 /// <param name="Action">Which senses of reaction it can give.</param>
 public sealed record Support(
     double Position,

@@ -61,7 +61,9 @@ public sealed record BeamResponse
         return (left, first + 1 < Pieces.Length ? StateAtStart(Pieces[first + 1]) : Outside(left));
     }
 
-    /// <summary>Greatest and least value of a quantity, from the roots of its derivative, never from sampling.</summary>
+    /// <summary>
+    /// Greatest and least value of a quantity, from the roots of its derivative, never from sampling.
+    /// </summary>
     /// <param name="curve">The quantity.</param>
     /// <returns>
     /// The two values; of places that tie within 1e-12 of the greatest size, the leftmost; at a jump, the jump's place.
@@ -69,7 +71,9 @@ public sealed record BeamResponse
     /// </returns>
     public Extremes ExtremesOf(Curve curve) => CurveScan.Extremes(Stations(curve));
 
-    /// <summary>Places strictly inside the beam where a quantity passes through or touches zero, jumps included [m].</summary>
+    /// <summary>
+    /// Places strictly inside the beam where a quantity passes through or touches zero, jumps included [m].
+    /// </summary>
     /// <param name="curve">The quantity.</param>
     /// <returns>
     /// The places in order, each once. Of a stretch on which it is zero throughout (to 1e-12 of its greatest size), the
@@ -77,7 +81,9 @@ public sealed record BeamResponse
     /// </returns>
     public ImmutableArray<double> ZerosOf(Curve curve) => CurveZeros.Of(Pieces.AsSpan(), curve);
 
-    /// <summary>Every local greatest and least value of a quantity, left to right; both sides of a jump count.</summary>
+    /// <summary>
+    /// Every local greatest and least value of a quantity, left to right; both sides of a jump count.
+    /// </summary>
     /// <param name="curve">The quantity.</param>
     /// <returns>
     /// The peaks, the values at the two ends of the beam among them; a stretch of equal values gives its left end only.

@@ -14,7 +14,10 @@ internal static class CurveScan
     /// <summary>Most stations that one piece gives: its two ends and the turns between.</summary>
     internal const int MostStations = Piece.MostCoefficients;
 
-    /// <summary>Values of a quantity at both ends of each piece and wherever it turns: the stations, so that between two it is monotone.</summary>
+    /// <summary>
+    /// Values of a quantity at both ends of each piece and wherever it turns: the stations, so that between two it is
+    /// monotone.
+    /// </summary>
     /// <param name="pieces">The pieces, left to right.</param>
     /// <param name="curve">The quantity.</param>
     /// <param name="stations">Where they go; made longer when too short.</param>
@@ -64,7 +67,8 @@ internal static class CurveScan
             leastAt++;
         }
 
-        return new Extremes(new Extreme(most, stations[mostAt].Position), new Extreme(least, stations[leastAt].Position));
+        return new Extremes(
+            new Extreme(most, stations[mostAt].Position), new Extreme(least, stations[leastAt].Position));
     }
 
     /// <summary>The difference below which two values at the stations are equal, and one is zero.</summary>

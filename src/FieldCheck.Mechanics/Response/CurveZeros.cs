@@ -29,7 +29,9 @@ internal static class CurveZeros
         return Inside(ends, pieces[^1].To);
     }
 
-    /// <summary>Begins a stretch (its left end and, until more follows, its right end), or lengthens the last one.</summary>
+    /// <summary>
+    /// Begins a stretch (its left end and, until more follows, its right end), or lengthens the last one.
+    /// </summary>
     private static void Extend(List<double> ends, double position, bool goesOn)
     {
         if (goesOn)

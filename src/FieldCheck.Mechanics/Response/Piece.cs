@@ -58,7 +58,9 @@ internal readonly record struct Piece
         return Roots.Value(polynomial[..count], distance / Length);
     }
 
-    /// <summary>Writes the polynomial of a quantity, the distance taken as a part of the length; constant term first.</summary>
+    /// <summary>
+    /// Writes the polynomial of a quantity, the distance taken as a part of the length; constant term first.
+    /// </summary>
     /// <returns>How many coefficients it has.</returns>
     internal int Polynomial(Curve curve, Span<double> to)
     {

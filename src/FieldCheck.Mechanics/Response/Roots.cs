@@ -1,6 +1,8 @@
 namespace FieldCheck.Mechanics.Response;
 
-/// <summary>Real roots of a polynomial strictly between 0 and 1, coefficients given with the constant term first.</summary>
+/// <summary>
+/// Real roots of a polynomial strictly between 0 and 1, coefficients given with the constant term first.
+/// </summary>
 /// <remarks>
 /// No complex numbers: the roots of the derivative cut the stretch into parts on which the polynomial only rises or
 /// only falls, so that each part holds at most one root, found by Newton's method kept inside its bracket. A place
@@ -101,7 +103,9 @@ internal static class Roots
         return degree;
     }
 
-    /// <summary>Whether the constant term outweighs all others together, so that there can be no root; saves most searches.</summary>
+    /// <summary>
+    /// Whether the constant term outweighs all others together, so that there can be no root; saves most searches.
+    /// </summary>
     private static bool KeepsItsSign(ReadOnlySpan<double> polynomial)
     {
         double others = 0;

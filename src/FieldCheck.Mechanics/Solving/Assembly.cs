@@ -61,7 +61,8 @@ internal sealed class Assembly
         }
     }
 
-    private static double StiffnessOf(Restraint restraint) => restraint is Restraint.Spring spring ? spring.Stiffness : 0;
+    private static double StiffnessOf(Restraint restraint) =>
+        restraint is Restraint.Spring spring ? spring.Stiffness : 0;
 
     private void AddSpring(BandFactor matrix, int number, double stiffness, double restsAt)
     {

@@ -2,7 +2,9 @@ using FieldCheck.Mechanics.Model;
 
 namespace FieldCheck.Mechanics.Solving;
 
-/// <summary>Where a beam is cut: nodes at joints, supports and hinges, and points also where a load begins or ends.</summary>
+/// <summary>
+/// Where a beam is cut: nodes at joints, supports and hinges, and points also where a load begins or ends.
+/// </summary>
 /// <remarks>
 /// Places are one when they are the same number. Between neighbouring nodes lies an element, between neighbouring
 /// points a piece on which every load varies in a straight line. Node i starts element i, point g starts piece g.
@@ -60,7 +62,9 @@ internal sealed class BeamGrid
         _lastFound = 0;
     }
 
-    /// <summary>The point at a position that was cut; loads mostly come in order, so it looks next to the last one first.</summary>
+    /// <summary>
+    /// The point at a position that was cut; loads mostly come in order, so it looks next to the last one first.
+    /// </summary>
     internal int PointAt(double position)
     {
         if (_lastFound < PointCount - 1 && _points[_lastFound + 1] == position)

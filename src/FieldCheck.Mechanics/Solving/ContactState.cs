@@ -9,13 +9,17 @@ namespace FieldCheck.Mechanics.Solving;
 /// </remarks>
 internal sealed class ContactState(StiffnessMethod method, Kinematics kinematics)
 {
-    /// <summary>What counts as nothing, relative to the greatest force or movement [–]: rounding of the inputs.</summary>
+    /// <summary>
+    /// What counts as nothing, relative to the greatest force or movement [–]: rounding of the inputs.
+    /// </summary>
     private const double Nothing = 1e-12;
 
     /// <summary>Soft springs that carry less than this part of the loads carry nothing [–].</summary>
     private const double Leaning = 1e-9;
 
-    /// <summary>How much farther than the heights of the supports differ a resting beam may stand off one [–].</summary>
+    /// <summary>
+    /// How much farther than the heights of the supports differ a resting beam may stand off one [–].
+    /// </summary>
     private const double ByHeight = 1000;
 
     private bool[] _touching = [];
@@ -91,7 +95,9 @@ internal sealed class ContactState(StiffnessMethod method, Kinematics kinematics
         return wrong;
     }
 
-    /// <summary>Whether the soft springs carry loads, and more than unequal heights of the supports make them carry.</summary>
+    /// <summary>
+    /// Whether the soft springs carry loads, and more than unequal heights of the supports make them carry.
+    /// </summary>
     private bool LeansOnEase()
     {
         double carried = 0;
@@ -126,7 +132,9 @@ internal sealed class ContactState(StiffnessMethod method, Kinematics kinematics
     private double SmallMovement(int support) =>
         Nothing * (method.GreatestMovement + Math.Abs(Model.Supports[support].Settlement));
 
-    /// <summary>A stiffness far below any of the beam's own [N/m], yet far above the rounding of double-doubles.</summary>
+    /// <summary>
+    /// A stiffness far below any of the beam's own [N/m], yet far above the rounding of double-doubles.
+    /// </summary>
     private static double EaseOf(BeamModel model)
     {
         double flexural = double.PositiveInfinity;

@@ -2,7 +2,9 @@ using FieldCheck.Mechanics.Model;
 
 namespace FieldCheck.Mechanics.Solving;
 
-/// <summary>A straight piece of one section between two nodes: exact stiffness, with shear flexibility where given.</summary>
+/// <summary>
+/// A straight piece of one section between two nodes: exact stiffness, with shear flexibility where given.
+/// </summary>
 /// <remarks>
 /// Derived in docs/methods.md, "Elements". With Φ = 12EI/(GA·L²): sway k = 12EI/(L³(1+Φ)), its moment k·L/2, and end
 /// stiffnesses kL²/4 ± EI/L.

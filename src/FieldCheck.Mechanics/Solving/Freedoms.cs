@@ -46,7 +46,9 @@ internal sealed class Freedoms
     /// <param name="grid">The nodes.</param>
     /// <param name="model">The beam.</param>
     /// <param name="touching">Which supports touch; one that does not holds nothing.</param>
-    /// <param name="isEased">True: a support that does not touch still keeps its directions, held by soft springs.</param>
+    /// <param name="isEased">
+    /// True: a support that does not touch still keeps its directions, held by soft springs.
+    /// </param>
     /// <param name="wantsAlong">Whether something acts along the beam.</param>
     internal void Lay(BeamGrid grid, BeamModel model, ReadOnlySpan<bool> touching, bool isEased, bool wantsAlong)
     {

@@ -115,7 +115,9 @@ internal sealed class Kinematics
         return motions.MoveToImmutable();
     }
 
-    /// <summary>A single part that nothing holds across: moving bodily says more than turning about its right end.</summary>
+    /// <summary>
+    /// A single part that nothing holds across: moving bodily says more than turning about its right end.
+    /// </summary>
     private bool IsBare => _partCount == 1 && _parts[0].First.Left == 0 && _parts[0].Second.Right == 0;
 
     private FreeMotion WholeBeamRises() => RigidMotion.Of(_supports, _ends.AsSpan(0, 2), [1, 1], 0);
@@ -131,7 +133,9 @@ internal sealed class Kinematics
     }
 
     /// <summary>What the parts so far forbid to the left end of the next one, again as rows of unit size.</summary>
-    /// <remarks>The size is that of a restraint passed on over hinges; kept, it would die away along a sound chain.</remarks>
+    /// <remarks>
+    /// The size is that of a restraint passed on over hinges; kept, it would die away along a sound chain.
+    /// </remarks>
     private static void CarryOver(in RestraintTriangle from, ref RestraintTriangle to)
     {
         RestraintRow tie = from.Second;

@@ -15,6 +15,8 @@ internal struct LineLoad
     /// <summary>Its change per length [N/m²].</summary>
     internal DoubleDouble RightChange;
 
-    /// <summary>How many loads begin at the start, less those that end there; then, how many stand on the piece.</summary>
+    /// <summary>
+    /// How many loads begin at the start, less those that end there; then, how many stand on the piece.
+    /// </summary>
     internal int Standing;
 }

@@ -94,7 +94,9 @@ internal sealed class LoadGrid
         }
     }
 
-    /// <summary>Turns beginnings and ends into what stands on each piece; where nothing stands it is exactly nothing.</summary>
+    /// <summary>
+    /// Turns beginnings and ends into what stands on each piece; where nothing stands it is exactly nothing.
+    /// </summary>
     private void Accumulate(BeamGrid grid)
     {
         LineLoad running = default;

@@ -4,7 +4,9 @@ using MathNet.Numerics.LinearAlgebra.Factorization;
 
 namespace FieldCheck.Mechanics.Solving;
 
-/// <summary>Finds the motion that a beam's supports barely resist, from the least singular value of what they forbid.</summary>
+/// <summary>
+/// Finds the motion that a beam's supports barely resist, from the least singular value of what they forbid.
+/// </summary>
 internal static class NearMotion
 {
     /// <summary>Smallest pivot of a sweep at which there is no need to look closer.</summary>

@@ -1,6 +1,8 @@
 namespace FieldCheck.Mechanics.Solving;
 
-/// <summary>How large a figure of one solution may be and still be nothing but the rounding of double-double arithmetic.</summary>
+/// <summary>
+/// How large a figure of one solution may be and still be nothing but the rounding of double-double arithmetic.
+/// </summary>
 /// <remarks>
 /// That rounding is near 1e-32 of what was added up. Taken as nothing: less than 1e-20 of the greatest internal force,
 /// or 1e-28 of the greatest product of a stiffness and a movement, whichever is more. Both lie far below the rounding
@@ -25,7 +27,9 @@ internal struct NoiseFloor(double length)
         double across = Size(left.Up) + Size(right.Up);
         double turn = Size(left.TurnRight) + Size(right.TurnLeft);
         double along = Size(left.Right) + Size(right.Right);
-        double stiff = (double)element.Sway * across + (double)element.SwayMoment * turn + (double)element.Stretch * along;
+        double stiff = (double)element.Sway * across
+            + (double)element.SwayMoment * turn
+            + (double)element.Stretch * along;
         GreatestForce = Math.Max(GreatestForce, Size(forces));
         GreatestMovement = Math.Max(GreatestMovement, across + along + turn * length);
         _force = Math.Max(_force, Math.Max(Size(forces) * OfForce, stiff * OfStiffForce));

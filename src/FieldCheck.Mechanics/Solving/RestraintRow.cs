@@ -2,7 +2,10 @@ using FieldCheck.Mechanics.Model;
 
 namespace FieldCheck.Mechanics.Solving;
 
-/// <summary>One movement that a support forbids a rigid part: left·(rise of its left end) + right·(rise of its right end) + along·(shift) = 0.</summary>
+/// <summary>
+/// One movement that a support forbids a rigid part: left·(rise of its left end) + right·(rise of its right end) +
+/// along·(shift) = 0.
+/// </summary>
 internal struct RestraintRow(double left, double right, double along)
 {
     internal double Left = left;

@@ -14,7 +14,9 @@ internal struct RestraintTriangle
     /// <summary>The row that ties the rise of the left end to the rest; its Left is zero when nothing does.</summary>
     internal RestraintRow First;
 
-    /// <summary>The row that ties the rise of the right end to the shift; its Right is zero when nothing does.</summary>
+    /// <summary>
+    /// The row that ties the rise of the right end to the shift; its Right is zero when nothing does.
+    /// </summary>
     internal RestraintRow Second;
 
     /// <summary>The row on the shift alone; its Along is zero when nothing holds it.</summary>

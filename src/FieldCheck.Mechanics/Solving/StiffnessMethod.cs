@@ -36,7 +36,9 @@ internal sealed class StiffnessMethod
     /// <summary>False: some solution since the supports were last held came out infinite or not a number.</summary>
     internal bool StayedFinite { get; private set; }
 
-    /// <summary>The sizes of the loads now on the beam added up, as the nodes take them, couples over its length [N].</summary>
+    /// <summary>
+    /// The sizes of the loads now on the beam added up, as the nodes take them, couples over its length [N].
+    /// </summary>
     internal double LoadSize { get; private set; }
 
     /// <summary>The greatest internal force of the last solution, moments over the beam's length [N].</summary>
@@ -156,7 +158,9 @@ internal sealed class StiffnessMethod
         StayedFinite &= double.IsFinite(_noise.GreatestForce) && double.IsFinite(_noise.GreatestMovement);
     }
 
-    /// <summary>What the node of a support needs from outside to balance: its reaction, if it is all that holds there.</summary>
+    /// <summary>
+    /// What the node of a support needs from outside to balance: its reaction, if it is all that holds there.
+    /// </summary>
     internal (double Right, double Up, double Turn) ReactionAt(int node)
     {
         SectionForces left = node > 0 ? _forces[node - 1].End : default;

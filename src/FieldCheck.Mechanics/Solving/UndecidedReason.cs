@@ -4,8 +4,8 @@ namespace FieldCheck.Mechanics.Solving;
 public enum UndecidedReason
 {
     /// <summary>
-    /// No set of touching supports agrees with itself: what a one-way support holds besides its push (rotation, or along
-    /// where a surface slopes) lifts it off, and without that it is pressed back.
+    /// No set of touching supports agrees with itself: what a one-way support holds besides its push (rotation, or
+    /// along where a surface slopes) lifts it off, and without that it is pressed back.
     /// </summary>
     ContactContradictsItself,
 

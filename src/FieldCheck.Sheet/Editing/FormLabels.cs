@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using FieldCheck.Sheet.Building;
 using FieldCheck.Sheet.Document;
 
 namespace FieldCheck.Sheet.Editing;
@@ -12,11 +13,21 @@ public static class FormLabels
     {
         ArgumentNullException.ThrowIfNull(document);
         FormPositions positions = new(document.Spans);
-        double?[] places = [.. document.Supports.Select(positions.Of)];
+        double?[] places = document.Supports.All(support => FormPositions.NumberOf(support) is not null)
+            ? [.. document.Supports.Select(FormPositions.NumberOf)]
+            : [.. document.Supports.Select(positions.Of)];
         bool areKnown = places.All(place => place is not null);
         int[] order = [.. Enumerable.Range(0, places.Length).OrderBy(row => places[row])];
         return [.. document.Supports.Select((support, row) =>
-            support.Label?.Trim() ?? (areKnown ? Letter(Array.IndexOf(order, row)) : null))];
+            support.Label?.Trim() ?? (areKnown ? SupportLabels.Letter(Array.IndexOf(order, row)) : null))];
+    }
+
+    /// <summary>Where the joints lie [m from the left end], as far as the lengths of the spans read; 0 at least.</summary>
+    /// <param name="document">The beam.</param>
+    public static ImmutableArray<double> JointsOf(BeamDocument document)
+    {
+        ArgumentNullException.ThrowIfNull(document);
+        return new FormPositions(document.Spans).Joints;
     }
 
     /// <summary>The length that a load stands on [m]; null where that cannot be told.</summary>
@@ -38,8 +49,4 @@ public static class FormLabels
         LoadEntry load = document.Loads[row];
         return positions.Of(load.To ?? "end", supports) - (load.From is string from ? positions.Of(from, supports) : 0);
     }
-
-    private static string Letter(int fromLeft) => fromLeft < 26
-        ? ((char)('A' + fromLeft)).ToString()
-        : Letter(fromLeft / 26 - 1) + (char)('A' + fromLeft % 26);
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using FieldCheck.Sheet.Document;
 using FieldCheck.Sheet.Reading;
 
@@ -7,8 +8,6 @@ namespace FieldCheck.Sheet.Editing;
 /// <summary>Where places of a beam lie, as far as its cells read.</summary>
 internal sealed class FormPositions
 {
-    private readonly ImmutableArray<double> _joints;
-
     internal FormPositions(Rows<SpanEntry> spans)
     {
         List<double> joints = [0];
@@ -24,11 +23,18 @@ internal sealed class FormPositions
         }
 
         IsComplete = joints.Count > spans.Count && spans.Count > 0;
-        _joints = [.. joints];
+        Joints = [.. joints];
     }
+
+    /// <summary>Where the joints lie [m from the left end], up to the first span that does not read.</summary>
+    internal ImmutableArray<double> Joints { get; }
 
     /// <summary>True: every span's length reads.</summary>
     internal bool IsComplete { get; }
+
+    /// <summary>The joint that a support stands at, whose order is known even where lengths are not; null elsewhere.</summary>
+    internal static double? NumberOf(SupportEntry support) =>
+        int.TryParse(support.Joint, NumberStyles.None, CultureInfo.InvariantCulture, out int joint) ? joint : null;
 
     /// <summary>Where a support stands [m from the left end]; null where that cannot be told.</summary>
     internal double? Of(SupportEntry support)
@@ -48,7 +54,7 @@ internal sealed class FormPositions
     // While a span is not known, neither is the end, nor a joint beyond it.
     private double? Resolved(Place place, IReadOnlyDictionary<string, double> supports) =>
         (IsComplete || place is not Place.RightEnd)
-        && place.Resolve(_joints, supports) is Reading<double>.Accepted position
+        && place.Resolve(Joints, supports) is Reading<double>.Accepted position
             ? position.Value
             : null;
 

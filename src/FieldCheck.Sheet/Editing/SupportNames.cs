@@ -27,8 +27,12 @@ internal static class SupportNames
         bool isSure = true;
         for (int index = 0; index < old.Length; index++)
         {
-            string? name = row(index) is int moved ? now[moved] : null;
-            isSure &= old[index] is not null && (name is not null || !now.Contains(old[index], StringComparer.OrdinalIgnoreCase));
+            int? moved = row(index);
+            string? name = moved is int there ? now[there] : null;
+
+            // Gone, its name must go to no other; there still, it must be known what it is called.
+            isSure &= old[index] is not null
+                && (moved is null ? !now.Contains(old[index], StringComparer.OrdinalIgnoreCase) : name is not null);
             if (old[index] is string label && name is not null && name != label)
             {
                 renamed[label] = name;

@@ -20,6 +20,7 @@ internal enum CommandName
     PutRowBack,
     RowUp,
     RowDown,
+    ChangeKind,
     MoreOfRow,
     MoreOfBeam,
     NextMarked,

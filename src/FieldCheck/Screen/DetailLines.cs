@@ -31,6 +31,15 @@ internal static class DetailLines
         _ => OfBeam(document),
     };
 
+    /// <summary>The line that the person is on.</summary>
+    /// <param name="document">The beam.</param>
+    /// <param name="details">The list.</param>
+    internal static DetailLine At(BeamDocument document, Overlay.Details details)
+    {
+        ImmutableArray<DetailLine> lines = Of(document, details.Page);
+        return lines[Math.Min(details.Choice, lines.Length - 1)];
+    }
+
     /// <summary>The line of the whole beam's page on which a key stands, counted from 0; the first where none does.</summary>
     /// <param name="document">The beam.</param>
     /// <param name="key">The key path.</param>
@@ -56,7 +65,7 @@ internal static class DetailLines
         .Where(cell => cell.Key.Split('[', '.')[0] is
             "ask" or "section" or "material" or "combination" or "pattern" or "rolling" or "stated"
             || cell.Key.StartsWith("limits.deflection_cases", StringComparison.Ordinal))
-        .Select(cell => new DetailLine(cell.Key, Words(cell.Key), cell.Text));
+        .Select(cell => new DetailLine(cell.Key, WordsOf(cell.Key), cell.Text));
 
     private static IEnumerable<DetailLine> OfRow<T>(
         BeamDocument document, string table, int row, ImmutableArray<Field<T>> fields) => fields
@@ -76,10 +85,16 @@ internal static class DetailLines
         named ?? (rows.Count > 0 ? name(rows[0]) : "beam");
 
     private static DetailLine Line(BeamDocument document, string key) =>
-        new(key, Words(key), DocumentCells.Get(document, key));
+        new(key, WordsOf(key), DocumentCells.Get(document, key));
 
-    private static string Words(string key) => key.Replace('_', ' ').Replace('.', ' ').Replace("[", " ", StringComparison.Ordinal)
-        .Replace("]", "", StringComparison.Ordinal);
+    // The title says which row it is; a hinge is counted, and a named table keeps its name.
+    /// <summary>What a key is called.</summary>
+    /// <param name="key">The key path.</param>
+    internal static string WordsOf(string key)
+    {
+        string path = key.Split('[', '.')[0] is "span" or "support" or "load" ? key[(key.IndexOf('.', StringComparison.Ordinal) + 1)..] : key;
+        return path.Replace('_', ' ').Replace('.', ' ').Replace('[', ' ').Replace("]", "", StringComparison.Ordinal);
+    }
 
     private static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
 }

@@ -1,7 +1,8 @@
-using FieldCheck.Sheet.Building;
+using System.Collections.Immutable;
 using FieldCheck.Sheet.Document;
 using FieldCheck.Sheet.Editing;
 using FieldCheck.Sheet.Reading;
+using FieldCheck.Sheet.Units;
 
 namespace FieldCheck.Screen;
 
@@ -71,14 +72,13 @@ internal sealed class FormCellView
 
     private string? Measured(FormPlace place)
     {
-        if (_state.Shown.Beam is not BuiltBeam beam || place.Row >= beam.Model.Spans.Length)
+        ImmutableArray<double> joints = FormLabels.JointsOf(_state.Document);
+        if (place.Row + 1 >= joints.Length)
         {
             return null;
         }
 
-        double value = place.Column == FormColumn.Length
-            ? beam.Model.Spans[place.Row].Length
-            : beam.Model.JointPositions[place.Row + 1];
-        return beam.Display.Say(value, QuantityKind.Length);
+        double before = place.Column == FormColumn.Length ? joints[place.Row] : 0;
+        return new DisplayUnits(Editor.SystemOf(_state.Document)).Say(joints[place.Row + 1] - before, QuantityKind.Length);
     }
 }

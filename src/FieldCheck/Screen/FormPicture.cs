@@ -150,7 +150,7 @@ internal sealed class FormPicture
             }
             else if (!isSaid)
             {
-                line.Add(TextColumns.Fit(" own weight", column == FormColumn.Note ? width : between), Role.Faint);
+                line.Add(TextColumns.Fit("own weight", column == FormColumn.Note ? width : between), Role.Faint);
                 isSaid = true;
             }
         }

@@ -9,16 +9,17 @@ internal static class HelpLines
     internal static ImmutableArray<string> InAMinute { get; } =
     [
         "HOW TO CHECK A BEAM IN A MINUTE",
-        "Type the length and press Enter: 3.6, 3600mm, 12'-6 1/2\". Enter goes down, Tab goes right.",
-        "A pin stands at the left end and a roller at the right. Type where they really stand: 0.3, joint 1, end - 6 in.",
-        "Space changes a support: pin, roller, fixed, guide, spring. A spring takes its stiffness: spring 12 kip/in.",
-        "Loads: 12 is a force, 12/m is spread, 3..6/m varies, 5 kNm turns, 1.2t is a weight, 12 psf * 5 ft an area load.",
-        "From and to say where it stands: 0.6, A + 4 ft, end - 6 in, mid 1. No to: at one place. No from: from the end.",
-        "The last row of each block is empty: type there to add a row. Enter there goes on to the next block.",
-        "Every number is read back in the line above the keys. Read it: it is how slips are found.",
-        "A cell marked ! does not read, one marked ? asks; until all read, every figure is --.",
-        "Results are worked out at every key; RESULTS says whether they are up to date.",
-        "^Z undoes everything. Esc drops what is being typed and never leaves the program.",
+        "Type the length: 3.6, 3600mm, 12'-6 1/2\". Enter goes down, Tab goes right.",
+        "A pin stands at the left end, a roller at the right. Type where they stand:",
+        "  0.3, joint 1, end - 6 in. Space: pin, roller, fixed, guide, spring.",
+        "A load's size says its kind: 12 a force, 12/m spread, 3..6/m varies,",
+        "  5 kNm turns, 1.2t a weight, 12 psf * 5 ft an area load.",
+        "From and to: 0.6, A + 4 ft, mid 1. No to: at one place, or as far as the end.",
+        "The last row of a block is empty: type there to add. Enter there goes on.",
+        "Every number is read back in the line above the keys: slips are found there.",
+        "A cell marked ! does not read, one marked ? asks; till then figures are --.",
+        "Results follow every key; RESULTS says whether they are up to date.",
+        "^Z undoes everything. Esc drops the typing and never leaves.",
         "^S saves. ^O opens a preset or a file. ^Q leaves.",
     ];
 
@@ -48,7 +49,7 @@ internal static class HelpLines
 
         ImmutableArray<HelpLine> found =
             [.. keys.Where(line => words.All(word => $"{line.Keys} {line.Words}".Contains(word, StringComparison.OrdinalIgnoreCase)))];
-        return found.IsEmpty ? [new HelpLine("", "No key has these words. Backspace takes them away.")] : found;
+        return found.IsEmpty ? [new HelpLine("", "No key has these words.")] : found;
     }
 
     private static HelpLine Line(ScreenCommand command)

@@ -18,7 +18,7 @@ internal static class KeyList
         page.Append("\n## In a minute\n\n");
         foreach (string line in HelpLines.InAMinute.Skip(1))
         {
-            page.Append("- ").Append(line).Append('\n');
+            page.Append(line.StartsWith(' ') ? "" : "- ").Append(line).Append('\n');
         }
 
         return page.ToString();

@@ -1,3 +1,4 @@
+using FieldCheck.Reporting.Tables;
 using FieldCheck.Sheet;
 using FieldCheck.Sheet.Editing;
 using FieldCheck.Sheet.Reading;
@@ -17,6 +18,16 @@ internal static class MessageLine
             return notice;
         }
 
+        if (state.Overlay is Overlay.Details details)
+        {
+            return DetailWords.Of(state, details);
+        }
+
+        if (state.View != ScreenView.Beam)
+        {
+            return new Notice(ResultsPicture.Header(state), state.Age == ResultsAge.UpToDate ? Role.Text : Role.Warn);
+        }
+
         if (state.Draft is CellDraft draft)
         {
             return OfCell(state.Tried ?? state.Settled, draft.Place) ?? new Notice("");
@@ -26,27 +37,31 @@ internal static class MessageLine
             && !(place.Block == FormBlock.Loads && FormCells.IsAsked(state.Document, place.Row)) ? place : null;
         return (told is null ? null : OfCell(state.Settled, told))
             ?? OfCell(state.Settled, state.Focus)
-            ?? new Notice(Hint(state), Role.Faint);
+            ?? new Notice(Named(state.Sheet, state.Focus, CellHints.Of(state.Focus)), Role.Faint);
     }
 
     private static Notice? OfCell(Calculation calculation, FormPlace place)
     {
-        string cell = Capital(FormWords.Cell(new FormSheet(calculation.Document), place));
+        FormSheet sheet = new(calculation.Document);
         if (place.Block == FormBlock.Loads && FormCells.IsAsked(calculation.Document, place.Row))
         {
-            return new Notice($"{cell}: {Question(calculation, place.Row)}", Role.Warn);
+            return new Notice(Named(sheet, place, Question(calculation, place.Row)), Role.Warn);
         }
 
         if (CellProblems.At(calculation, place) is Problem problem)
         {
-            bool isMissing = CellProblems.IsMissing(calculation, place);
-            return new Notice($"{cell}: {problem.Text}", isMissing ? Role.Text : Role.Warn);
+            return CellProblems.IsMissing(calculation, place)
+                ? new Notice(Named(sheet, place, CellHints.OfMissing(place) ?? problem.Text))
+                : new Notice(Named(sheet, place, problem.Text), Role.Warn);
         }
 
-        return ReadBackWords.Of(calculation, place) is string words ? new Notice($"{cell}: {words}") : null;
+        return ReadBackWords.Of(calculation, place) is string words ? new Notice(Named(sheet, place, words)) : null;
     }
 
-    private static string Question(Calculation calculation, int row)
+    /// <summary>What is asked about the size of a load.</summary>
+    /// <param name="calculation">What came of the beam.</param>
+    /// <param name="row">The load, counted from 0.</param>
+    internal static string Question(Calculation calculation, int row)
     {
         string number = FormCells.TextOf(calculation.Document, new FormPlace(FormBlock.Loads, row, FormColumn.Size)) ?? "";
         UnitSystem system = Editor.SystemOf(calculation.Document);
@@ -59,31 +74,9 @@ internal static class MessageLine
             ? $" over {new DisplayUnits(Editor.SystemOf(calculation.Document)).Say(length, QuantityKind.Length)}"
             : "";
 
-    private static string Hint(ScreenState state)
+    private static string Named(FormSheet sheet, FormPlace place, string text)
     {
-        FormPlace place = state.Focus;
-        string cell = Capital(FormWords.Cell(state.Sheet, place));
-        string hint = place.IsOwnWeight
-            ? "the weight of the sections as a load, on or off (Space)"
-            : place.Column switch
-            {
-                FormColumn.Length => "the span's length: 3.6, 3600mm, 12'-6 1/2\"",
-                FormColumn.Reading => "tape reading of the far end, from the left end of the beam",
-                FormColumn.Section => "a shape of the catalogue, as W10x30, or a name; sizes by / m",
-                FormColumn.Material => "a grade of the catalogue, as A992, or a name; figures by / m",
-                FormColumn.Place => "a distance, joint 1, end, mid 1, end - 6 in",
-                FormColumn.Kind => "Space: pin, roller, fixed, guide, spring; with its figure: roller 30 deg, spring 500",
-                FormColumn.Settles => "by how much it sinks: 12 mm",
-                FormColumn.Acts => "Space: both, up (only pushes), down (only holds down)",
-                FormColumn.Label => "what it is called everywhere; empty: its letter",
-                FormColumn.Size => "12 a force, 12/m spread, 3..6/m varies, 5 kNm turns, 1.2t a weight, 12 psf * 5 ft",
-                FormColumn.From => "where it stands or begins: 0.6, A + 4 ft, mid 1",
-                FormColumn.To => "where it ends; empty for a load at one place",
-                FormColumn.Case => "dead, live, roof_live, snow, rain, wind, earthquake, construction or another name",
-                _ => "what it is",
-            };
-        return $"{cell}: {hint}";
+        string cell = FormWords.Cell(sheet, place);
+        return $"{char.ToUpperInvariant(cell[0])}{cell[1..]}: {text}";
     }
-
-    private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
 }

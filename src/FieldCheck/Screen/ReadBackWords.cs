@@ -85,7 +85,8 @@ internal static class ReadBackWords
                 spread.To - spread.From,
                 (spread.StartIntensity + spread.EndIntensity) / 2 * (spread.To - spread.From),
                 units),
-            Load.Point point => $"{Said(size, QuantityKind.Force, units)} at {units.Say(point.Position, QuantityKind.Length)}",
+            Load.Point point => $"{Said(size, QuantityKind.Force, units)} at {units.Say(point.Position, QuantityKind.Length)}"
+                + (calculation.Document.Loads[place.Row].Angle is string angle ? $", leaning {angle}" : ""),
             Load.Couple couple => $"{Said(size, QuantityKind.Moment, units)} at "
                 + $"{units.Say(couple.Position, QuantityKind.Length)}, {(couple.Moment < 0 ? "clockwise" : "counter-clockwise")}",
             _ => null,

@@ -32,9 +32,13 @@ internal static partial class ResultsPicture
         ];
     }
 
-    /// <summary>The header for a beam that cannot be worked out yet.</summary>
-    /// <param name="calculation">What came of the beam.</param>
-    internal static string Header(Calculation calculation)
+    /// <summary>The header: which beam the results are of, or what they wait for.</summary>
+    /// <param name="state">The state.</param>
+    internal static string Header(ScreenState state) => state.Shown.Beam is null
+        ? Waiting(state.Shown)
+        : ResultsPanel.Lines(state.Shown, NarrowestPanel, LowestPanel, state.Age)[0];
+
+    private static string Waiting(Calculation calculation)
     {
         ImmutableArray<(FormPlace? Place, Problem Problem)> problems = CellProblems.Of(calculation);
         int bad = problems.Count(found => !CellProblems.IsMissing(calculation, found.Place));
@@ -57,16 +61,28 @@ internal static partial class ResultsPicture
         FormSheet sheet = new(calculation.Document);
         return
         [
-            Header(calculation),
+            Waiting(calculation),
             .. Enumerable.Range(0, sheet.RowsOf(FormBlock.Supports))
                 .Select(row => $"{FormWords.Head(sheet, FormBlock.Supports, row)}  {Nothing}"),
             $"V  {Nothing}   M  {Nothing}   d  {Nothing}",
-            .. CellProblems.Of(calculation).SelectMany(found => Wrapped(Told(sheet, found), width)),
+            .. CellProblems.Of(calculation).SelectMany(found => Wrapped(Told(calculation, found), width)),
         ];
     }
 
-    private static string Told(FormSheet sheet, (FormPlace? Place, Problem Problem) found) =>
-        $"{(found.Place is FormPlace place ? FormWords.Cell(sheet, place) : found.Problem.Key)}: {found.Problem.Text}";
+    private static string Told(Calculation calculation, (FormPlace? Place, Problem Problem) found)
+    {
+        if (found.Place is not FormPlace place)
+        {
+            return $"{DetailLines.WordsOf(found.Problem.Key)}: {found.Problem.Text}";
+        }
+
+        string text = FormCells.IsAsked(calculation.Document, place.Row) && place.Block == FormBlock.Loads
+            ? MessageLine.Question(calculation, place.Row)
+            : CellProblems.IsMissing(calculation, place)
+                ? CellHints.OfMissing(place) ?? found.Problem.Text
+                : found.Problem.Text;
+        return $"{FormWords.Cell(new FormSheet(calculation.Document), place)}: {text}";
+    }
 
     private static IEnumerable<string> Wrapped(string text, int width)
     {

@@ -16,6 +16,7 @@ internal static class RowCommands
         CommandName.DeleteRow => Delete(state),
         CommandName.RowUp => Swap(state, state.Focus.Row - 1, state.Focus.Row - 1),
         CommandName.RowDown => Swap(state, state.Focus.Row, state.Focus.Row + 1),
+        CommandName.ChangeKind => ChangeKind(state),
         CommandName.MoreOfRow =>
             state with { Overlay = new Overlay.Details(new DetailPage(state.Focus.Block, state.Focus.Row)) },
         _ => state,
@@ -24,9 +25,20 @@ internal static class RowCommands
     private static ScreenState OnNoRow(ScreenState state, CommandName name) =>
         name == CommandName.DeleteRow && state.Focus.IsOwnWeight
             ? FormEdits.Type(state with { Focus = state.Focus with { Column = FormColumn.Size } }, "")
-            : name is CommandName.CopyRow or CommandName.DeleteRow or CommandName.MoreOfRow
+            : name is CommandName.CopyRow or CommandName.DeleteRow or CommandName.MoreOfRow or CommandName.ChangeKind
                 ? state with { Notice = new Notice("There is no row here yet.") }
                 : state;
+
+    // A load is of the kind that its size says, so its size is what is changed.
+    private static ScreenState ChangeKind(ScreenState state) => state.Focus.Block switch
+    {
+        FormBlock.Supports => FormKeys.NextChoice(state with { Focus = state.Focus with { Column = FormColumn.Kind } }),
+        FormBlock.Loads => FormKeys.Edit(state with { Focus = state.Focus with { Column = FormColumn.Size } }) with
+        {
+            Notice = new Notice(CellHints.Of(state.Focus with { Column = FormColumn.Size })),
+        },
+        _ => state with { Notice = new Notice("Spans are of one kind only.") },
+    };
 
     private static ScreenState Add(ScreenState state)
     {

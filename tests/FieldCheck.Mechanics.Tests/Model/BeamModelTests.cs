@@ -22,7 +22,8 @@ public sealed class BeamModelTests
 
     [Fact]
     public void SpanTooShortToMoveItsFarJoint_Throws() =>
-        Assert.Throws<ArgumentException>(() => new BeamModel([new Span(100, 1, 1), new Span(1e-15, 1, 1)], [], [], [], []));
+        Assert.Throws<ArgumentException>(
+            () => new BeamModel([new Span(100, 1, 1), new Span(1e-15, 1, 1)], [], [], [], []));
 
     public static TheoryData<Support[]> BadSupports() => new()
     {
@@ -114,6 +115,13 @@ public sealed class BeamModelTests
     }
 
     private static BeamModel Model(
-        Support[]? supports = null, double[]? hinges = null, LoadCase[]? cases = null, Combination[]? combinations = null) =>
-        new([new Span(6, 1, 1)], [.. supports ?? [Pin, Roller]], [.. hinges ?? []], [.. cases ?? []], [.. combinations ?? []]);
+        Support[]? supports = null,
+        double[]? hinges = null,
+        LoadCase[]? cases = null,
+        Combination[]? combinations = null) => new(
+        [new Span(6, 1, 1)],
+        [.. supports ?? [Pin, Roller]],
+        [.. hinges ?? []],
+        [.. cases ?? []],
+        [.. combinations ?? []]);
 }

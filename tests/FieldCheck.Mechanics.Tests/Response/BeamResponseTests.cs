@@ -96,9 +96,12 @@ public sealed class BeamResponseTests
     [Fact]
     public void ExtremesOf_ShearAtAJump_TakesTheJumpsPlace()
     {
-        Extremes shear = Solve(L, SimpleSupports(), [new Load.Point(2, 900), Uniform(2, 6, -300)]).ExtremesOf(Curve.Shear);
+        BeamResponse response = Solve(L, SimpleSupports(), [new Load.Point(2, 900), Uniform(2, 6, -300)]);
 
-        // Right end: (900·2 - 1200·4)/6 = -500 up; left end 200. V left of the load 200, right of it -700, then up to 500.
+        Extremes shear = response.ExtremesOf(Curve.Shear);
+
+        // Right end: (900·2 - 1200·4)/6 = -500 up; left end 200. V left of the load 200, right of it -700, then up to
+        // 500.
         Equal(500, shear.Max.Value);
         Equal(-700, shear.Min.Value);
         Assert.Equal(2, shear.Min.Position);

@@ -20,7 +20,8 @@ public sealed class EquilibriumTests
     {
         EquilibriumProof proof = ProofWith(2, new Reaction(0, 0, 0, null, false));
 
-        // 1000 + 250·3; 300 + 100; about x = 0: 1000·2 + 250·3·2.8 clockwise (centroid at 1 + 3·(100 + 800)/(3·500)), 700 back.
+        // 1000 + 250·3; 300 + 100; about x = 0: 1000·2 + 250·3·2.8 clockwise (centroid at 1 + 3·(100 + 800)/(3·500)),
+        // 700 back.
         Assert.Equal(2 * 1750, proof.LoadDown);
         Assert.Equal(2 * 400, proof.LoadRight);
         Assert.Equal(2 * (700 - 2000 - 750 * 2.8), proof.LoadMoment, 1e-9);

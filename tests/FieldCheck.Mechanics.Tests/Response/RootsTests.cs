@@ -90,7 +90,8 @@ public sealed class RootsTests
     }
 
     [Fact]
-    public void Value_IsThatOfTheWrittenPolynomial() => Assert.Equal(1 + 0.5 * 2 + 0.25 * 3, Roots.Value([1, 2, 3], 0.5));
+    public void Value_IsThatOfTheWrittenPolynomial() =>
+        Assert.Equal(1 + 0.5 * 2 + 0.25 * 3, Roots.Value([1, 2, 3], 0.5));
 
     private static bool AreApart(double[] roots)
     {

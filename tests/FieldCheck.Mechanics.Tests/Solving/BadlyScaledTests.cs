@@ -5,8 +5,8 @@
 // mp.dps = 70
 //
 // def solve(spans, supports, hinges, at):
-//     """spans (L, EI, GA or None), supports (x, along, across, turn, slope, settlement): None free, 0 held, else spring.
-//     8 kN/m all along, 12 kN at `at`. Unknown: movements of the left end, reactions, kinks at hinges."""
+//     """spans (L, EI, GA or None), supports (x, along, across, turn, slope, settlement): None free, 0 held, else a
+//     spring. 8 kN/m all along, 12 kN at `at`. Unknown: movements of the left end, reactions, kinks at hinges."""
 //     joints = [0.0]
 //     for span in spans:
 //         joints.append(joints[-1] + span[0])
@@ -96,7 +96,9 @@ using static FieldCheck.Mechanics.Tests.Solving.Beams;
 
 namespace FieldCheck.Mechanics.Tests.Solving;
 
-/// <summary>Beams whose sizes differ so widely that plain doubles lose up to all digits, against a 70-digit reference.</summary>
+/// <summary>
+/// Beams whose sizes differ so widely that plain doubles lose up to all digits, against a 70-digit reference.
+/// </summary>
 public sealed class BadlyScaledTests
 {
     private const double Stiff = 2e7;
@@ -224,7 +226,9 @@ public sealed class BadlyScaledTests
 
     [Fact]
     public void Cantilever_RigidityAlternatingByAMillion() => Check(
-        Beam([.. Enumerable.Repeat(0.5, 40)], [.. Enumerable.Repeat((double[])[1e10, 1e4], 20).SelectMany(pair => pair)]),
+        Beam(
+            [.. Enumerable.Repeat(0.5, 40)],
+            [.. Enumerable.Repeat((double[])[1e10, 1e4], 20).SelectMany(pair => pair)]),
         [Support.Fixed(0)],
         7.75,
         [172000.0],

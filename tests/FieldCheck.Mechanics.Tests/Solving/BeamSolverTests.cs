@@ -22,7 +22,8 @@ public sealed class BeamSolverTests
         BeamResponse sum = outcome.Combinations[0].Response;
         for (int i = 0; i < 3; i++)
         {
-            double expected = 1.35 * outcome.Cases[0]!.Reactions[i].Vertical + 1.5 * outcome.Cases[1]!.Reactions[i].Vertical;
+            double expected = 1.35 * outcome.Cases[0]!.Reactions[i].Vertical
+                + 1.5 * outcome.Cases[1]!.Reactions[i].Vertical;
             Equal(expected, sum.Reactions[i].Vertical, 1e4);
         }
 
@@ -96,7 +97,8 @@ public sealed class BeamSolverTests
     {
         BeamSolver solver = new();
         BeamModel large = TwoSpans([Dead, Live], new Combination("all", CombinationBasis.Service, [1.0, 1.0]));
-        BeamModel small = Beam(L, [Support.Pin(0), Support.Roller(L, 0.3)], [Uniform(1, 5, 700), new Load.Couple(2, 90)]);
+        BeamModel small = Beam(
+            L, [Support.Pin(0), Support.Roller(L, 0.3)], [Uniform(1, 5, 700), new Load.Couple(2, 90)]);
 
         solver.Solve(large);
         BeamOutcome.Stands after = Assert.IsType<BeamOutcome.Stands>(solver.Solve(small));

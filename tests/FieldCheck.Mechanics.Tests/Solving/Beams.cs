@@ -11,7 +11,11 @@ internal static class Beams
     internal const double Rigidity = 2e6;
 
     internal static BeamModel Beam(
-        Span[] spans, Support[] supports, Load[] loads, double[]? hinges = null, bool hasAbsoluteStiffness = true) => new(
+        Span[] spans,
+        Support[] supports,
+        Load[] loads,
+        double[]? hinges = null,
+        bool hasAbsoluteStiffness = true) => new(
         [.. spans],
         [.. supports],
         [.. hinges ?? []],
@@ -38,7 +42,8 @@ internal static class Beams
     {
         double bound = 1e-13 * Math.Abs(scale ?? expected);
         Assert.True(
-            Math.Abs(expected - actual) <= bound, $"expected {expected:R}, was {actual:R}, off by {actual - expected:E2}");
+            Math.Abs(expected - actual) <= bound,
+            $"expected {expected:R}, was {actual:R}, off by {actual - expected:E2}");
     }
 
     internal static ImmutableArray<double> Verticals(BeamResponse response) =>

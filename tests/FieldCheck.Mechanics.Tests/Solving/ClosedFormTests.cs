@@ -177,7 +177,10 @@ public sealed class ClosedFormTests
     public void SteppedCantilever_TipLoad_AddsTheTwoParts()
     {
         BeamResponse response = Solve(
-            Beam([new Span(2, Rigidity, 1e9), new Span(3, Rigidity / 4, 1e9)], [Support.Fixed(0)], [new Load.Point(5, P)]));
+            Beam(
+                [new Span(2, Rigidity, 1e9), new Span(3, Rigidity / 4, 1e9)],
+                [Support.Fixed(0)],
+                [new Load.Point(5, P)]));
 
         // ∫ M·m / EI by hand: inner part (125 - 27)/3, outer part four times 27/3.
         Equal(P * ((125.0 - 27) / 3 + 4 * 27.0 / 3) / Rigidity, response.At(5).Left.Deflection);

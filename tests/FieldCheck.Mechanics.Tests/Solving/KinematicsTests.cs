@@ -98,7 +98,8 @@ public sealed class KinematicsTests
     }
 
     [Fact]
-    public void OnePin_IsHeldAlong() => Assert.True(Stands(Beam(L, [Support.Pin(0), Support.Roller(L)], [])).IsHeldAlong);
+    public void OnePin_IsHeldAlong() =>
+        Assert.True(Stands(Beam(L, [Support.Pin(0), Support.Roller(L)], [])).IsHeldAlong);
 
     [Theory]
     [InlineData(0, false)]

@@ -29,7 +29,8 @@ public sealed class LiftOffTests
     [Fact]
     public void ThreeSupports_BothSpansLoaded_NothingLifts()
     {
-        BeamResponse response = Solve(12, [Pushing(0) with { Along = Restraint.Held }, Pushing(6), Pushing(12)], [Uniform(0, 12, 1e3)]);
+        BeamResponse response = Solve(
+            12, [Pushing(0) with { Along = Restraint.Held }, Pushing(6), Pushing(12)], [Uniform(0, 12, 1e3)]);
 
         Assert.All(response.Reactions, reaction => Assert.False(reaction.IsLiftedOff));
         Equal(0.375 * 6e3, response.Reactions[2].Vertical);
@@ -102,7 +103,8 @@ public sealed class LiftOffTests
     [Fact]
     public void LoadRightOverTheOuterSupport_StillStands()
     {
-        BeamResponse response = Solve(9, [Pushing(0) with { Along = Restraint.Held }, Pushing(6)], [new Load.Point(6, P)]);
+        BeamResponse response = Solve(
+            9, [Pushing(0) with { Along = Restraint.Held }, Pushing(6)], [new Load.Point(6, P)]);
 
         Assert.False(response.Reactions[0].IsLiftedOff);
         Assert.Equal(0, response.Reactions[0].Vertical);
@@ -224,7 +226,8 @@ public sealed class LiftOffTests
         Load[] loads =
         [
             Uniform(0, 3.0 * spans, 300),
-            .. Enumerable.Range(0, spans).Select(i => new Load.Point(3 * i + 3 * random.NextDouble(), random.Next(9000))),
+            .. Enumerable.Range(0, spans).Select(
+                i => new Load.Point(3 * i + 3 * random.NextDouble(), random.Next(9000))),
         ];
 
         BeamResponse response = Solve(3.0 * spans, supports, loads);
@@ -237,19 +240,23 @@ public sealed class LiftOffTests
     [Fact]
     public void AnyBeam_StandsExactlyWhenSomeSetOfTouchingSupportsAgreesWithItself() =>
         Gen.Select(
-            Gen.Int[2, 5], Gen.Double[-0.01, 0.02].Array[5], Gen.Int[0, 2].Array[5], Gen.Double[0.1, 0.9].Array[3], Gen.Double[-3e3, 9e3].Array[3])
-        .Sample((count, heights, kinds, places, forces) =>
+            Gen.Int[2, 5],
+            Gen.Int[-10, 20].Array[5],
+            Gen.Int[0, 2].Array[5],
+            Gen.Int[7, 93].Array[3],
+            Gen.Int[-30, 90].Array[3])
+        .Sample((count, millimetres, kinds, percents, hundreds) =>
         {
             Support[] supports =
             [
                 .. Enumerable.Range(0, count).Select(i => Support.Roller(2.0 * i + 1) with
                 {
-                    Settlement = heights[i],
+                    Settlement = 0.001 * millimetres[i],
                     Action = (SupportAction)kinds[i],
                 }),
             ];
             double length = 2.0 * count + 1;
-            Load[] loads = [.. places.Zip(forces, (place, force) => new Load.Point(place * length, force))];
+            Load[] loads = [.. percents.Zip(hundreds, (at, force) => new Load.Point(0.01 * at * length, 100 * force))];
 
             BeamOutcome outcome = new BeamSolver().Solve(Beam(length, supports, loads));
 
@@ -257,7 +264,7 @@ public sealed class LiftOffTests
             Assert.Equal(expected is not null, outcome is BeamOutcome.Stands);
             if (outcome is BeamOutcome.Stands stands)
             {
-                double scale = forces.Sum(Math.Abs) + 1e4;
+                double scale = 100.0 * hundreds.Sum(Math.Abs) + 1e4;
                 ImmutableArray<double> actual = Verticals(stands.Combinations[0].Response);
                 Assert.All(expected!.Value.Zip(actual), pair => Assert.Equal(pair.First, pair.Second, 1e-9 * scale));
             }
@@ -269,13 +276,17 @@ public sealed class LiftOffTests
     private static Support Strap(double position) =>
         Support.Roller(position) with { Action = SupportAction.HoldsDownOnly };
 
-    /// <summary>The reactions of the first set of touching supports that agrees with itself, solved as plain supports.</summary>
+    /// <summary>
+    /// The reactions of the first set of touching supports that agrees with itself, solved as plain supports.
+    /// </summary>
     private static ImmutableArray<double>? ByTryingEverySet(double length, Support[] supports, Load[] loads)
     {
         for (int set = 0; set < 1 << supports.Length; set++)
         {
             int[] kept = [.. Enumerable.Range(0, supports.Length).Where(i => ((set >> i) & 1) == 0)];
-            bool mayGo = Enumerable.Range(0, supports.Length).Except(kept).All(i => supports[i].Action != SupportAction.Both);
+            bool mayGo = Enumerable.Range(0, supports.Length)
+                .Except(kept)
+                .All(i => supports[i].Action != SupportAction.Both);
             Support[] plain = [.. kept.Select(i => supports[i] with { Action = SupportAction.Both })];
             if (!mayGo || new BeamSolver().Solve(Beam(length, plain, loads)) is not BeamOutcome.Stands stands)
             {

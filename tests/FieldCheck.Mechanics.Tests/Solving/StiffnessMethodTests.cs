@@ -47,7 +47,9 @@ public sealed class StiffnessMethodTests
         Assert.Equal(Stands(large).Combinations[0].Response.ExtremesOf(Curve.Moment).Max.Value + 20, moment, 1e-9);
     }
 
-    /// <summary>Everything that counts: kinematic verdict, cut, number, assemble, factor, load, solve, trace, extremes.</summary>
+    /// <summary>
+    /// Everything that counts: kinematic verdict, cut, number, assemble, factor, load, solve, trace, extremes.
+    /// </summary>
     private double Run(BeamModel model)
     {
         Span<bool> touching = stackalloc bool[model.Supports.Length];

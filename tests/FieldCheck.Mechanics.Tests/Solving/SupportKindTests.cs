@@ -36,7 +36,8 @@ public sealed class SupportKindTests
         BeamResponse response = Solve(
             Beam([new Span(L, 2e6, 3e5)], [Support.Pin(0), Support.Roller(L, slope)], [new Load.Point(2, P)]));
 
-        // Thrust P·2/L·tan 30° shortens the beam by H·L/EA; the end keeps to the surface, so it sinks by that times tan 30°.
+        // Thrust P·2/L·tan 30° shortens the beam by H·L/EA; the end keeps to the surface, so it sinks by that times tan
+        // 30°.
         double shortening = P * 2 / L * Math.Tan(slope) * L / 3e5;
         Equal(shortening * Math.Tan(slope), response.At(L).Left.Deflection);
     }
@@ -213,7 +214,9 @@ public sealed class SupportKindTests
     public void ForceAlong_GoesToThePinAndStretchesTheBeamBefore()
     {
         BeamResponse response = Solve(
-            L, [Support.Pin(0), Support.Roller(L)], [new Load.Point(4, 0, 900), new Load.Distributed(0, L, 50, 50, true)]);
+            L,
+            [Support.Pin(0), Support.Roller(L)],
+            [new Load.Point(4, 0, 900), new Load.Distributed(0, L, 50, 50, true)]);
 
         Equal(-1200, response.Reactions[0].Horizontal);
         Equal(1200, response.At(0).Right.Axial);

@@ -10,7 +10,11 @@ public sealed class MaterialRowsTests
     {
         Material material = Of(new()
         {
-            Name = "m", Modulus = "11 GPa", ShearModulus = "690 MPa", Density = "420 kg/m3", Yield = "36 ksi",
+            Name = "m",
+            Modulus = "11 GPa",
+            ShearModulus = "690 MPa",
+            Density = "420 kg/m3",
+            Yield = "36 ksi",
         });
 
         Assert.Equal(11e9, material.Modulus!.Value, 1e-3);

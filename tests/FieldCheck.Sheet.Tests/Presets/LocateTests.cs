@@ -29,7 +29,7 @@ public sealed class LocateTests
     private static readonly BeamFileText File = new("b.toml", Text);
 
     [Theory]
-    [InlineData("title", 2, 2, 12)]
+    [InlineData("title", 2, 2, 11)]
     [InlineData("span[1].length", 3, 4, 14)]
     [InlineData("span[1].length", 99, 4, 16)]
     [InlineData("span[2].to", 0, 6, 13)]

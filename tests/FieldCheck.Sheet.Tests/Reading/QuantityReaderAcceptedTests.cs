@@ -30,6 +30,8 @@ public sealed class QuantityReaderAcceptedTests
     [InlineData("48 in", 1.2192)]
     [InlineData("7ft10.5in", 2.4003)]
     [InlineData("7ft2in", 2.1844)]
+    [InlineData("7ft2\"", 2.1844)]
+    [InlineData("7ft2½in", 2.1971)]
     [InlineData("0 ft 11 63/64 in", 0.304403125)]
     [InlineData("1/2 ft", 0.1524)]
     [InlineData("3/4in", 0.01905)]

@@ -48,6 +48,11 @@ public sealed class CommandTableTests
         Assert.All(CommandTable.All, command => Assert.Contains(command.Words, help, StringComparison.Ordinal));
     }
 
+    [Fact]
+    public void HelpLines_FitAWindowOf80Columns() => Assert.All(
+        HelpLines.Of(ScreenView.Beam, ""),
+        line => Assert.InRange((line.Command is null ? 0 : 23) + line.Words.Length, 0, 78));
+
     [Theory]
     [InlineData("undo", 1)]
     [InlineData("row down", 2)]

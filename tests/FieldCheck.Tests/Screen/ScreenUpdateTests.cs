@@ -63,11 +63,11 @@ public sealed class ScreenUpdateTests
     {
         Desk desk = new(Beams.Trench, Trench);
 
-        desk.Press("Esc Esc 9 Esc Esc F4 Esc Esc / Esc ? Esc ^S Esc ^Q Esc / m Esc Esc Esc");
+        desk.Press("5 Enter Up Esc Esc 9 Esc Esc F4 Esc Esc / Esc ? Esc ^O Esc / w Esc ^Q Esc / m Esc Esc Esc");
 
         Assert.False(desk.HasLeft);
         Assert.Null(desk.State.Overlay);
-        Assert.Equal(Beams.Trench, desk.State.Document);
+        Assert.Equal("5 m", desk.State.Document.Spans[0].Length);
     }
 
     [Fact]

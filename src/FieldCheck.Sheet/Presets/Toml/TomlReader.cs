@@ -11,10 +11,17 @@ internal static class TomlReader
 {
     private const int Deepest = 64;
     private const string TooDeep = "brackets stand more than 64 deep inside one another";
+    private const string SecondMark = "a byte order mark stands here for the second time";
 
     /// <summary>Reads a text of at most <see cref="BeamFileText.MostBytes"/>, without byte order mark.</summary>
     internal static TomlFile Read(string text)
     {
+        if (text.StartsWith('\uFEFF'))
+        {
+            // The parser would read over it, and every place it tells would be one too small.
+            return Broken(text, [TomlProblem.At(TomlSpan.Top, "", SecondMark)]);
+        }
+
         try
         {
             // The parser's own validation takes rows that use dotted keys alike for a clash; the tree finds clashes itself.

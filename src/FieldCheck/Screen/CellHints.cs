@@ -1,0 +1,36 @@
+using FieldCheck.Sheet.Editing;
+
+namespace FieldCheck.Screen;
+
+/// <summary>What can be typed in a cell.</summary>
+internal static class CellHints
+{
+    /// <summary>What can be typed, with examples.</summary>
+    /// <param name="place">The cell.</param>
+    internal static string Of(FormPlace place) => place.IsOwnWeight
+        ? "the weight of the sections as a load, on or off (Space)"
+        : place.Column switch
+        {
+            FormColumn.Length => "the span's length: 3.6, 3600mm, 12'-6 1/2\"",
+            FormColumn.Reading => "tape reading of the far end, from the left end of the beam",
+            FormColumn.Section => "a shape of the catalogue, as W10x30, or a name; sizes by / m",
+            FormColumn.Material => "a grade of the catalogue, as A992, or a name; figures by / m",
+            FormColumn.Place => "where it stands: 0.3, joint 1, end, mid 1, end - 6 in",
+            FormColumn.Kind => "Space: pin, roller, fixed, guide, spring; or roller 30 deg, spring 500",
+            FormColumn.Settles => "by how much it sinks: 12 mm",
+            FormColumn.Acts => "Space: both, up (only pushes), down (only holds down)",
+            FormColumn.Label => "what it is called everywhere; empty: its letter",
+            FormColumn.Size => "12 a force, 12/m spread, 3..6/m varies, 5 kNm turns, 1.2t, 12 psf * 5 ft",
+            FormColumn.From => "where it stands or begins: 0.6, A + 4 ft, mid 1",
+            FormColumn.To => "where it ends; empty for a load at one place",
+            FormColumn.Case => "dead, live, roof_live, snow, rain, wind, earthquake, construction, or a name",
+            _ => "what it is",
+        };
+
+    /// <summary>The same for a cell that cannot do without; null where the reason must be told besides.</summary>
+    /// <param name="place">The cell.</param>
+    internal static string? OfMissing(FormPlace place) => place.Column
+        is FormColumn.Length or FormColumn.Place or FormColumn.Kind or FormColumn.Size or FormColumn.From
+            ? Of(place)
+            : null;
+}

@@ -1,0 +1,54 @@
+using FieldCheck.Sheet.Document;
+using FieldCheck.Sheet.Editing;
+using FieldCheck.Sheet.Reading;
+using FieldCheck.Sheet.Units;
+
+namespace FieldCheck.Screen;
+
+/// <summary>What is told of a key without a column: what is wrong with it, what it was read as, or what it asks for.</summary>
+internal static class DetailWords
+{
+    internal static Notice Of(ScreenState state, Overlay.Details details)
+    {
+        DetailLine line = DetailLines.At(state.Document, details);
+        string name = line.Words;
+        if (details.Draft is null && state.Settled.Problems.FirstOrDefault(problem => problem.Key == line.Key) is Problem problem)
+        {
+            return new Notice($"{name}: {problem.Text}", line.Text is null ? Role.Text : Role.Warn);
+        }
+
+        Wanted? wanted = DocumentCells.Find(state.Document, line.Key)?.Wanted;
+        return wanted is Wanted.Measure measure && (details.Draft?.Text ?? line.Text) is string text
+            && QuantityReader.Read(text, measure.Kind) is Reading<Quantity>.Accepted read
+                ? new Notice($"{name}: {ReadBack.Say(text, read.Value, measure.Kind, new DisplayUnits(Editor.SystemOf(state.Document)))}")
+                : new Notice($"{name}: {Asked(wanted)}", Role.Faint);
+    }
+
+    private static string Asked(Wanted? wanted) => wanted switch
+    {
+        Wanted.OneOf words => string.Join(", ", words.Words),
+        Wanted.Measure measure => measure.Kind switch
+        {
+            QuantityKind.Length => "a length",
+            QuantityKind.Angle => "an angle, as 30 deg",
+            QuantityKind.RotationalStiffness => "a moment per turn, as 500 kNm/rad",
+            QuantityKind.Pressure => "a pressure or stress, as 11 GPa",
+            QuantityKind.Inertia => "a second moment of area, as 8000 cm4",
+            QuantityKind.Area => "an area, as 28.5 cm2",
+            QuantityKind.SectionModulus => "a section modulus, as 194 cm3",
+            QuantityKind.UnitWeight => "a mass or weight per volume, as 420 kg/m3",
+            QuantityKind.ForcePerLength => "a weight per length, as 0.22 kN/m",
+            _ => "a figure with its unit",
+        },
+        Wanted.LengthOr other => $"a length, or {other.Word}",
+        Wanted.PlaceOnBeam => "a place: 2.4, joint 1, A + 4 ft",
+        Wanted.Whole => "a whole number",
+        Wanted.BareNumber => "a number",
+        Wanted.Truth => "true or false",
+        Wanted.ShareOfSpan => "a share of the span, as L/360",
+        Wanted.ShareOr => "a share, as 2 %, or a force",
+        Wanted.TwoLengths => "two lengths, as 24 in x 24 in",
+        Wanted.Name named => $"the name of a {named.Of}",
+        _ => "any text",
+    };
+}
