@@ -28,7 +28,7 @@ internal sealed class ContactSearch(StiffnessMethod method, Kinematics kinematic
         ContactVerdict? verdict = Switch();
         if (verdict is null || (verdict == ContactVerdict.Tips && LetsGoOfMore(model)))
         {
-            verdict = TryEach() ?? LiftOnly();
+            verdict = Settle(1) ?? Settle(-1) ?? TryEach() ?? LiftOnly();
         }
 
         return verdict.Value;
@@ -46,7 +46,9 @@ internal sealed class ContactSearch(StiffnessMethod method, Kinematics kinematic
     }
 
     /// <summary>Switches supports until none is wrong.</summary>
-    /// <returns>The verdict, or null: it went on for too long, or another set must be found.</returns>
+    /// <returns>
+    /// The verdict, or null: it went on for too long, or what touches could not hold the beam but no load moves it.
+    /// </returns>
     private ContactVerdict? Switch()
     {
         int fewest = int.MaxValue;
@@ -61,7 +63,7 @@ internal sealed class ContactSearch(StiffnessMethod method, Kinematics kinematic
             int wrong = _state.FindWrong();
             if (wrong == 0)
             {
-                return _state.IsHeld ? ContactVerdict.Stands : _state.IsLetGo ? ContactVerdict.Tips : Settle();
+                return _state.IsHeld ? ContactVerdict.Stands : _state.IsLetGo ? ContactVerdict.Tips : null;
             }
 
             patience = wrong < fewest ? Patience : patience - 1;
@@ -88,18 +90,17 @@ internal sealed class ContactSearch(StiffnessMethod method, Kinematics kinematic
     }
 
     /// <summary>
-    /// Ends the search where the beam could move but no load makes it: whatever it can rest on without being moved is
-    /// taken to touch.
+    /// Where the beam could move but no load makes it, it rests on whatever it meets first: a gentle press finds out what.
     /// </summary>
-    /// <returns>The verdict, or null: that is not enough, another set must be found.</returns>
-    private ContactVerdict? Settle()
+    /// <param name="sense">1: pressed down; -1: up.</param>
+    /// <returns>The verdict, or null: what it meets does not carry the beam without the press.</returns>
+    private ContactVerdict? Settle(int sense)
     {
-        for (int i = 0; i < _state.Count; i++)
-        {
-            _state.Touching[i] |= _state.IsClose(i);
-        }
-
-        return SolvesSoundly() ? ContactVerdict.Stands : null;
+        _state.TouchAll();
+        _state.Press(sense);
+        ContactVerdict? pressed = Switch();
+        _state.Press(0);
+        return pressed == ContactVerdict.Stands && SolvesSoundly() ? ContactVerdict.Stands : null;
     }
 
     /// <summary>Tries every set of lifted supports where they are few.</summary>

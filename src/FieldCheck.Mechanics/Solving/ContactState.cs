@@ -22,6 +22,12 @@ internal sealed class ContactState(StiffnessMethod method, Kinematics kinematics
     /// </summary>
     private const double ByHeight = 1000;
 
+    /// <summary>The soft springs, relative to the stiffness of the whole beam [–].</summary>
+    private const double EasePerStiffness = 1e-12;
+
+    /// <summary>A gentle press, relative to the loads and to what would bend the beam by the least gap [–].</summary>
+    private const double Gentle = 1e-6;
+
     private bool[] _touching = [];
     private bool[] _wrong = [];
     private BeamModel? _model;
@@ -58,12 +64,23 @@ internal sealed class ContactState(StiffnessMethod method, Kinematics kinematics
 
     internal void TouchAll() => Touching.Fill(true);
 
+    /// <summary>Presses the beam gently down (1), up (-1), or no more (0): far too little to close a gap by bending.</summary>
+    internal void Press(int sense)
+    {
+        double least = double.PositiveInfinity;
+        foreach (Support support in Model.Supports)
+        {
+            least = support.Settlement == 0 ? least : Math.Min(least, Math.Abs(support.Settlement));
+        }
+
+        double bending = double.IsFinite(least) ? least * _ease / EasePerStiffness : 0;
+        double ofLoads = method.LoadSize > 0 ? method.LoadSize : bending;
+        method.Press = sense * Gentle * Math.Min(bending, ofLoads) / Count;
+    }
+
     internal bool IsOneWay(int support) => Model.Supports[support].Action != SupportAction.Both;
 
     internal bool IsWrong(int support) => _wrong[support];
-
-    /// <summary>Whether a support, touching or not, meets the beam without pressing.</summary>
-    internal bool IsClose(int support) => Math.Abs(Clearance(support)) <= SmallMovement(support);
 
     /// <summary>Solves on what touches.</summary>
     /// <returns>False: the arithmetic cannot hold the figures.</returns>
@@ -143,7 +160,7 @@ internal sealed class ContactState(StiffnessMethod method, Kinematics kinematics
             flexural = Math.Min(flexural, span.FlexuralRigidity);
         }
 
-        double ease = 1e-12 * flexural / (model.Length * model.Length * model.Length);
+        double ease = EasePerStiffness * flexural / (model.Length * model.Length * model.Length);
         foreach (Support support in model.Supports)
         {
             if (support.Across is Restraint.Spring spring)

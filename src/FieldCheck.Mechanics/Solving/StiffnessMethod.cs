@@ -33,6 +33,9 @@ internal sealed class StiffnessMethod
     /// <summary>Whether the loads now on the beam act along it too.</summary>
     internal bool HasAlongLoad => _loads.HasAlong;
 
+    /// <summary>A force down at every node besides the loads [N], for trying which way a resting beam settles.</summary>
+    internal double Press { get; set; }
+
     /// <summary>False: some solution since the supports were last held came out infinite or not a number.</summary>
     internal bool StayedFinite { get; private set; }
 
@@ -167,7 +170,7 @@ internal sealed class StiffnessMethod
         SectionForces right = node < _grid.ElementCount ? _forces[node].Start : default;
         PointAction action = _loads.At(_grid.PointOf(node));
         return (_noise.Force(left.Axial - right.Axial - action.Right),
-            _noise.Force(right.Shear - left.Shear - action.Up),
+            _noise.Force(right.Shear - left.Shear - action.Up + Press),
             _noise.Moment(left.Moment - right.Moment - action.TurnLeft - action.TurnRight));
     }
 
@@ -266,6 +269,7 @@ internal sealed class StiffnessMethod
         for (int node = 0; node < _grid.NodeCount; node++)
         {
             PointAction action = _nodeActions[node];
+            action.Up -= Press;
             ref readonly SurfaceDirection direction = ref _freedoms.Direction(node);
             if (direction.IsSloped)
             {

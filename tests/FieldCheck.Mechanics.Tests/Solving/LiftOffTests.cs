@@ -131,6 +131,64 @@ public sealed class LiftOffTests
     }
 
     [Fact]
+    public void NothingActs_OnManyUnequalHeights_RestsOnSomeOfThem()
+    {
+        const int spans = 30;
+        Random random = new(3);
+        Support[] supports =
+        [
+            .. Enumerable.Range(0, spans + 1).Select(
+                i => Pushing(3.0 * i) with { Settlement = 0.02 * random.NextDouble() }),
+        ];
+
+        BeamResponse response = Solve(3.0 * spans, supports, []);
+
+        Assert.InRange(response.Reactions.Count(reaction => !reaction.IsLiftedOff), 2, 3);
+        Assert.All(response.Reactions, reaction => Assert.Equal(0, reaction.Vertical));
+        AssertAgrees(supports, response);
+    }
+
+    [Fact]
+    public void NothingActs_UnderStrapsOfUnequalHeights_HangsFromTwo()
+    {
+        Support low = Strap(6) with { Settlement = 0.01 };
+        BeamResponse response = Solve(12, [Strap(0), low, Strap(12)], []);
+
+        Assert.Contains(response.Reactions, reaction => reaction.IsLiftedOff);
+        Assert.All(response.Reactions, reaction => Assert.Equal(0, reaction.Vertical));
+    }
+
+    [Fact]
+    public void SoftBeam_TurnsUntilItMeetsTheLowSupport()
+    {
+        // With every support touching the low one would pull; without it the left one would; then the beam turns about
+        // the middle one until it meets the low one again: P/4 and 3P/4. The springs of the search must not stop it.
+        Support low = Pushing(9) with { Settlement = 0.02 };
+        BeamResponse response = Solve(
+            Beam([new Span(9, 100, 1e9)], [Pushing(0), Pushing(5), low], [new Load.Point(8, 0.03)]));
+
+        Assert.True(response.Reactions[0].IsLiftedOff);
+        Equal(0.0075, response.Reactions[1].Vertical);
+        Equal(0.0225, response.Reactions[2].Vertical);
+        Equal(0.02, response.At(9).Left.Deflection);
+    }
+
+    [Fact]
+    public void SupportThatLetsGoOfItsRotationToo_MayStandWhereSwitchingFindsNothing()
+    {
+        // Found at random: switching lifts both; letting only the pin go leaves a cantilever from the strap's spring,
+        // whose end the couple turns up and away from the pin.
+        Support strap = new(
+            1.7, Restraint.Free, Restraint.Held, new Restraint.Spring(1e6), 0, -0.005, 0, SupportAction.HoldsDownOnly);
+        Support pin = Pushing(5.2) with { Along = Restraint.Held };
+        BeamResponse response = Solve(
+            Beam([new Span(5.2, 1e6, 1e9)], [strap, pin], [new Load.Couple(4.6, 4300)]));
+
+        Assert.True(response.Reactions[1].IsLiftedOff);
+        Equal(-4300, response.Reactions[0].Moment);
+    }
+
+    [Fact]
     public void LiftedPin_LetsGoAlongToo()
     {
         BeamModel model = Beam(
