@@ -7,7 +7,8 @@ namespace FieldCheck.CommandLine;
 /// <summary>A command line as read.</summary>
 /// <remarks>
 /// Read by hand: the grammar is three commands and eight options, and the parsing library that was tried doubles the
-/// time to start, answers wrong usage with the status that means "does not hold", and takes a misspelt option for a file.
+/// time to start, answers wrong usage with the status that means "does not hold", and takes a misspelt option for a
+/// file.
 /// </remarks>
 /// <param name="Request">What it asks for.</param>
 /// <param name="NoColor">True: no colour.</param>
@@ -61,9 +62,9 @@ internal sealed record Arguments(Request Request, bool NoColor, bool Plain)
             return Accept(new Request.Version());
         }
 
-        if (command != Check && Option.All.FirstOrDefault(option => option.IsForCheckOnly && words.Has(option.Name)) is Option lost)
+        if (command != Check && OfCheck(words) is string lost)
         {
-            return Refuse<Request>($"{lost.Name} belongs to the command check: fieldcheck check FILE {lost.Name}.");
+            return Refuse<Request>($"{lost} belongs to the command check: fieldcheck check FILE {lost}.");
         }
 
         return command switch
@@ -75,15 +76,22 @@ internal sealed record Arguments(Request Request, bool NoColor, bool Plain)
         };
     }
 
+    private static string? OfCheck(Words words) => Option.All
+        .Where(option => option.IsForCheckOnly)
+        .Select(option => option.Name)
+        .FirstOrDefault(words.Has);
+
     private static Reading<Request> CheckOf(Words words, ImmutableArray<string> files)
     {
         string? units = words.ValuesOf(Option.Units).LastOrDefault();
         return units switch
         {
             not (null or "us" or "si") => Refuse<Request>($"--units takes us or si, not '{units}'."),
-            _ when files.IsEmpty => Refuse<Request>("check needs a file: fieldcheck check bearer.toml, or - for standard input."),
+            _ when files.IsEmpty =>
+                Refuse<Request>("check needs a file: fieldcheck check bearer.toml, or - for standard input."),
             _ when files.Contains("") => Refuse<Request>("A file has no name: '' stands among the files."),
-            _ when files.Count(file => file == "-") > 1 => Refuse<Request>("- stands twice: standard input can be read once."),
+            _ when files.Count(file => file == "-") > 1 =>
+                Refuse<Request>("- stands twice: standard input can be read once."),
             _ => Accept(new Request.Check(files, words.Has(Option.Json), words.ValuesOf(Option.At), UnitsOf(units))),
         };
     }
@@ -119,7 +127,9 @@ internal sealed record Arguments(Request Request, bool NoColor, bool Plain)
     }
 
     private static Reading<Request> Alone(Request request, string name, ImmutableArray<string> operands) =>
-        operands.IsEmpty ? Accept(request) : Refuse<Request>($"{name} takes nothing after it, and '{operands[0]}' stands there.");
+        operands.IsEmpty
+            ? Accept(request)
+            : Refuse<Request>($"{name} takes nothing after it, and '{operands[0]}' stands there.");
 
     private static Reading<Request> Accept(Request request) => new Reading<Request>.Accepted(request);
 

@@ -34,8 +34,8 @@ internal static class AskedPlaces
                 case Reading<double>.Refused refused:
                     problems.Add(Problem(refused.Text));
                     break;
-                case Reading<double>.Accepted position when Snapped(position.Value) is double at and >= 0 && at <= length:
-                    found.Add(new(place, at));
+                case Reading<double>.Accepted position when IsOnBeam(Snapped(position.Value)):
+                    found.Add(new(place, Snapped(position.Value)));
                     break;
                 default:
                     string sayLength = beam.Display.Say(length, QuantityKind.Length);
@@ -47,6 +47,8 @@ internal static class AskedPlaces
         }
 
         return (found.ToImmutable(), problems.ToImmutable());
+
+        bool IsOnBeam(double position) => position >= 0 && position <= length;
 
         double Snapped(double position)
         {

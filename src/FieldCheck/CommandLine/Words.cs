@@ -6,7 +6,7 @@ namespace FieldCheck.CommandLine;
 /// <summary>The words of a command line, parted into options and operands.</summary>
 /// <param name="Options">Every option given, with its value or null, in order.</param>
 /// <param name="Operands">Everything else, in order.</param>
-/// <param name="CommandMayStand">False: "--" came before the first operand, so that is a file whatever its name.</param>
+/// <param name="CommandMayStand">False: "--" came before the first operand, which is a file whatever its name.</param>
 internal sealed record Words(
     ImmutableArray<(string Name, string? Value)> Options,
     ImmutableArray<string> Operands,

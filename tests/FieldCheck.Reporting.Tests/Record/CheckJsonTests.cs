@@ -176,7 +176,11 @@ public sealed class CheckJsonTests
     {
         StatedEntry row = new()
         {
-            Support = "a", Vertical = "8 kN", Combination = combination, Extreme = extreme, Basis = basis,
+            Support = "a",
+            Vertical = "8 kN",
+            Combination = combination,
+            Extreme = extreme,
+            Basis = basis,
         };
 
         JsonNode stated = Assert.Single(Answer(TwoBases with { Stated = [row] })["stated"]!.AsArray())!;

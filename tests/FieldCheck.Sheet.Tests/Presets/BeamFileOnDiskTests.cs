@@ -73,17 +73,16 @@ public sealed class BeamFileOnDiskTests : IDisposable
 
     private sealed class Dripping(byte[] bytes) : MemoryStream(bytes)
     {
-        public override int Read(byte[] buffer, int offset, int count) => Read(buffer.AsSpan(offset, count));
-
-        public override int Read(Span<byte> buffer) => base.Read(buffer[..Math.Min(buffer.Length, 1)]);
+        public override int Read(byte[] buffer, int offset, int count) =>
+            base.Read(buffer, offset, Math.Min(count, 1));
     }
 
     private sealed class Endless : MemoryStream
     {
-        public override int Read(Span<byte> buffer)
+        public override int Read(byte[] buffer, int offset, int count)
         {
-            buffer.Fill((byte)'a');
-            return buffer.Length;
+            Array.Fill(buffer, (byte)'a', offset, count);
+            return count;
         }
     }
 }

@@ -18,7 +18,7 @@ public sealed class PresetLibraryTests : IDisposable
     {
         PresetSearch found = new PresetLibrary(At("mine"), [At("site")]).Search();
 
-        Assert.Equal(PresetLibrary.BuiltIn(), found.Presets);
+        Assert.Equal<Preset>(PresetLibrary.BuiltIn(), found.Presets);
         Assert.Empty(found.Unreadable);
     }
 

@@ -111,8 +111,8 @@ public sealed class CheckCommandTests : IDisposable
 
         Assert.Equal((2, ""), (status, _around.Written));
         string[] lines = _around.Complaints.TrimEnd('\n').Split('\n');
-        Assert.StartsWith("bench.toml:4:10: span[1].length: ", lines[0], StringComparison.Ordinal);
-        Assert.Contains(lines, line => line.StartsWith("bench.toml:14:9: load[1].force: ", StringComparison.Ordinal));
+        Assert.StartsWith("bench.toml:4:11: span[1].length: ", lines[0], StringComparison.Ordinal);
+        Assert.Contains(lines, line => line.StartsWith("bench.toml:14:10: load[1].force: ", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -126,7 +126,7 @@ public sealed class CheckCommandTests : IDisposable
         JsonNode error = JsonNode.Parse(_around.Written)!["error"]!;
         Assert.Equal("input", (string?)error["kind"]);
         JsonNode message = Assert.Single(error["messages"]!.AsArray())!;
-        Assert.Equal((14, 9), ((int)message["line"]!, (int)message["column"]!));
+        Assert.Equal((14, 13), ((int)message["line"]!, (int)message["column"]!));
         Assert.Equal("load[1].force", (string?)message["key"]);
     }
 
@@ -186,8 +186,8 @@ public sealed class CheckCommandTests : IDisposable
     }
 
     [Theory]
-    [InlineData("us", "lbf", "kN")]
-    [InlineData("si", "kN", "lbf")]
+    [InlineData("us", "1.686 kip up", "7.50 kN up")]
+    [InlineData("si", "7.50 kN up", "1.686 kip up")]
     public void Units_OverrideWhatTheFileAsksFor(string units, string shown, string absent)
     {
         _around.Write("bench.toml", Bench);
@@ -231,7 +231,7 @@ public sealed class CheckCommandTests : IDisposable
 
         Assert.Equal(0, _around.Run("check", "bench.toml", "--plain"));
 
-        Assert.Contains("7.50 kN", _around.Written);
+        Assert.Contains("Support A, at 0.00 metres: 7.50 kilonewtons up.\n", _around.Written);
         Assert.DoesNotContain("===", _around.Written);
         Assert.DoesNotContain("  ", _around.Written);
     }
