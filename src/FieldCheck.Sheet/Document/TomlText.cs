@@ -14,7 +14,7 @@ internal static class TomlText
     internal static bool IsBareKeyCharacter(char character) =>
         char.IsAsciiLetterOrDigit(character) || character is '_' or '-';
 
-    /// <summary>A basic string on one line.</summary>
+    /// <summary>A basic string on one line. U+FFFD is escaped, because the parser takes it for damage where it stands bare.</summary>
     internal static string Quoted(string text)
     {
         StringBuilder quoted = new StringBuilder(text.Length + 2).Append('"');
@@ -41,8 +41,16 @@ internal static class TomlText
     /// <summary>What a basic string says, or null where it is not sound.</summary>
     internal static string? Unquoted(string quoted)
     {
-        DocumentSyntax document = SyntaxParser.Parse("k=" + quoted, validate: false);
-        return document.HasErrors ? null : (document.KeyValues.Single().Value as StringValueSyntax)?.Value;
+        try
+        {
+            DocumentSyntax document = SyntaxParser.Parse("k=" + quoted, validate: false);
+            return document.HasErrors ? null : (document.KeyValues.Single().Value as StringValueSyntax)?.Value;
+        }
+        catch (ArgumentOutOfRangeException)
+        {
+            // The parser's answer to half a surrogate pair.
+            return null;
+        }
     }
 
     /// <summary>True for what may not stand as it is in a string of TOML; a tab may.</summary>
@@ -63,7 +71,7 @@ internal static class TomlText
         {
             quoted.Append(escaped);
         }
-        else if (IsControl(rune))
+        else if (IsControl(rune) || rune == Rune.ReplacementChar)
         {
             quoted.Append(CultureInfo.InvariantCulture, $"\\u{rune.Value:X4}");
         }

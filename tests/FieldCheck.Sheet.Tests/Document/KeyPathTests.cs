@@ -28,8 +28,12 @@ public sealed class KeyPathTests
     [InlineData("load at")]
     [InlineData("section.\"open")]
     [InlineData("section.\"bad \\q\"")]
+    [InlineData("section.\"bad \\UFFFFFFFF\"")]
     [InlineData("a.b.c.d.e.f.g.h.i")]
     public void NoPath_ParsesToNothing(string text) => Assert.Null(KeyPath.Parse(text));
+
+    [Fact]
+    public void HalfASurrogatePairBehindABackslash_ParsesToNothing() => Assert.Null(KeyPath.Parse("section.\"half \\\uD800\""));
 
     [Fact]
     public void EightKeys_AreTheMost() => Assert.NotNull(KeyPath.Parse("a.b.c.d.e.f.g[1].h"));

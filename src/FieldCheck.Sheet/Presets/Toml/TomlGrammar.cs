@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.Text.RegularExpressions;
 using FieldCheck.Sheet.Document;
-using Tomlyn.Parsing;
 using Tomlyn.Syntax;
 
 namespace FieldCheck.Sheet.Presets.Toml;
@@ -13,6 +12,8 @@ namespace FieldCheck.Sheet.Presets.Toml;
 /// </remarks>
 internal static partial class TomlGrammar
 {
+    private const int FewLines = 50;
+
     /// <summary>The slips, at most <see cref="FileProblem.Most"/>, in order of line; none for a text of sound grammar.</summary>
     internal static ImmutableArray<TomlProblem> Problems(string text)
     {
@@ -20,7 +21,7 @@ internal static partial class TomlGrammar
         string[] lines = text.Split('\n');
         int from = 0;
         while (from < lines.Length && problems.Count < FileProblem.Most
-            && FirstComplaint(string.Join('\n', lines[from..])) is DiagnosticMessage complaint)
+            && FirstComplaint(lines, from) is DiagnosticMessage complaint)
         {
             int line = from + complaint.Span.Start.Line;
             if (TomlSlip.IsLongText(complaint.Message))
@@ -49,15 +50,33 @@ internal static partial class TomlGrammar
         return new TomlProblem(line + 1, column, KeyAt(lines, line), TomlSlip.Say(lines[line], complaint));
     }
 
-    private static DiagnosticMessage? FirstComplaint(string text) =>
-        SyntaxParser.Parse(text, validate: false).Diagnostics
-            .Where(message => message.Kind == DiagnosticMessageKind.Error)
-            .OrderBy(message => message.Span.Start.Line)
-            .ThenBy(message => message.Span.Start.Column)
-            .FirstOrDefault();
+    /// <summary>The first complaint about the lines from one on, with its place counted from there.</summary>
+    /// <remarks>
+    /// A few lines are parsed first, and more only while they show nothing, so that a large file of slips takes no longer
+    /// than a large sound one. What is said at the end of a part may come of the cut.
+    /// </remarks>
+    private static DiagnosticMessage? FirstComplaint(string[] lines, int from)
+    {
+        for (int count = FewLines; ; count *= FewLines)
+        {
+            int end = Math.Min(from + count, lines.Length);
+            DiagnosticMessage? complaint = FirstComplaint(string.Join('\n', lines[from..end]));
+            if (end == lines.Length || complaint?.Span.Start.Line < end - from - 1)
+            {
+                return complaint;
+            }
+        }
+    }
+
+    /// <summary>Null too where the parser gives up: what it said before is told, and the rest when that is mended.</summary>
+    private static DiagnosticMessage? FirstComplaint(string text) => TomlParser.Parse(text, out _)?.Diagnostics
+        .Where(message => message.Kind == DiagnosticMessageKind.Error)
+        .OrderBy(message => message.Span.Start.Line)
+        .ThenBy(message => message.Span.Start.Column)
+        .FirstOrDefault();
 
     /// <summary>The key path of a line, as far as it can be told from the headers above it.</summary>
-    private static string KeyAt(string[] lines, int line)
+    internal static string KeyAt(string[] lines, int line)
     {
         KeyPath path = KeyPath.Top;
         Dictionary<string, int> rows = new(StringComparer.Ordinal);

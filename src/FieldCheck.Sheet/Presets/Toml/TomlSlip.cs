@@ -5,6 +5,10 @@ namespace FieldCheck.Sheet.Presets.Toml;
 /// <summary>Says what is wrong with a line that is no TOML, in the words of someone who writes beam files by hand.</summary>
 internal static partial class TomlSlip
 {
+    /// <summary>Said where a character of the text was lost.</summary>
+    internal const string LostCharacter =
+        "a character was lost here, and U+FFFD stands for it; write it anew, or as \\uFFFD in \"…\"";
+
     private const string AfterValue = "after a value only a comment may stand, behind a #";
     private const string Missing = "expected a value after =";
     private const string NotClosed = "the closing quotation mark is missing";
@@ -28,6 +32,7 @@ internal static partial class TomlSlip
     private static string? OfCharacters(string complaint) => complaint switch
     {
         _ when IsLongText(complaint) => "the three closing quotation marks are missing",
+        _ when Says(complaint, "surrogate") => LostCharacter,
         _ when Says(complaint, "control character") || Says(complaint, "[\\u") =>
             "a control character stands here; in \"…\" it is written as \\u and four digits",
         _ when Says(complaint, "\\r not followed") =>

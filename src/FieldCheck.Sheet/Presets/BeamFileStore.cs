@@ -1,0 +1,83 @@
+using System.Security;
+
+namespace FieldCheck.Sheet.Presets;
+
+/// <summary>Puts beam files on a disk so that at no moment half a file stands there. <see cref="BeamFileOnDisk"/> reads them.</summary>
+public static class BeamFileStore
+{
+    /// <summary>Saves a file.</summary>
+    /// <param name="path">Where; a link is followed, and stays a link.</param>
+    /// <param name="text">What it shall hold; at most <see cref="BeamFileText.MostBytes"/>.</param>
+    /// <param name="known">What was read from there or last saved there; null where no file should stand.</param>
+    /// <param name="overwrite">True: write whatever stands there; the person has agreed to it.</param>
+    /// <returns>What came of it. A file that is gone meanwhile is written again; a write-protected one is left.</returns>
+    public static BeamFileSaving Save(string path, BeamFileText text, BeamFileText? known, bool overwrite)
+    {
+        byte[] bytes = text.ToBytes();
+        if (bytes.Length > BeamFileText.MostBytes)
+        {
+            return new BeamFileSaving.Failed("the beam takes more than 1 MiB, the most that can be read again.");
+        }
+
+        try
+        {
+            FileInfo file = new(path);
+            file = file.LinkTarget is null ? file : (FileInfo)file.ResolveLinkTarget(returnFinalTarget: true)!;
+            if (ObstacleAt(file, known, overwrite) is BeamFileSaving obstacle)
+            {
+                return obstacle;
+            }
+
+            WholeFile.Write(file, bytes);
+            return new BeamFileSaving.Saved(text);
+        }
+        catch (Exception fault) when (IsOfTheDisk(fault))
+        {
+            return new BeamFileSaving.Failed(Say(fault));
+        }
+    }
+
+    private static BeamFileSaving? ObstacleAt(FileInfo file, BeamFileText? known, bool overwrite)
+    {
+        if (Directory.Exists(file.FullName))
+        {
+            return new BeamFileSaving.Failed("it is a folder, not a file.");
+        }
+
+        if (!file.Exists)
+        {
+            return null;
+        }
+
+        // Replacing a file needs no right to write to it, only to its folder; what was protected by hand stays so.
+        if (file.IsReadOnly)
+        {
+            return new BeamFileSaving.Failed("it is write-protected.");
+        }
+
+        if (overwrite)
+        {
+            return null;
+        }
+
+        return known is null ? new BeamFileSaving.Exists() : Holds(file, known) ? null : new BeamFileSaving.ChangedOnDisk();
+    }
+
+    private static bool Holds(FileInfo file, BeamFileText known)
+    {
+        byte[] bytes = known.ToBytes();
+        return file.Length == bytes.Length && File.ReadAllBytes(file.FullName).AsSpan().SequenceEqual(bytes);
+    }
+
+    private static bool IsOfTheDisk(Exception fault) => fault
+        is IOException or UnauthorizedAccessException or SecurityException or ArgumentException or NotSupportedException;
+
+    private static string Say(Exception fault) => fault switch
+    {
+        DirectoryNotFoundException => "there is no such folder.",
+        PathTooLongException => "the name is too long.",
+        UnauthorizedAccessException or SecurityException => "writing there is not allowed.",
+        ArgumentException or NotSupportedException => "this cannot be the name of a file.",
+        _ => "it cannot be written: " + fault.Message,
+    };
+}
