@@ -10,7 +10,8 @@ internal static class StandingBlocks
 {
     private const int WideFrom = 50;
 
-    // Order in which blocks are given room, from the most telling on. Two rows at least are kept for moment and shear.
+    // Order in which blocks are given room, from the most telling on. Where the reactions do not all fit anyway, two
+    // rows are kept for moment and shear.
     private const int ReactionRank = 0;
     private const int FaultRank = 1;
     private const int MomentRank = 2;
@@ -23,6 +24,7 @@ internal static class StandingBlocks
     private const int SecondRank = 10;
     private const int NoteRank = 20;
     private const int OtherRows = 4;
+    private const int HeaderAndCount = 2;
 
     internal static ImmutableArray<PanelBlock> Of(
         Calculation calculation, BuiltBeam beam, BeamResponse response, int width, int height)
@@ -49,6 +51,7 @@ internal static class StandingBlocks
         BeamWords words, BeamResponse response, int width, int height)
     {
         ImmutableArray<NamedSupport> supports = words.Beam.Supports;
+        bool allFit = supports.Length <= height - HeaderAndCount;
         int names = supports.Max(support => (int?)support.Label.Length) ?? 0;
         ImmutableArray<ImmutableArray<string>> parts = ReactionTable.AlignedParts(words, response);
         return supports.Select((support, i) => new PanelBlock(
@@ -61,7 +64,7 @@ internal static class StandingBlocks
                 "  ",
                 width,
                 indent: 4),
-            i < height - OtherRows ? ReactionRank : FurtherReactionRank));
+            allFit || i < height - OtherRows ? ReactionRank : FurtherReactionRank));
     }
 
     private static PanelBlock Sum(BeamWords words, EquilibriumProof proof, int width) => new(

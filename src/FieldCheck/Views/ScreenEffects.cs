@@ -103,5 +103,15 @@ internal sealed class ScreenEffects(StartRequest start)
         return new ScreenEvent.RecoveryRefused(refusal);
     }
 
-    private ScreenEvent Save(Effect.Save save) => throw new NotImplementedException();
+    private ScreenEvent Save(Effect.Save save) =>
+        BeamFileStore.Save(Path.GetFullPath(save.Path), save.Text, save.Known, save.Overwrite) switch
+        {
+            BeamFileSaving.Saved saved => new ScreenEvent.Saved(save.Path, saved.Text, TimeOfDay()),
+            BeamFileSaving.Exists => new ScreenEvent.SaveRefused(save.Path, SaveObstacle.Exists, ""),
+            BeamFileSaving.ChangedOnDisk => new ScreenEvent.SaveRefused(save.Path, SaveObstacle.ChangedOnDisk, ""),
+            BeamFileSaving.Failed failed => new ScreenEvent.SaveRefused(save.Path, SaveObstacle.Refused, failed.Text),
+            _ => throw new System.Diagnostics.UnreachableException(),
+        };
+
+    private string TimeOfDay() => start.Clock.GetLocalNow().ToString("HH:mm", CultureInfo.InvariantCulture);
 }
