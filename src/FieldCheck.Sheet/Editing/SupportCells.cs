@@ -26,17 +26,17 @@ internal static partial class SupportCells
 
     internal static SupportEntry Type(
         SupportEntry support, FormColumn column, string? text, UnitSystem system) => column switch
-    {
-        FormColumn.Place => TypePlace(support, text, system),
-        FormColumn.Kind => TypeKind(support, text, system),
-        FormColumn.Settles => support with
         {
-            Settlement = text is null ? null : CellShorthand.Expand(text, CellUnits.ShortLength(system)),
-        },
-        FormColumn.Acts => support with { Acts = text is null ? null : Whole(text, Actions) },
-        FormColumn.Label => support with { Label = text },
-        _ => throw new UnreachableException(),
-    };
+            FormColumn.Place => TypePlace(support, text, system),
+            FormColumn.Kind => TypeKind(support, text, system),
+            FormColumn.Settles => support with
+            {
+                Settlement = text is null ? null : CellShorthand.Expand(text, CellUnits.ShortLength(system)),
+            },
+            FormColumn.Acts => support with { Acts = text is null ? null : Whole(text, Actions) },
+            FormColumn.Label => support with { Label = text },
+            _ => throw new UnreachableException(),
+        };
 
     internal static FormColumn ColumnOf(string key) => key switch
     {

@@ -16,8 +16,11 @@ internal static class HelpKeys
                 return lines[help.Choice].Command is { Name: not CommandName.Type } command
                     ? Commands.Run(state with { Overlay = null }, command.Name)
                     : state.Step();
-            case KeyStroke.Named { Key: KeyName.Up or KeyName.Down or KeyName.PageUp or KeyName.PageDown
-                or KeyName.Home or KeyName.End }:
+            case KeyStroke.Named
+            {
+                Key: KeyName.Up or KeyName.Down or KeyName.PageUp or KeyName.PageDown
+                or KeyName.Home or KeyName.End
+            }:
                 int choice = OverlayKeys.Moved(help.Choice, lines.Length, stroke);
                 return (state with { Overlay = help with { Choice = choice } }).Step();
             default:

@@ -61,7 +61,11 @@ public sealed class SupportEditsTests
     {
         SupportEntry spring = new()
         {
-            Kind = "spring", Joint = "1", Stiffness = "5 kN/mm", RotationalStiffness = "9 kNm/rad", Settlement = "2 mm",
+            Kind = "spring",
+            Joint = "1",
+            Stiffness = "5 kN/mm",
+            RotationalStiffness = "9 kNm/rad",
+            Settlement = "2 mm",
         };
         FormSheet sheet = Form.Of(Simple.Document with { Supports = [spring] });
 
