@@ -67,6 +67,12 @@ internal static partial class SupportCells
             return support with { Joint = null, At = null };
         }
 
+        // A file may write at = "joint 1", and a place tied to a span that went becomes one: accepted again, it stays so.
+        if (support.Joint is null && support.At == text)
+        {
+            return support;
+        }
+
         Match joint = OneJoint().Match(text);
         return joint.Success
             ? support with { Joint = joint.Groups["number"].Value, At = null }

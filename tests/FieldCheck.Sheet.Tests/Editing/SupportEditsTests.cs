@@ -145,6 +145,14 @@ public sealed class SupportEditsTests
     }
 
     [Fact]
+    public void PlaceOfAFile_AcceptedAsItStands_StaysAsItWasWritten()
+    {
+        FormSheet sheet = Form.Of(Simple.Document with { Supports = [new SupportEntry { Kind = "pin", At = "joint 1" }] });
+
+        Assert.Equal(sheet.Document, sheet.Support(0, FormColumn.Place, "joint 1").Document);
+    }
+
+    [Fact]
     public void SupportCopied_HasNeitherPlaceNorName()
     {
         FormSheet sheet = Simple.Support(1, FormColumn.Acts, "u").Support(1, FormColumn.Label, "East");
