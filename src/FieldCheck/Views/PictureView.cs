@@ -51,12 +51,6 @@ internal sealed class PictureView : View
 
     protected override bool OnClearingViewport() => true;
 
-    protected override void OnFrameChanged(in Rectangle frame)
-    {
-        base.OnFrameChanged(frame);
-        _onScreen = null;
-    }
-
     protected override bool OnDrawingContent(DrawContext? context)
     {
         if (Viewport.Width < 1 || Viewport.Height < 1)
@@ -67,7 +61,7 @@ internal sealed class PictureView : View
         Picture picture = _draw(Viewport.Width, Viewport.Height);
         for (int y = 0; y < picture.Lines.Length; y++)
         {
-            if (_onScreen is null || !SameLine(_onScreen.Lines[y], picture.Lines[y]))
+            if (_onScreen is null || _onScreen.Lines.Length <= y || !SameLine(_onScreen.Lines[y], picture.Lines[y]))
             {
                 DrawLine(y, picture.Lines[y]);
             }

@@ -19,6 +19,9 @@ internal sealed class ScreenWindow : Runnable
         CanFocus = true;
         _view = new PictureView(palette, (width, height) => ScreenPicture.Of(State, width, height), Press);
         Add(_view);
+
+        // A resize or a redraw wipes the toolkit's own copy of the terminal, and with it what the view left alone.
+        Initialized += (_, _) => App!.Driver!.ClearedContents += (_, _) => _view.DrawAll();
     }
 
     /// <summary>The screen as it is now.</summary>

@@ -1,0 +1,87 @@
+using FieldCheck.Screen;
+using FieldCheck.Sheet.Document;
+using FieldCheck.Tests.Screen;
+using Terminal.Gui.Input;
+
+namespace FieldCheck.Tests.Views;
+
+public sealed class ScreenWindowTests
+{
+    [Fact]
+    public void KeysTyped_AreSolvedAndDrawn()
+    {
+        using Rig rig = new(State(new BeamDocument()));
+
+        rig.Type("4");
+        rig.Press(Key.Enter, Key.Enter, Key.Enter, Key.Enter, Key.Enter);
+        rig.Type("12/m");
+        rig.Press(Key.Enter);
+
+        Assert.Contains("A  24.00 kN up", rig.Text);
+        Assert.Contains("M  +24.00 kNm at 2.00 m sag", rig.Text);
+    }
+
+    [Theory]
+    [InlineData(120, 40)]
+    [InlineData(60, 20)]
+    [InlineData(40, 12)]
+    [InlineData(20, 5)]
+    public void Resized_ShowsThePictureOfThatSize(int width, int height)
+    {
+        using Rig rig = new(State(Beams.Trench));
+
+        rig.Resize(width, height);
+
+        Assert.Equal(ScreenPicture.Of(rig.Window.State, width, height).ToString(), rig.Text);
+    }
+
+    [Fact]
+    public void OneCellChanged_LeavesTheTerminalAsThePictureSays()
+    {
+        using Rig rig = new(State(Beams.Trench));
+
+        rig.Press(Key.CursorDown, Key.CursorDown, Key.CursorRight);
+        rig.Type("1.5");
+        rig.Press(Key.Tab, Key.Z.WithCtrl);
+
+        Assert.Equal(ScreenPicture.Of(rig.Window.State, 80, 24).ToString(), rig.Text);
+    }
+
+    [Fact]
+    public void EscapeAndUndo_NeitherQuitNorSuspend()
+    {
+        using Rig rig = new(State(Beams.Trench));
+
+        rig.Press(Key.Esc, Key.Esc, Key.Z.WithCtrl, Key.F6);
+
+        Assert.Empty(rig.Effects);
+        Assert.StartsWith("trench-bearer", rig.Text);
+    }
+
+    [Fact]
+    public void EscapeBytesInALabel_NeverReachTheTerminal()
+    {
+        BeamDocument hostile = Beams.Trench with
+        {
+            Title = "\u001b[2Jgone",
+            Loads = [new LoadEntry { Kind = "point", At = "1 m", Force = "1 kN", Label = "\u001b]0;x\u0007\u009b31m" }],
+        };
+        using Rig rig = new(State(hostile));
+
+        Assert.DoesNotContain("\u001b[2J", rig.Codes, StringComparison.Ordinal);
+        Assert.DoesNotContain("\u001b]0;", rig.Codes, StringComparison.Ordinal);
+        Assert.DoesNotContain("\u009b", rig.Codes, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void WithoutColour_NoColourCodeIsWritten()
+    {
+        using Rig rig = new(State(Beams.Trench), hasColour: false);
+
+        Assert.DoesNotMatch("\u001b\\[(3[0-7]|9[0-7]|4[0-7]|10[0-7]|38|48)[;m]", rig.Codes);
+        Assert.Contains("[3.60 m", rig.Text);
+    }
+
+    private static ScreenState State(BeamDocument document) =>
+        new Desk(document, new BeamOrigin("trench-bearer")).State;
+}
