@@ -23,7 +23,7 @@ internal sealed record CurveWords(
         return curve switch
         {
             Curve.Shear => Forces(
-                ["shear", force, "+ = left", "part", "pushed", "up"], $"shear, {force} (+ = left part pushed up)"),
+                ["shear", force, "+ left", "part", "pushed", "up"], $"shear, {force} (+ = left part pushed up)"),
             Curve.Axial => Forces(["axial", force, "+ pull"], $"axial force, {force} (+ = tension)"),
             Curve.Moment => new CurveWords(
                 ["moment", moment, sag],
