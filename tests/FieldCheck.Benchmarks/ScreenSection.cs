@@ -1,0 +1,84 @@
+using System.Globalization;
+using FieldCheck.Mechanics.Solving;
+using FieldCheck.Screen;
+using FieldCheck.Sheet;
+using FieldCheck.Sheet.Catalogue;
+using FieldCheck.Sheet.Document;
+using FieldCheck.Views;
+using Terminal.Gui.App;
+using Terminal.Gui.Drivers;
+using Terminal.Gui.Input;
+using Terminal.Gui.Testing;
+
+namespace FieldCheck.Benchmarks;
+
+/// <summary>From a keystroke to the screen drawn, on the real toolkit without a terminal.</summary>
+internal static class ScreenSection
+{
+    private const int Width = 120;
+    private const int Height = 40;
+    private const double MostTimesOneSpan = 10;
+
+    internal static void Run(Report report)
+    {
+        Environment.SetEnvironmentVariable("DisableRealDriverIO", "1");
+        report.Section(string.Create(
+            CultureInfo.InvariantCulture, $"Keystroke to drawn screen, {Width} x {Height}, a digit typed into a load"));
+        report.Row("beam", "median", "fastest");
+        double one = Row(report, "1 span, 1 load", Sheet(1, 1));
+        double many = Row(report, "20 spans, 100 loads", Sheet(20, 100));
+        Row(report, "50 spans, 500 loads", Sheet(50, 500));
+        report.Promise(
+            "Keystroke with 20 spans and 100 loads against 1 span", many / one, MostTimesOneSpan, many / one <= MostTimesOneSpan);
+    }
+
+    private static double Row(Report report, string name, BeamDocument sheet)
+    {
+        SectionCatalogue catalogue = SectionCatalogue.BuiltIn();
+        BeamSolver solver = new();
+        using IApplication application = Application.Create();
+        application.Init(DriverRegistry.Names.ANSI);
+        application.Driver!.SetScreenSize(Width, Height);
+        ScreenState state = ScreenState.Start(
+            sheet, BeamOrigin.NewBeam, document => Calculation.Run(document, catalogue, solver));
+        using ScreenWindow window = new(state, new Palette(hasColour: true), _ => null);
+        SessionToken session = application.Begin(window)!;
+        GoToFirstLoad(application);
+
+        bool isTyped = false;
+        Timing timing = Timing.Of(() =>
+        {
+            application.InjectKey(isTyped ? Key.Backspace : Key.D1);
+            isTyped = !isTyped;
+            application.LayoutAndDraw(false);
+        });
+        application.End(session);
+        report.Row(name, Report.Time(timing.Median), Report.Time(timing.Fastest));
+        return timing.Fastest;
+    }
+
+    private static void GoToFirstLoad(IApplication application)
+    {
+        Key[] keys = [Key.PageDown, Key.PageDown, Key.CursorDown, Key.D1];
+        foreach (Key key in keys)
+        {
+            application.InjectKey(key);
+        }
+    }
+
+    private static BeamDocument Sheet(int spans, int loads) => new()
+    {
+        Spans = [.. Enumerable.Repeat(new SpanEntry { Length = "3 m" }, spans)],
+        Supports = [.. Enumerable.Range(0, spans + 1).Select(joint => new SupportEntry
+        {
+            Kind = joint == 0 ? "pin" : "roller",
+            Joint = joint.ToString(CultureInfo.InvariantCulture),
+        })],
+        Loads = [.. Enumerable.Range(0, loads).Select(load => new LoadEntry
+        {
+            Kind = "point",
+            At = string.Create(CultureInfo.InvariantCulture, $"{3.0 * spans * (load + 0.5) / loads:0.###} m"),
+            Force = string.Create(CultureInfo.InvariantCulture, $"{1 + load % 7} kN"),
+        })],
+    };
+}
