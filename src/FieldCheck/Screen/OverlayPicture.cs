@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using FieldCheck.Sheet.Presets;
 using FieldCheck.Sheet.Reading;
 
@@ -64,11 +65,14 @@ internal static class OverlayPicture
         string length = preview.Beam.Display.Say(preview.Beam.Model.Length, QuantityKind.Length);
         return
         [
-            $"{preview.Document.Title ?? ""}   {length}, {preview.Document.Supports.Count} supports, "
-                + $"{preview.Document.Loads.Count} loads{asks}",
+            $"{preview.Document.Title ?? ""}   {length}, {Count(preview.Document.Supports.Count, "support")}, "
+                + $"{Count(preview.Document.Loads.Count, "load")}{asks}",
             .. PlotPicture.OfBeam(preview, width, 4),
         ];
     }
+
+    private static string Count(int count, string what) =>
+        string.Create(CultureInfo.InvariantCulture, $"{count} {what}{(count == 1 ? "" : "s")}");
 
     private static Picture Details(ScreenState state, Overlay.Details details, int width, int height)
     {

@@ -46,6 +46,9 @@ internal sealed class Rig : IDisposable
         _application.Dispose();
     }
 
+    /// <summary>Binds a key to the toolkit's own way of leaving, as a configuration file of its may.</summary>
+    internal void BindToQuit(Key key) => _application.Keyboard.KeyBindings.Add(key, Command.Quit);
+
     internal void Press(params Key[] keys)
     {
         foreach (Key key in keys)

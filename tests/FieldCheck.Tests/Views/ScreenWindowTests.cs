@@ -59,6 +59,18 @@ public sealed class ScreenWindowTests
     }
 
     [Fact]
+    public void KeyThatAHostileConfigurationBinds_IsTypedAllTheSame()
+    {
+        using Rig rig = new(State(Beams.Trench));
+        rig.BindToQuit(new Key('x'));
+
+        rig.Type("x");
+
+        Assert.Contains("[x", rig.Text);
+        Assert.False(rig.Window.StopRequested);
+    }
+
+    [Fact]
     public void EscapeBytesInALabel_NeverReachTheTerminal()
     {
         BeamDocument hostile = Beams.Trench with
