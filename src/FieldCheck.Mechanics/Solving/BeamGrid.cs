@@ -29,9 +29,6 @@ internal sealed class BeamGrid
 
     internal int PieceCount => PointCount - 1;
 
-    /// <summary>Position of a node [m].</summary>
-    internal double NodePosition(int node) => _nodes[node];
-
     /// <summary>The support at a node, or -1.</summary>
     internal int SupportAt(int node) => _supportAt[node];
 

@@ -23,8 +23,6 @@ internal readonly struct DoubleDouble
 
     internal bool IsZero => _high == 0;
 
-    internal bool IsNegative => _high < 0;
-
     internal bool IsPositive => _high > 0;
 
     internal bool IsFinite => double.IsFinite(_high);

@@ -10,7 +10,6 @@ namespace FieldCheck.Mechanics.Solving;
 /// </remarks>
 internal sealed class StiffnessMethod
 {
-    private readonly BeamGrid _grid = new();
     private readonly LoadGrid _loads = new();
     private readonly Freedoms _freedoms = new();
     private readonly Assembly _assembly = new();
@@ -25,10 +24,10 @@ internal sealed class StiffnessMethod
     private NoiseFloor _noise;
     private BeamModel? _model;
 
-    internal BeamGrid Grid => _grid;
+    internal BeamGrid Grid { get; } = new();
 
     /// <summary>What is traced of the last solution, left to right.</summary>
-    internal ReadOnlySpan<Piece> Pieces => _pieces.AsSpan(0, _grid.PieceCount);
+    internal ReadOnlySpan<Piece> Pieces => _pieces.AsSpan(0, Grid.PieceCount);
 
     /// <summary>Whether the loads now on the beam act along it too.</summary>
     internal bool HasAlongLoad => _loads.HasAlong;
@@ -59,18 +58,18 @@ internal sealed class StiffnessMethod
     internal void Prepare(BeamModel model)
     {
         _model = model;
-        _grid.Lay(model);
-        int nodes = _grid.NodeCount;
+        Grid.Lay(model);
+        int nodes = Grid.NodeCount;
         Workspace.Grow(ref _elements, nodes);
         Workspace.Grow(ref _own, nodes);
         Workspace.Grow(ref _nodeActions, nodes);
         Workspace.Grow(ref _movements, nodes);
         Workspace.Grow(ref _forces, nodes);
         Workspace.Grow(ref _side, Freedoms.PerNode * nodes);
-        Workspace.Grow(ref _pieces, _grid.PieceCount);
-        for (int i = 0; i < _grid.ElementCount; i++)
+        Workspace.Grow(ref _pieces, Grid.PieceCount);
+        for (int i = 0; i < Grid.ElementCount; i++)
         {
-            _elements[i] = new Element(model.Spans[_grid.SpanOf(i)], _grid.ElementLength(i));
+            _elements[i] = new Element(model.Spans[Grid.SpanOf(i)], Grid.ElementLength(i));
         }
     }
 
@@ -81,18 +80,18 @@ internal sealed class StiffnessMethod
     /// <returns>False: the figures are beyond what the arithmetic can hold.</returns>
     internal bool Hold(ReadOnlySpan<bool> touching, bool wantsAlong, double ease = 0)
     {
-        _freedoms.Lay(_grid, Model, touching, ease > 0, wantsAlong);
-        _assembly.AddUp(_factor, _freedoms, _elements.AsSpan(0, _grid.ElementCount));
+        _freedoms.Lay(Grid, Model, touching, ease > 0, wantsAlong);
+        _assembly.AddUp(_factor, _freedoms, _elements.AsSpan(0, Grid.ElementCount));
         for (int i = 0; i < touching.Length; i++)
         {
             if (touching[i])
             {
-                _assembly.AddSprings(_factor, _freedoms, Model.Supports[i], _grid.NodeOfSupport(i));
+                _assembly.AddSprings(_factor, _freedoms, Model.Supports[i], Grid.NodeOfSupport(i));
             }
             else if (ease > 0)
             {
                 double turnEase = ease * Model.Length * Model.Length;
-                _assembly.AddEase(_factor, _freedoms, Model.Supports[i], _grid.NodeOfSupport(i), ease, turnEase);
+                _assembly.AddEase(_factor, _freedoms, Model.Supports[i], Grid.NodeOfSupport(i), ease, turnEase);
             }
         }
 
@@ -103,14 +102,14 @@ internal sealed class StiffnessMethod
     /// <summary>Puts the loads of the cases, each times its factor, on the beam.</summary>
     internal void Load(ReadOnlySpan<double> factors)
     {
-        _loads.Fill(_grid, Model, factors);
-        for (int node = 0; node < _grid.NodeCount; node++)
+        _loads.Fill(Grid, Model, factors);
+        for (int node = 0; node < Grid.NodeCount; node++)
         {
-            _nodeActions[node] = _loads.At(_grid.PointOf(node));
+            _nodeActions[node] = _loads.At(Grid.PointOf(node));
         }
 
         NodeMovement still = default;
-        for (int i = 0; i < _grid.ElementCount; i++)
+        for (int i = 0; i < Grid.ElementCount; i++)
         {
             _own[i] = Walk(i);
             ElementForces held = _elements[i].Forces(_own[i], still, still);
@@ -125,7 +124,7 @@ internal sealed class StiffnessMethod
         }
 
         LoadSize = 0;
-        for (int node = 0; node < _grid.NodeCount; node++)
+        for (int node = 0; node < Grid.NodeCount; node++)
         {
             LoadSize += SizeOf(_nodeActions[node]);
         }
@@ -137,7 +136,7 @@ internal sealed class StiffnessMethod
     {
         FillSide(withImposed);
         _factor.Solve(_side);
-        for (int node = 0; node < _grid.NodeCount; node++)
+        for (int node = 0; node < Grid.NodeCount; node++)
         {
             ref NodeMovement movement = ref _movements[node];
             movement.Right = Value(node, Freedoms.Along, withImposed);
@@ -152,7 +151,7 @@ internal sealed class StiffnessMethod
         }
 
         _noise = new NoiseFloor(Model.Length);
-        for (int i = 0; i < _grid.ElementCount; i++)
+        for (int i = 0; i < Grid.ElementCount; i++)
         {
             _forces[i] = _elements[i].Forces(_own[i], _movements[i], _movements[i + 1]);
             _noise.Take(_elements[i], _movements[i], _movements[i + 1], _forces[i]);
@@ -167,8 +166,8 @@ internal sealed class StiffnessMethod
     internal (double Right, double Up, double Turn) ReactionAt(int node)
     {
         SectionForces left = node > 0 ? _forces[node - 1].End : default;
-        SectionForces right = node < _grid.ElementCount ? _forces[node].Start : default;
-        PointAction action = _loads.At(_grid.PointOf(node));
+        SectionForces right = node < Grid.ElementCount ? _forces[node].Start : default;
+        PointAction action = _loads.At(Grid.PointOf(node));
         return (_noise.Force(left.Axial - right.Axial - action.Right),
             _noise.Force(right.Shear - left.Shear - action.Up + Press),
             _noise.Moment(left.Moment - right.Moment - action.TurnLeft - action.TurnRight));
@@ -177,7 +176,7 @@ internal sealed class StiffnessMethod
     /// <summary>Fills in the pieces of the last solution.</summary>
     internal void Trace()
     {
-        for (int i = 0; i < _grid.ElementCount; i++)
+        for (int i = 0; i < Grid.ElementCount; i++)
         {
             TraceElement(i);
         }
@@ -192,8 +191,8 @@ internal sealed class StiffnessMethod
     private SectionMarch Walk(int element)
     {
         SectionMarch section = default;
-        int last = _grid.PointOf(element + 1);
-        int first = _grid.PointOf(element);
+        int last = Grid.PointOf(element + 1);
+        int first = Grid.PointOf(element);
         if (last == first + 1 && _loads.On(first).Standing == 0)
         {
             return section;
@@ -206,7 +205,7 @@ internal sealed class StiffnessMethod
                 section.Pass(_loads.At(piece));
             }
 
-            section.Walk(_loads.On(piece), _grid.PieceLength(piece), _elements[element].ShearRatio);
+            section.Walk(_loads.On(piece), Grid.PieceLength(piece), _elements[element].ShearRatio);
         }
 
         return section;
@@ -222,23 +221,23 @@ internal sealed class StiffnessMethod
         section.Moment = start.Moment;
         section.Turn = _movements[element].TurnRight * stiff.FlexuralRigidity;
         section.Rise = _movements[element].Up * stiff.FlexuralRigidity;
-        Span span = Model.Spans[_grid.SpanOf(element)];
-        int first = _grid.PointOf(element);
-        for (int piece = first; piece < _grid.PointOf(element + 1); piece++)
+        Span span = Model.Spans[Grid.SpanOf(element)];
+        int first = Grid.PointOf(element);
+        for (int piece = first; piece < Grid.PointOf(element + 1); piece++)
         {
             if (piece > first)
             {
                 section.Pass(_loads.At(piece));
             }
 
-            DoubleDouble length = _grid.PieceLength(piece);
+            DoubleDouble length = Grid.PieceLength(piece);
             ref readonly LineLoad load = ref _loads.On(piece);
             PieceEnd begin = EndOf(section, span);
             section.Walk(load, length, stiff.ShearRatio);
             _pieces[piece] = new Piece
             {
-                From = _grid.PointPosition(piece),
-                To = _grid.PointPosition(piece + 1),
+                From = Grid.PointPosition(piece),
+                To = Grid.PointPosition(piece + 1),
                 Length = (double)length,
                 Start = begin,
                 End = EndOf(section, span),
@@ -266,7 +265,7 @@ internal sealed class StiffnessMethod
             _side[i] = withImposed ? _assembly.ImposedSide[i] : DoubleDouble.Zero;
         }
 
-        for (int node = 0; node < _grid.NodeCount; node++)
+        for (int node = 0; node < Grid.NodeCount; node++)
         {
             PointAction action = _nodeActions[node];
             action.Up -= Press;

@@ -66,16 +66,12 @@ internal sealed class ScreenEffects(StartRequest start)
         Console.Error.WriteLine($"Unsaved work is kept in {Path.Combine(start.Folders.State, "recover")}; the next start offers it.");
     }
 
-    private static ScreenEvent Open(string path)
+    private static ScreenEvent Open(string path) => BeamFileOnDisk.Open(path, Path.GetFullPath(path)) switch
     {
-        return BeamFileOnDisk.Open(path, Path.GetFullPath(path)) switch
-        {
-            BeamFileReading.Opened opened =>
-                new ScreenEvent.Opened(opened.Document, BeamOrigin.File(path, opened.Origin)),
-            BeamFileReading.Refused refused => new ScreenEvent.OpenRefused(path, refused.Problems),
-            _ => throw new System.Diagnostics.UnreachableException(),
-        };
-    }
+        BeamFileReading.Opened opened => new ScreenEvent.Opened(opened.Document, BeamOrigin.File(path, opened.Origin)),
+        BeamFileReading.Refused refused => new ScreenEvent.OpenRefused(path, refused.Problems),
+        _ => throw new System.Diagnostics.UnreachableException(),
+    };
 
     private static BeamFileText? OnDisk(string? path) =>
         path is not null && BeamFileOnDisk.Bytes(Path.GetFullPath(path)) is Reading<byte[]>.Accepted bytes

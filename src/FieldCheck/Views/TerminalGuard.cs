@@ -43,7 +43,7 @@ internal sealed class TerminalGuard : IDisposable
         }
     }
 
-    internal static void RestoreTerminal()
+    private static void RestoreTerminal()
     {
         try
         {
