@@ -35,7 +35,7 @@ internal static class BeamFileReader
             return Refused(origin.Name, file.IsSound ? BeamFileFormat.ProblemsOf(file.Root) : file.Problems, null);
         }
 
-        ContentBinder binder = new();
+        ContentBinder binder = new(FileContent.Schema);
         Content? content = binder.Bind(FileContent.Schema, file.Root);
         BeamFileReading.Opened opened = new(FileContent.Read(content!), origin);
         ImmutableArray<TomlProblem> problems =

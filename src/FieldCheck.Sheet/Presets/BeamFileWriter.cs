@@ -9,7 +9,10 @@ internal static class BeamFileWriter
 {
     /// <summary>The text of a new file.</summary>
     internal static string New(BeamDocument document) =>
-        TomlWriter.File(FileContent.Schema, WritableContent.Of(document));
+        TomlWriter.File(
+            FileContent.Schema,
+            WritableContent.Of(document),
+            [(BeamFileFormat.Key, $"{BeamFileFormat.Version}")]);
 
     /// <summary>A file with another document in it.</summary>
     internal static BeamFileText Changed(BeamFileText origin, BeamDocument document)
@@ -25,7 +28,7 @@ internal static class BeamFileWriter
         }
 
         Content.Table wanted = WritableContent.Of(document);
-        string text = FileEditor.Changed(TomlReader.Read(origin.Unmarked), wanted);
+        string text = FileEditor.Changed(TomlReader.Read(origin.Unmarked), FileContent.Schema, wanted);
         string mark = origin.Text[..^origin.Unmarked.Length];
         BeamFileText changed = origin with { Text = mark + text };
 

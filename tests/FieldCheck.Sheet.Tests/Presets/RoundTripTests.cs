@@ -1,5 +1,6 @@
 using CsCheck;
 using FieldCheck.Sheet.Document;
+using FieldCheck.Sheet.Document.Tables;
 using FieldCheck.Sheet.Presets;
 using FieldCheck.Sheet.Presets.Toml;
 using FieldCheck.Sheet.Tests.Document;
@@ -53,7 +54,7 @@ public sealed class RoundTripTests
         foreach (int seed in seeds)
         {
             BeamDocument changed = RandomContent.Changed(Opened(text).Document, seed);
-            string edited = FileEditor.Changed(TomlReader.Read(text.Unmarked), WritableContent.Of(changed));
+            string edited = FileEditor.Changed(TomlReader.Read(text.Unmarked), FileContent.Schema, WritableContent.Of(changed));
 
             AssertHolds(changed, text with { Text = edited });
             text = text.With(changed);

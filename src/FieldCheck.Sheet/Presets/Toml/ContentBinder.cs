@@ -4,7 +4,8 @@ using FieldCheck.Sheet.Document.Tables;
 namespace FieldCheck.Sheet.Presets.Toml;
 
 /// <summary>Makes content of what stands in a file, walking the schema beside it; what does not fit is told.</summary>
-internal sealed class ContentBinder
+/// <param name="top">What may stand at the top of the file.</param>
+internal sealed class ContentBinder(Schema.Table top)
 {
     private readonly List<TomlProblem> _problems = [];
 
@@ -12,7 +13,7 @@ internal sealed class ContentBinder
     internal IReadOnlyList<TomlProblem> Problems => _problems;
 
     /// <summary>The content of something, without regard to problems.</summary>
-    internal static Content? Of(Schema schema, TomlNode node) => new ContentBinder().Bind(schema, node);
+    internal static Content? Of(Schema schema, TomlNode node) => new ContentBinder(FileContent.Schema).Bind(schema, node);
 
     /// <summary>The content of something; null where nothing stands in it.</summary>
     internal Content? Bind(Schema schema, TomlNode node) => (schema, node) switch
@@ -47,7 +48,7 @@ internal sealed class ContentBinder
         foreach (TomlEntry entry in table.Entries.Where(entry => known[entry.Key] is null && !IsFormat(table, entry)))
         {
             string? near = NearSpelling.Of(entry.Key, known.Keys.Select(key => key.Key));
-            _problems.Add(TomlProblem.At(entry.KeySpan, entry.Node.Path.ToString(), UnknownKey.Say(known, entry, near)));
+            _problems.Add(TomlProblem.At(entry.KeySpan, entry.Node.Path.ToString(), UnknownKey.Say(top, known, entry, near)));
 
             // Read as what it was meant to be: or else "missing" would be told of the same slip.
             if (near is not null)

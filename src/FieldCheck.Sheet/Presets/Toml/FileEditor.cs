@@ -10,13 +10,15 @@ namespace FieldCheck.Sheet.Presets.Toml;
 internal sealed class FileEditor
 {
     private readonly TomlFile _file;
+    private readonly Schema.Table _top;
     private readonly FileDraft _draft;
     private readonly PairEditor _pairs;
     private readonly BlockDraft[] _blockOf;
 
-    private FileEditor(TomlFile file)
+    private FileEditor(TomlFile file, Schema.Table top)
     {
         _file = file;
+        _top = top;
         _draft = TomlLayout.Of(file);
         _blockOf = new BlockDraft[file.Statements.Length];
         _pairs = new PairEditor(file, _draft, _blockOf);
@@ -31,11 +33,12 @@ internal sealed class FileEditor
 
     /// <summary>The text of a file after a change.</summary>
     /// <param name="file">The file as it stands; it fits the schema.</param>
+    /// <param name="schema">What may stand in it.</param>
     /// <param name="wanted">What it shall hold.</param>
-    internal static string Changed(TomlFile file, Content.Table wanted)
+    internal static string Changed(TomlFile file, Schema.Table schema, Content.Table wanted)
     {
-        FileEditor editor = new(file);
-        editor.EditTable(FileContent.Schema, file.Root, wanted, editor._draft.Blocks[0]);
+        FileEditor editor = new(file, schema);
+        editor.EditTable(schema, file.Root, wanted, editor._draft.Blocks[0]);
         string text = editor._draft.Text();
         bool isCut = !TomlLayout.IsWhole(file.Text) && text.EndsWith(editor._draft.LineEnd, StringComparison.Ordinal);
         return isCut ? text[..^editor._draft.LineEnd.Length] : text;
@@ -229,7 +232,7 @@ internal sealed class FileEditor
 
     private void Add(SchemaKey key, Content wanted, BlockDraft block, Schema.Table schema)
     {
-        if (schema == FileContent.Schema && TomlWriter.IsUnderHeader(key.Schema))
+        if (schema == _top && TomlWriter.IsUnderHeader(key.Schema))
         {
             IEnumerable<string> texts = TomlWriter.Blocks(key, wanted);
             _draft.Blocks.InsertRange(PlaceOf(key.Key), texts.Select(text => _draft.NewBlock(key.Key, text)).ToList());
@@ -243,7 +246,7 @@ internal sealed class FileEditor
     /// <summary>Where the first block of a key stands: after the last block of the keys that a new file has before it.</summary>
     private int PlaceOf(string key)
     {
-        List<string> order = [.. FileContent.Schema.Keys.Select(known => known.Key)];
+        List<string> order = [.. _top.Keys.Select(known => known.Key)];
         int limit = order.IndexOf(key);
         int latest = _draft.Blocks.Where(block => !block.IsRemoved && block.Key is not null)
             .Select(block => order.IndexOf(block.Key!)).Where(place => place < limit).DefaultIfEmpty(-1).Max();

@@ -12,10 +12,15 @@ internal static class TomlWriter
     private const int LongLine = 100;
 
     /// <summary>A whole file.</summary>
-    internal static string File(Schema.Table schema, Content.Table content)
+    /// <param name="schema">What may stand in it.</param>
+    /// <param name="content">What shall stand in it.</param>
+    /// <param name="first">Keys with their values that come first; they are not of the content.</param>
+    internal static string File(
+        Schema.Table schema, Content.Table content, ImmutableArray<(string Key, string Value)> first)
     {
-        IEnumerable<(string, string)> format = [(BeamFileFormat.Key, $"{BeamFileFormat.Version}")];
-        List<string> blocks = [Pairs([.. format, .. PairsOf(schema, content)])];
+        Rows<ContentEntry> top = [.. content.Entries.Where(entry => !IsUnderHeader(schema[entry.Key]!))];
+        ImmutableArray<(string Key, string Value)> pairs = [.. first, .. PairsOf(schema, new Content.Table(top))];
+        List<string> blocks = pairs.IsEmpty ? [] : [Pairs(pairs)];
         foreach (SchemaKey key in schema.Keys.Where(key => IsUnderHeader(key.Schema)))
         {
             blocks.AddRange(Blocks(key, content[key.Key]));
@@ -80,9 +85,7 @@ internal static class TomlWriter
 
     private static ImmutableArray<(string Key, string Value)> PairsOf(Schema.Table schema, Content.Table content) =>
     [
-        .. content.Entries
-            .Where(entry => schema != FileContent.Schema || !IsUnderHeader(schema[entry.Key]!))
-            .Select(entry => (entry.Key, Value(schema[entry.Key]!, entry.Content))),
+        .. content.Entries.Select(entry => (entry.Key, Value(schema[entry.Key]!, entry.Content))),
     ];
 
     private static string Pairs(ImmutableArray<(string Key, string Value)> pairs)

@@ -6,19 +6,20 @@ namespace FieldCheck.Sheet.Presets.Toml;
 internal static class UnknownKey
 {
     /// <summary>What is wrong with a key.</summary>
+    /// <param name="top">What is known at the top of the file.</param>
     /// <param name="table">What is known where it stands.</param>
     /// <param name="entry">The key.</param>
     /// <param name="near">A known key of nearly the same spelling, or null.</param>
-    internal static string Say(Schema.Table table, TomlEntry entry, string? near)
+    internal static string Say(Schema.Table top, Schema.Table table, TomlEntry entry, string? near)
     {
-        bool isTop = table == FileContent.Schema;
+        bool isTop = table == top;
         string what = isTop && entry.Node is not TomlCell ? "unknown table" : "unknown key";
         if (near is not null)
         {
             return $"{what}; did you mean {(isTop ? Header(near, table[near]!) : near)}?";
         }
 
-        if (!isTop && IsOfTheTop(entry.Key))
+        if (!isTop && IsOfTheTop(top, entry.Key))
         {
             return $"{what}; {entry.Key} stands at the top of the file, before the first table";
         }
@@ -38,8 +39,8 @@ internal static class UnknownKey
         _ => key,
     };
 
-    private static bool IsOfTheTop(string key) => key == BeamFileFormat.Key
-        || (FileContent.Schema[key] is Schema schema && IsValue(schema));
+    private static bool IsOfTheTop(Schema.Table top, string key) =>
+        (top == FileContent.Schema && key == BeamFileFormat.Key) || (top[key] is Schema schema && IsValue(schema));
 
     private static bool IsValue(Schema schema) => schema is Schema.Cell or Schema.Texts;
 }
