@@ -19,17 +19,26 @@ internal sealed class RecoveryFolder(string folder, TimeProvider clock)
     private readonly string _own = Path.Combine(
         folder, string.Create(CultureInfo.InvariantCulture, $"{Environment.ProcessId}.toml"));
 
+    private readonly Lock _writing = new();
+
+    /// <summary>The file that holds the work of this session; null while none is kept.</summary>
+    internal string? OwnFile => File.Exists(_own) ? _own : null;
+
     /// <summary>Keeps the work of this session in place of what was kept before.</summary>
+    /// <remarks>A reader finds the one or the other whole, never a part. May be called from any thread.</remarks>
     /// <returns>What the system said against it; null when the work is kept.</returns>
     internal string? Keep(BeamOrigin origin, string text)
     {
         try
         {
-            Directory.CreateDirectory(folder);
-            string next = _own + ".next";
-            File.WriteAllText(next, $"{Mark}{OneLine(origin.Name)}\t{OneLine(origin.Path ?? "")}\n{text}");
-            File.Move(next, _own, overwrite: true);
-            return null;
+            lock (_writing)
+            {
+                Directory.CreateDirectory(folder);
+                string next = _own + ".next";
+                File.WriteAllText(next, $"{Mark}{OneLine(origin.Name)}\t{OneLine(origin.Path ?? "")}\n{text}");
+                File.Move(next, _own, overwrite: true);
+                return null;
+            }
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {

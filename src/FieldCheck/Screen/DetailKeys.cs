@@ -37,6 +37,19 @@ internal static class DetailKeys
         };
     }
 
+    /// <summary>The state with what is being typed in the list accepted; the same where nothing is.</summary>
+    /// <param name="state">The state.</param>
+    internal static ScreenState Accept(ScreenState state)
+    {
+        if (state.Overlay is not Overlay.Details { Draft: LineText draft } details)
+        {
+            return state;
+        }
+
+        ImmutableArray<DetailLine> lines = DetailLines.Of(state.Document, details.Page);
+        return Type(state, details, lines[Math.Min(details.Choice, lines.Length - 1)], draft.Text);
+    }
+
     private static ScreenStep With(ScreenState state, Overlay.Details details) =>
         (state with { Overlay = details }).Step();
 

@@ -23,6 +23,12 @@ internal abstract record Effect
     /// <summary>Look for presets; answered by PresetsFound.</summary>
     internal sealed record FindPresets : Effect;
 
+    /// <summary>
+    /// Something unsaved has changed: let KeepDue happen within a second. One that is already coming is not put off, so
+    /// that someone who types without a pause is kept too.
+    /// </summary>
+    internal sealed record KeepSoon : Effect;
+
     /// <summary>Keep this as the work of this session, for when it ends badly. Later ones replace it.</summary>
     /// <param name="Origin">Where the beam came from.</param>
     /// <param name="Text">The whole beam as file text.</param>

@@ -64,6 +64,6 @@ internal static class FileAnswers
             Stored = stored,
             Notice = new Notice("Here is the work that was not saved."),
         };
-        return shown.Step(FileSteps.Recovery(shown), new Effect.TakeRecovery());
+        return shown.Step(FileSteps.Recovery(shown, shown.Document), new Effect.TakeRecovery());
     }
 }

@@ -53,7 +53,7 @@ internal static class FileSteps
     internal static ScreenStep After(ScreenState state, AfterSave then) => then switch
     {
         AfterSave.Leave when state.IsUnsaved =>
-            (state with { Overlay = null }).Step(Recovery(state), new Effect.Quit()),
+            (state with { Overlay = null }).Step(Recovery(state, state.Document), new Effect.Quit()),
         AfterSave.Leave => (state with { Overlay = null }).Step(new Effect.DropRecovery(), new Effect.Quit()),
         AfterSave.Begin => Show(state, Fresh(state.Document), BeamOrigin.NewBeam).Step(),
         AfterSave.Choose => (state with { Overlay = new Overlay.OpenList(null, LineText.Empty, 0, null) })
@@ -76,20 +76,22 @@ internal static class FileSteps
         IsAsking = Asked.First(document) is not null,
     };
 
-    /// <summary>The work as it is to be kept for recovery.</summary>
+    /// <summary>Work as it is to be kept for recovery.</summary>
     /// <param name="state">The state.</param>
-    internal static Effect.KeepRecovery Recovery(ScreenState state) =>
-        new(state.Origin, TextOf(state, state.Origin.Name).Text);
+    /// <param name="work">The beam to keep.</param>
+    internal static Effect.KeepRecovery Recovery(ScreenState state, BeamDocument work) =>
+        new(state.Origin, TextOf(state, work, state.Origin.Name).Text);
 
     private static ScreenStep Ask(ScreenState state, string path, BeamFileText? known, bool overwrite, AfterSave then)
     {
-        Effect.Save save = new(path, TextOf(state, path), known, overwrite);
+        Effect.Save save = new(path, TextOf(state, state.Document, path), known, overwrite);
         return (state with { Overlay = null, Saving = new SaveRequest(state.Document, save, then) }).Step(save);
     }
 
-    private static BeamFileText TextOf(ScreenState state, string name) => state.Origin.Text is BeamFileText text
-        ? text.With(state.Document) with { Name = name }
-        : BeamFileText.New(name, state.Document);
+    private static BeamFileText TextOf(ScreenState state, BeamDocument document, string name) =>
+        state.Origin.Text is BeamFileText text
+            ? text.With(document) with { Name = name }
+            : BeamFileText.New(name, document);
 
     private static BeamDocument Fresh(BeamDocument document) =>
         FormSheet.Empty.Document with { Display = document.Display };

@@ -47,6 +47,9 @@ internal abstract record ScreenEvent
     /// <param name="Words">What it is, as "Unsaved work from 09:37: trench-bearer (4 loads)".</param>
     internal sealed record RecoveryFound(BeamDocument Document, BeamOrigin Origin, string Words) : ScreenEvent;
 
+    /// <summary>What was asked to be kept soon is due.</summary>
+    internal sealed record KeepDue : ScreenEvent;
+
     /// <summary>The work could not be kept for recovery; told once.</summary>
     /// <param name="Text">What the system said.</param>
     internal sealed record RecoveryRefused(string Text) : ScreenEvent;

@@ -19,6 +19,7 @@ internal static class ScreenUpdate
             ScreenEvent.OpenRefused refused => FileAnswers.OpenRefused(state, refused),
             ScreenEvent.PresetsFound found => FileAnswers.PresetsFound(state, found),
             ScreenEvent.RecoveryFound found => FileAnswers.RecoveryFound(state, found),
+            ScreenEvent.KeepDue => Keep(state),
             ScreenEvent.RecoveryRefused refused =>
                 Told(state, new Notice($"Unsaved work is not being kept: {refused.Text}", Role.Warn)),
             ScreenEvent.Stopped => Stop(state),
@@ -43,20 +44,18 @@ internal static class ScreenUpdate
             : step;
     }
 
-    // A program ended from outside keeps what was being typed too.
-    private static ScreenStep Stop(ScreenState state)
-    {
-        ScreenState accepted = FormEdits.Accept(state);
-        return accepted.IsUnsaved
-            ? accepted.Step(FileSteps.Recovery(accepted), new Effect.Quit())
-            : accepted.Step(new Effect.Quit());
-    }
+    private static ScreenStep Keep(ScreenState state) =>
+        UnsavedWork.Keeping(state) is Effect.KeepRecovery keep ? state.Step(keep) : state.Step();
+
+    // A program ended from outside keeps what was being typed too, and at once.
+    private static ScreenStep Stop(ScreenState state) =>
+        UnsavedWork.Keeping(state) is Effect.KeepRecovery keep
+            ? state.Step(keep, new Effect.Quit())
+            : state.Step(new Effect.Quit());
 
     private static IEnumerable<Effect> Kept(ScreenState before, ScreenState after, ScreenStep step)
     {
         bool isToldAlready = step.Effects.Any(effect => effect is Effect.KeepRecovery or Effect.DropRecovery);
-        return isToldAlready || before.Document == after.Document ? []
-            : after.IsUnsaved ? [FileSteps.Recovery(after)]
-            : [new Effect.DropRecovery()];
+        return !isToldAlready && UnsavedWork.After(before, after) is Effect effect ? [effect] : [];
     }
 }

@@ -59,11 +59,30 @@ internal sealed class ScreenEffects(StartRequest start)
             $"Unsaved work from {at}: {work.Name} ({loads} {(loads == 1 ? "load" : "loads")}).");
     }
 
-    /// <summary>What a crash leaves to be said, once the terminal is restored.</summary>
-    internal void SayLastWords(Exception? fault)
+    /// <summary>Keeps what is unsaved, the typing included, whatever else fails; may be called from any thread.</summary>
+    /// <param name="state">The screen as it was last whole.</param>
+    internal void KeepAtOnce(ScreenState state)
     {
-        Console.Error.WriteLine($"fieldcheck: the program failed ({fault?.GetType().Name}): {fault?.Message}");
-        Console.Error.WriteLine($"Unsaved work is kept in {Path.Combine(start.Folders.State, "recover")}; the next start offers it.");
+        try
+        {
+            if (UnsavedWork.Keeping(state) is Effect.KeepRecovery keep)
+            {
+                _recovery.Keep(keep.Origin, keep.Text);
+            }
+        }
+        catch (Exception)
+        {
+            // The program is ending over another fault, which is the one to be told; what was kept before stays.
+        }
+    }
+
+    /// <summary>Says where unsaved work of this session is kept, if any is.</summary>
+    internal void SayWhereWorkIs()
+    {
+        if (_recovery.OwnFile is string file)
+        {
+            Console.Error.WriteLine($"Unsaved work is kept in {file}; the next start offers it.");
+        }
     }
 
     private static ScreenEvent Open(string path) => BeamFileOnDisk.Open(path, Path.GetFullPath(path)) switch

@@ -6,8 +6,12 @@ namespace FieldCheck.Views;
 /// <summary>The one window: hands keys to the screen's update, performs its effects and shows its picture.</summary>
 internal sealed class ScreenWindow : Runnable
 {
+    // The promise is one second; the rest is for a busy machine to write in.
+    private static readonly TimeSpan KeptAfter = TimeSpan.FromMilliseconds(700);
+
     private readonly Func<Effect, ScreenEvent?> _perform;
     private readonly PictureView _view;
+    private bool _isKeepComing;
 
     /// <param name="state">The screen at the start.</param>
     /// <param name="palette">How roles look.</param>
@@ -56,12 +60,29 @@ internal sealed class ScreenWindow : Runnable
             case Effect.Quit:
                 App?.RequestStop();
                 return null;
+            case Effect.KeepSoon:
+                KeepSoon();
+                return null;
             case Effect.Redraw:
                 App!.ClearScreenNextIteration = true;
                 _view.DrawAll();
                 return null;
             default:
                 return _perform(effect);
+        }
+    }
+
+    private void KeepSoon()
+    {
+        if (!_isKeepComing)
+        {
+            _isKeepComing = true;
+            App!.AddTimeout(KeptAfter, () =>
+            {
+                _isKeepComing = false;
+                Happen(new ScreenEvent.KeepDue());
+                return false;
+            });
         }
     }
 }

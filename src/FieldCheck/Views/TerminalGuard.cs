@@ -1,5 +1,6 @@
 using System.Runtime.InteropServices;
 using System.Text;
+using FieldCheck.CommandLine;
 using Terminal.Gui.App;
 
 namespace FieldCheck.Views;
@@ -8,26 +9,42 @@ namespace FieldCheck.Views;
 /// <remarks>The toolkit restores it only on its own orderly exit; SIGKILL is beyond anyone's reach.</remarks>
 internal sealed class TerminalGuard : IDisposable
 {
+    /// <summary>What is added to a signal's number to make the exit status.</summary>
+    internal const int SignalStatus = 128;
+
     // Paste and mouse reporting off, keyboard protocol popped, plain attributes, main screen, cursor shown.
     private static readonly byte[] Restore = Encoding.ASCII.GetBytes(
         "\x1b[?2004l\x1b[?1000l\x1b[?1002l\x1b[?1003l\x1b[?1006l\x1b[?1015l\x1b[<u\x1b[0m\x1b[?1049l\x1b[?25h");
 
+    private static readonly TimeSpan OrderlyEnd = TimeSpan.FromSeconds(2);
+    private static readonly TimeSpan LastWrite = TimeSpan.FromMilliseconds(500);
+
+    private readonly TerminalModes _modes;
     private readonly IApplication _application;
-    private readonly Action<Exception?> _lastWords;
+    private readonly Action _keep;
+    private readonly Action _stop;
+    private readonly Action _lastWords;
     private readonly List<PosixSignalRegistration> _registrations = [];
+    private readonly ManualResetEventSlim _hasEnded = new();
     private volatile int _signal;
 
+    /// <param name="modes">The terminal's modes before the toolkit changed them.</param>
     /// <param name="application">The toolkit's application, initialised.</param>
-    /// <param name="beforeStop">What to do on a signal before the screen stops, on the screen's own thread.</param>
+    /// <param name="keep">Keeps unsaved work; called on any thread.</param>
+    /// <param name="stop">Leaves the screen; called on the screen's own thread.</param>
     /// <param name="lastWords">What to do on a crash after the terminal is restored.</param>
-    internal TerminalGuard(IApplication application, Action beforeStop, Action<Exception?> lastWords)
+    internal TerminalGuard(
+        TerminalModes modes, IApplication application, Action keep, Action stop, Action lastWords)
     {
+        _modes = modes;
         _application = application;
+        _keep = keep;
+        _stop = stop;
         _lastWords = lastWords;
-        Register(PosixSignal.SIGTERM, 15, beforeStop);
-        Register(PosixSignal.SIGHUP, 1, beforeStop);
-        Register(PosixSignal.SIGINT, 2, beforeStop);
-        Register(PosixSignal.SIGQUIT, 3, beforeStop);
+        Register(PosixSignal.SIGTERM, 15);
+        Register(PosixSignal.SIGHUP, 1);
+        Register(PosixSignal.SIGINT, 2);
+        Register(PosixSignal.SIGQUIT, 3);
         AppDomain.CurrentDomain.UnhandledException += OnCrash;
     }
 
@@ -36,6 +53,7 @@ internal sealed class TerminalGuard : IDisposable
 
     public void Dispose()
     {
+        _hasEnded.Set();
         AppDomain.CurrentDomain.UnhandledException -= OnCrash;
         foreach (PosixSignalRegistration registration in _registrations)
         {
@@ -43,7 +61,11 @@ internal sealed class TerminalGuard : IDisposable
         }
     }
 
-    private static void RestoreTerminal()
+#pragma warning disable RS0030 // The screen's thread hangs or is not the one that failed: no status can be returned.
+    private static void EndProcess(int status) => Environment.Exit(status);
+#pragma warning restore RS0030
+
+    private void RestoreTerminal()
     {
         try
         {
@@ -55,23 +77,37 @@ internal sealed class TerminalGuard : IDisposable
         {
             // The line is gone: there is no terminal left to restore.
         }
+
+        _modes.Restore();
     }
 
-    private void Register(PosixSignal signal, int number, Action beforeStop) =>
+    private void Register(PosixSignal signal, int number) =>
         _registrations.Add(PosixSignalRegistration.Create(signal, context =>
         {
             context.Cancel = true;
             _signal = number;
-            _application.Invoke(() =>
-            {
-                beforeStop();
-                _application.RequestStop();
-            });
+            End();
         }));
+
+    // The screen's thread may hang in a write to a line that takes nothing any more: work is kept without it, and the
+    // program ends without it.
+    private void End()
+    {
+        _keep();
+        _application.Invoke(_stop);
+        if (!_hasEnded.Wait(OrderlyEnd))
+        {
+            Task.Run(RestoreTerminal).Wait(LastWrite);
+            EndProcess(SignalStatus + _signal);
+        }
+    }
 
     private void OnCrash(object? sender, UnhandledExceptionEventArgs crash)
     {
+        _keep();
         RestoreTerminal();
-        _lastWords(crash.ExceptionObject as Exception);
+        Console.Error.WriteLine(Program.Fault(crash.ExceptionObject));
+        _lastWords();
+        EndProcess(ExitStatus.ProgramFailed);
     }
 }

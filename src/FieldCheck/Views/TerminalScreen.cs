@@ -14,15 +14,22 @@ internal static class TerminalScreen
     // The toolkit's default sleeps up to 40 ms between turns, which a typist feels; it reads keys every 20 ms at best.
     private const ushort TurnsPerSecond = 125;
 
-    private const int SignalStatus = 128;
-
     /// <summary>Opens the form and comes back when it is left.</summary>
     /// <param name="start">What to open with.</param>
     /// <returns>The exit status.</returns>
     internal static int Run(StartRequest start)
     {
         ToolkitIsolation.LoadWithoutConfiguration();
-        return RunIsolated(start);
+        ScreenEffects effects = new(start);
+        try
+        {
+            return RunIsolated(start, effects);
+        }
+        catch (Exception)
+        {
+            effects.SayWhereWorkIs();
+            throw;
+        }
     }
 
     /// <summary>The screen that a start asks for.</summary>
@@ -36,19 +43,21 @@ internal static class TerminalScreen
         return ScreenState.Start(start.Document, origin, document => Calculation.Run(document, catalogue, solver));
     }
 
-    private static int RunIsolated(StartRequest start)
+    private static int RunIsolated(StartRequest start, ScreenEffects effects)
     {
+        TerminalModes modes = TerminalModes.Now();
         Application.MaximumIterationsPerSecond = TurnsPerSecond;
         using IApplication application = Application.Create();
         application.Init(OperatingSystem.IsWindows() ? DriverRegistry.Names.WINDOWS : DriverRegistry.Names.ANSI);
         application.Driver!.Force16Colors = true;
 
-        ScreenEffects effects = new(start);
         using ScreenWindow window = new(StateAt(start), new Palette(!start.NoColor), effects.Perform);
         using TerminalGuard guard = new(
+            modes,
             application,
-            beforeStop: () => window.Happen(new ScreenEvent.Stopped()),
-            lastWords: fault => effects.SayLastWords(fault));
+            keep: () => effects.KeepAtOnce(window.State),
+            stop: () => window.Happen(new ScreenEvent.Stopped()),
+            lastWords: effects.SayWhereWorkIs);
         application.Paste += (_, paste) =>
         {
             window.Happen(new ScreenEvent.Key(new KeyStroke.Paste(paste.Text)));
@@ -59,7 +68,16 @@ internal static class TerminalScreen
             window.Happen(offer);
         }
 
-        application.Run(window);
-        return guard.Signal > 0 ? SignalStatus + guard.Signal : ExitStatus.Holds;
+        try
+        {
+            application.Run(window);
+        }
+        catch (Exception)
+        {
+            effects.KeepAtOnce(window.State);
+            throw;
+        }
+
+        return guard.Signal > 0 ? TerminalGuard.SignalStatus + guard.Signal : ExitStatus.Holds;
     }
 }

@@ -123,19 +123,6 @@ public sealed class ScreenUpdateTests
     }
 
     [Fact]
-    public void EveryChange_IsKeptForRecovery_AndDroppedWhenUndone()
-    {
-        Desk desk = new(Beams.Trench, Trench);
-
-        desk.Press("5 Enter");
-        Assert.IsType<Effect.KeepRecovery>(Assert.Single(desk.Effects));
-
-        desk.Press("^Z");
-        Assert.IsType<Effect.DropRecovery>(desk.Effects[^1]);
-        Assert.False(desk.State.IsUnsaved);
-    }
-
-    [Fact]
     public void WorkOffered_IsTakenUpByEnterAndLeftByAnythingElse()
     {
         BeamDocument left = Beams.Trench with { Title = "as it was left" };

@@ -11,12 +11,13 @@ namespace FieldCheck.Tests.Views;
 /// <summary>The real window on the real toolkit, drawn into memory.</summary>
 internal sealed class Rig : IDisposable
 {
+    private readonly VirtualTimeProvider _time = new();
     private readonly IApplication _application;
     private readonly SessionToken _session;
 
     internal Rig(ScreenState state, int width = 80, int height = 24, bool hasColour = true)
     {
-        _application = Application.Create(new VirtualTimeProvider());
+        _application = Application.Create(_time);
         _application.Init(DriverRegistry.Names.ANSI);
         _application.Driver!.Force16Colors = true;
         _application.Driver!.SetScreenSize(width, height);
@@ -65,6 +66,14 @@ internal sealed class Rig : IDisposable
     {
         _application.Driver!.SetScreenSize(width, height);
         Draw();
+        Draw();
+    }
+
+    /// <summary>Lets time pass, and what was due in it happen.</summary>
+    internal void Pass(TimeSpan time)
+    {
+        _time.Advance(time);
+        _application.TimedEvents!.RunTimers();
         Draw();
     }
 

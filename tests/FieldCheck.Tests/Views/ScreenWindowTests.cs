@@ -71,6 +71,26 @@ public sealed class ScreenWindowTests
     }
 
     [Fact]
+    public void TypingWithoutAPause_IsKeptWithinASecondOfItsFirstKey()
+    {
+        using Rig rig = new(State(Beams.Trench));
+
+        for (int key = 0; key < 4; key++)
+        {
+            rig.Type("4");
+            rig.Pass(TimeSpan.FromSeconds(0.24));
+        }
+
+        Effect.KeepRecovery kept = Assert.Single(rig.Effects.OfType<Effect.KeepRecovery>());
+        Assert.Contains("\"444", kept.Text, StringComparison.Ordinal);
+
+        rig.Pass(TimeSpan.FromSeconds(1));
+        rig.Pass(TimeSpan.FromSeconds(1));
+        Assert.Equal(2, rig.Effects.OfType<Effect.KeepRecovery>().Count());
+        Assert.Contains("\"4444 m\"", rig.Effects.OfType<Effect.KeepRecovery>().Last().Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void EscapeBytesInALabel_NeverReachTheTerminal()
     {
         BeamDocument hostile = Beams.Trench with
