@@ -12,9 +12,12 @@ internal sealed class TerminalGuard : IDisposable
     /// <summary>What is added to a signal's number to make the exit status.</summary>
     internal const int SignalStatus = 128;
 
+    // Cursor keys and keypad: the runtime switches them over at start and leaves them so.
+    private const string PlainKeys = "\x1b[?1l\x1b>";
+
     // Paste and mouse reporting off, keyboard protocol popped, plain attributes, main screen, cursor shown.
-    private static readonly byte[] Restore = Encoding.ASCII.GetBytes(
-        "\x1b[?2004l\x1b[?1000l\x1b[?1002l\x1b[?1003l\x1b[?1006l\x1b[?1015l\x1b[<u\x1b[0m\x1b[?1049l\x1b[?25h");
+    private const string Restore = "\x1b[?2004l\x1b[?1000l\x1b[?1002l\x1b[?1003l\x1b[?1006l\x1b[?1015l\x1b[<u\x1b[0m"
+        + "\x1b[?1049l\x1b[?25h" + PlainKeys;
 
     private static readonly TimeSpan OrderlyEnd = TimeSpan.FromSeconds(2);
     private static readonly TimeSpan LastWrite = TimeSpan.FromMilliseconds(500);
@@ -54,6 +57,7 @@ internal sealed class TerminalGuard : IDisposable
     public void Dispose()
     {
         _hasEnded.Set();
+        Write(PlainKeys);
         AppDomain.CurrentDomain.UnhandledException -= OnCrash;
         foreach (PosixSignalRegistration registration in _registrations)
         {
@@ -65,19 +69,23 @@ internal sealed class TerminalGuard : IDisposable
     private static void EndProcess(int status) => Environment.Exit(status);
 #pragma warning restore RS0030
 
-    private void RestoreTerminal()
+    private static void Write(string codes)
     {
         try
         {
             using Stream output = Console.OpenStandardOutput();
-            output.Write(Restore);
+            output.Write(Encoding.ASCII.GetBytes(codes));
             output.Flush();
         }
         catch (IOException)
         {
             // The line is gone: there is no terminal left to restore.
         }
+    }
 
+    private void RestoreTerminal()
+    {
+        Write(Restore);
         _modes.Restore();
     }
 
