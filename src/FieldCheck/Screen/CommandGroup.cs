@@ -9,6 +9,9 @@ internal enum CommandGroup
     /// <summary>In the form, on its rows.</summary>
     Row,
 
+    /// <summary>In the Plots view.</summary>
+    Plots,
+
     /// <summary>In every view.</summary>
     Beam,
 }

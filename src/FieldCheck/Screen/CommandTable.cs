@@ -8,14 +8,15 @@ namespace FieldCheck.Screen;
 /// Every key and what it does. Key line, menu, help and docs/keys.md are all made from this table, so none can leave
 /// anything out or say anything else.
 /// </summary>
-internal static class CommandTable
+/// <param name="all">All commands, in the order in which they are listed.</param>
+internal sealed class CommandTable(ImmutableArray<ScreenCommand> all)
 {
-    /// <summary>All commands, in the order in which they are listed.</summary>
-    internal static ImmutableArray<ScreenCommand> All { get; } =
+    /// <summary>The table as it comes.</summary>
+    internal static CommandTable Default { get; } = new(
     [
-        new(CommandName.Type, Cell, [], null, "replace what is in the cell", "type to replace"),
-        new(EditCell, Cell, [Key(KeyName.F2), Ctrl('E')], 'f', "edit what is in the cell", "F2 edit"),
-        new(Right, Cell, [Key(KeyName.Tab)], null, "accept and right", "Tab next"),
+        new(CommandName.Type, Cell, [], null, "replace what is in the cell", "to replace"),
+        new(EditCell, Cell, [Key(KeyName.F2), Ctrl('E')], 'f', "edit what is in the cell", "edit"),
+        new(Right, Cell, [Key(KeyName.Tab)], null, "accept and right", "next"),
         new(Left, Cell, [Key(KeyName.ShiftTab)], null, "accept and left"),
         new(CommandName.Enter, Cell, [Key(KeyName.Enter)], null, "accept and down; on an empty row: the next block"),
         new(Move, Cell, [Key(KeyName.Up), Key(KeyName.Down), Key(KeyName.Left), Key(KeyName.Right)], null,
@@ -24,17 +25,29 @@ internal static class CommandTable
         new(Blocks, Cell, [Key(KeyName.PageUp), Key(KeyName.PageDown)], null, "block above or below"),
         new(Clear, Cell, [Key(KeyName.Backspace), Key(KeyName.Delete)], null, "clear the cell"),
         new(NextChoice, Cell, [Char(" ")], null, "in a cell with few choices: the next one"),
+        new(MoveReading, Plots, [Key(KeyName.Left), Key(KeyName.Right), Key(KeyName.PageUp), Key(KeyName.PageDown),
+            Key(KeyName.Home), Key(KeyName.End)], null, "move the reading line: a column, ten, to an end"),
+        new(NextMark, Plots, [Key(KeyName.Tab)], null, "reading line to the next support, load edge, peak or zero", "mark"),
+        new(PreviousMark, Plots, [Key(KeyName.ShiftTab)], null, "reading line to the one before"),
         new(Drop, Beam, [Key(KeyName.Escape)], null, "drop the typing; close; back; never leaves"),
         new(AddRow, Row, [], 'a', "add row below"),
-        new(CopyRow, Row, [Ctrl('D')], 'c', "copy row below", "^D copy row"),
-        new(DeleteRow, Row, [Ctrl('X')], 'x', "delete row", "^X delete row"),
+        new(CopyRow, Row, [Ctrl('D')], 'c', "copy row below", "copy row"),
+        new(DeleteRow, Row, [Ctrl('X')], 'x', "delete row", "delete row"),
         new(PutRowBack, Row, [], 'p', "put deleted row back here"),
-        new(RowUp, Row, [Char("<")], 'u', "move row up", "< > move row"),
+        new(RowUp, Row, [Char("<")], 'u', "move row up", "move row", RowDown),
         new(RowDown, Row, [Char(">")], 'd', "move row down"),
         new(ChangeKind, Row, [], 'k', "change kind"),
         new(MoreOfRow, Row, [], 'm', "more of this row"),
         new(NextMarked, Row, [], 'g', "go to the next marked cell"),
-        new(Undo, Beam, [Ctrl('Z')], 'z', "undo", "^Z undo"),
+        new(ReadAt, Beam, [Char("=")], 'r', "read off at a place: type it"),
+        new(Filling, Plots, [Char("f")], 'f', "diagrams filled or outlined", "fill"),
+        new(SagSide, Plots, [Char("u")], 'u', "sagging moment above or below", "sag"),
+        new(Glyphs, Plots, [Char("h")], 'h', "ASCII or half blocks", "blocks"),
+        new(ShearCurve, Plots, [Char("v")], '1', "shear shown or not", "m d n curves"),
+        new(MomentCurve, Plots, [Char("m")], '2', "moment shown or not"),
+        new(DeflectionCurve, Plots, [Char("d")], '3', "deflection shown or not"),
+        new(AxialCurve, Plots, [Char("n")], '4', "axial force shown or not"),
+        new(Undo, Beam, [Ctrl('Z')], 'z', "undo", "undo"),
         new(Redo, Beam, [Ctrl('Y')], 'y', "redo"),
         new(MoreOfBeam, Beam, [], 'b', "more of the beam"),
         new(OtherUnits, Beam, [], 'e', "results in the other units"),
@@ -43,29 +56,50 @@ internal static class CommandTable
         new(PreviousView, Beam, [Char("[")], null, "previous view"),
         new(NextView, Beam, [Char("]")], null, "next view"),
         new(BeamView, Beam, [Key(KeyName.F3)], null, "Beam: form, results, sketches"),
-        new(PlotsView, Beam, [Key(KeyName.F4)], null, "Plots: shear, moment, deflection, large"),
+        new(PlotsView, Beam, [Key(KeyName.F4)], null, "Plots: the curves, large, with a reading line"),
         new(Open, Beam, [Ctrl('O')], 'o', "open a preset or a file"),
         new(NewBeam, Beam, [Ctrl('N')], 'n', "new beam"),
-        new(Save, Beam, [Ctrl('S')], 's', "save", "^S save"),
+        new(Save, Beam, [Ctrl('S')], 's', "save", "save"),
         new(SaveAs, Beam, [], 'w', "save under another name"),
+        new(Settings, Beam, [], 'i', "settings..."),
         new(Redraw, Beam, [Ctrl('L')], 'l', "draw the screen anew"),
-        new(Menu, Beam, [Char("/"), Key(KeyName.F9)], null, "menu of what can be done here", "/ menu"),
+        new(Menu, Beam, [Char("/"), Key(KeyName.F9)], null, "menu of what can be done here", "menu"),
         new(Help, Beam, [Char("?"), Key(KeyName.F1)], '?', "help"),
-        new(Quit, Beam, [Ctrl('Q'), Ctrl('C')], 'q', "leave", "^Q leave"),
-    ];
+        new(Quit, Beam, [Ctrl('Q'), Ctrl('C')], 'q', "leave", "leave"),
+    ]);
 
-    private static readonly ImmutableArray<KeyValuePair<KeyStroke, ScreenCommand>> ByKey =
-        [.. All.SelectMany(command => command.Keys.Select(key => KeyValuePair.Create(key, command)))];
+    private readonly ImmutableArray<KeyValuePair<KeyStroke, ScreenCommand>> _byKey =
+        [.. all.SelectMany(command => command.Keys.Select(key => KeyValuePair.Create(key, command)))];
 
-    /// <summary>What a key does; null where it does nothing but, perhaps, type.</summary>
+    /// <summary>All commands, in the order in which they are listed.</summary>
+    internal ImmutableArray<ScreenCommand> All { get; } = all;
+
+    /// <summary>A command by its name.</summary>
+    internal ScreenCommand this[CommandName name] => All.First(command => command.Name == name);
+
+    /// <summary>What works in a view.</summary>
+    /// <param name="view">The view.</param>
+    internal IEnumerable<ScreenCommand> In(ScreenView view) => All.Where(command => command.IsIn(view));
+
+    /// <summary>What a key does in a view; null where it does nothing but, perhaps, type.</summary>
     /// <param name="stroke">The key.</param>
-    internal static ScreenCommand? Of(KeyStroke stroke) =>
-        ByKey.FirstOrDefault(pair => pair.Key == stroke).Value;
+    /// <param name="view">The view.</param>
+    internal ScreenCommand? Of(KeyStroke stroke, ScreenView view) =>
+        _byKey.FirstOrDefault(pair => pair.Key == stroke && pair.Value.IsIn(view)).Value;
+
+    /// <summary>True: the key is one of a command's.</summary>
+    /// <param name="stroke">The key.</param>
+    /// <param name="name">The command.</param>
+    internal bool Is(KeyStroke stroke, CommandName name) => this[name].Keys.Contains(stroke);
+
+    /// <summary>How a command is reached most shortly, as "^Z"; by the menu where it has no key.</summary>
+    /// <param name="name">The command.</param>
+    internal string KeyOf(CommandName name) => this[name].ShortestWords;
 
     /// <summary>The menu's entries for a view.</summary>
     /// <param name="view">The view.</param>
-    internal static ImmutableArray<ScreenCommand> MenuOf(ScreenView view) =>
-        [.. All.Where(command => command.Letter is not null && (view == ScreenView.Beam || command.Group == Beam))];
+    internal ImmutableArray<ScreenCommand> MenuOf(ScreenView view) =>
+        [.. In(view).Where(command => command.Letter is not null)];
 
     private static KeyStroke.Named Key(KeyName name) => new(name);
 

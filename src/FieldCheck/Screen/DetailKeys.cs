@@ -15,12 +15,13 @@ internal static class DetailKeys
         DetailLine line = lines[choice];
         return (stroke, details.Draft) switch
         {
-            (KeyStroke.Named { Key: KeyName.F2 } or KeyStroke.Control { Letter: 'E' }, null) =>
+            (_, null) when state.Table.Is(stroke, CommandName.EditCell) =>
                 With(state, details with { Draft = LineText.Of(line.Text ?? "") }),
             (KeyStroke.Named { Key: KeyName.Backspace or KeyName.Delete }, null) =>
                 Type(state, details, line, "").Step(),
-            (KeyStroke.Control { Letter: 'Z' or 'Y' or 'S' }, null) =>
-                Commands.Run(state with { Overlay = null }, CommandTable.Of(stroke)!.Name, stroke),
+            (KeyStroke.Control, null) when state.Table.Of(stroke, state.View) is
+                { Name: CommandName.Undo or CommandName.Redo or CommandName.Save } command =>
+                Commands.Run(state with { Overlay = null }, command.Name, stroke),
             (KeyStroke.Text or KeyStroke.Paste, _) =>
                 With(state, details with { Draft = OverlayKeys.Typed(details.Draft ?? LineText.Empty, stroke) }),
             (KeyStroke.Named { Key: KeyName.Enter or KeyName.Tab }, LineText draft) =>

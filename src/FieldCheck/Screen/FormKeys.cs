@@ -8,19 +8,17 @@ internal static class FormKeys
 {
     private const int MostLinesPasted = 1000;
 
-    /// <summary>What a key does in the form; in another view only commands are heeded.</summary>
+    /// <summary>What a key does in the form; in the Plots view, what it does there.</summary>
     /// <param name="state">The state, nothing lying over the view.</param>
     /// <param name="stroke">The key.</param>
     internal static ScreenStep Press(ScreenState state, KeyStroke stroke) => stroke switch
     {
-        _ when state.View != ScreenView.Beam => CommandTable.Of(stroke) is ScreenCommand command
-            ? Commands.Run(state, command.Name, stroke)
-            : state.Step(),
+        _ when state.View == ScreenView.Plots => PlotsKeys.Press(state, stroke),
         KeyStroke.Paste paste => Paste(state, paste.Content).Step(),
         _ when state.Draft is CellDraft draft => InDraft(state, draft, stroke),
         KeyStroke.Text text when Answer(state, text.Grapheme) is ScreenState answered => answered.Step(),
         KeyStroke.Text text when text.Grapheme == " " && FormCells.ChoicesOf(state.Focus).Length == 0 => state.Step(),
-        _ when CommandTable.Of(stroke) is ScreenCommand named => Commands.Run(state, named.Name, stroke),
+        _ when state.Table.Of(stroke, state.View) is ScreenCommand named => Commands.Run(state, named.Name, stroke),
         KeyStroke.Text text => Begin(state, LineText.Of(text.Grapheme), isEdited: false).Step(),
         _ => state.Step(),
     };
@@ -48,8 +46,9 @@ internal static class FormKeys
     private static ScreenStep InDraft(ScreenState state, CellDraft draft, KeyStroke stroke) => stroke switch
     {
         KeyStroke.Text text => (state with { Draft = draft with { Line = draft.Line.Insert(text.Grapheme) } }).Step(),
-        KeyStroke.Named { Key: KeyName.Escape } or KeyStroke.Control { Letter: 'Z' } => Drop(state, draft).Step(),
-        KeyStroke.Named { Key: KeyName.F2 } or KeyStroke.Control { Letter: 'E' } => Edit(state).Step(),
+        KeyStroke.Named { Key: KeyName.Escape } => Drop(state, draft).Step(),
+        _ when state.Table.Is(stroke, CommandName.Undo) => Drop(state, draft).Step(),
+        _ when state.Table.Is(stroke, CommandName.EditCell) => Edit(state).Step(),
         KeyStroke.Named named when (draft.IsEdited || named.Key is KeyName.Backspace or KeyName.Delete)
             && draft.Line.After(named.Key) is LineText line =>
             (state with { Draft = draft with { Line = line } }).Step(),
@@ -61,12 +60,12 @@ internal static class FormKeys
         {
             Draft = null,
             Dropped = draft.WasOffered ? null : draft,
-            Notice = draft.WasOffered ? null : new Notice("Typing dropped. ^Z brings it back."),
+            Notice = draft.WasOffered ? null : new Notice($"Typing dropped. {state.Table.KeyOf(CommandName.Undo)} brings it back."),
         };
 
     private static ScreenStep Leave(ScreenState state, KeyStroke stroke)
     {
-        if (CommandTable.Of(stroke) is not ScreenCommand command)
+        if (state.Table.Of(stroke, state.View) is not ScreenCommand command)
         {
             return state.Step();
         }
@@ -111,7 +110,7 @@ internal static class FormKeys
         {
             Notice = new Notice(lines.Length > MostLinesPasted
                 ? $"Pasted the first {MostLinesPasted} lines; {lines.Length - MostLinesPasted} were left out."
-                : $"Pasted {lines.Length} rows. ^Z takes them away again."),
+                : $"Pasted {lines.Length} rows. {state.Table.KeyOf(CommandName.Undo)} takes them away again."),
         };
     }
 

@@ -7,7 +7,7 @@ internal static class HelpKeys
 {
     internal static ScreenStep Press(ScreenState state, Overlay.Help help, KeyStroke stroke)
     {
-        ImmutableArray<HelpLine> lines = HelpLines.Of(state.View, help.Filter.Text);
+        ImmutableArray<HelpLine> lines = HelpLines.Of(state.Table, state.View, help.Filter.Text);
         switch (stroke)
         {
             case KeyStroke.Text { Grapheme: "?" }:

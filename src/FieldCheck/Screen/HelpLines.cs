@@ -6,7 +6,8 @@ namespace FieldCheck.Screen;
 internal static class HelpLines
 {
     /// <summary>How a beam is checked in a minute.</summary>
-    internal static ImmutableArray<string> InAMinute { get; } =
+    /// <param name="table">The commands.</param>
+    internal static ImmutableArray<string> InAMinute(CommandTable table) =>
     [
         "HOW TO CHECK A BEAM IN A MINUTE",
         "Type the length: 3.6, 3600mm, 12'-6 1/2\".",
@@ -23,28 +24,43 @@ internal static class HelpLines
         "Numbers are read back above the keys: slips show there.",
         "A cell marked ! does not read, one marked ? asks.",
         "Results follow every key; -- until every cell reads.",
-        "^Z undoes everything. Esc drops the typing, never leaves.",
-        "^S saves. ^O opens a preset or a file. ^Q leaves.",
+        $"{table.KeyOf(CommandName.Undo)} undoes everything. Esc drops the typing, never leaves.",
+        $"{table.KeyOf(CommandName.Save)} saves. {table.KeyOf(CommandName.Open)} opens a preset or a file. "
+            + $"{table.KeyOf(CommandName.Quit)} leaves.",
+    ];
+
+    /// <summary>How the Plots view is read.</summary>
+    internal static ImmutableArray<string> ReadingOff { get; } =
+    [
+        "HOW TO READ THE CURVES",
+        "Left and Right move the reading line; Tab goes from mark",
+        "  to mark: supports, load edges, peaks, zeros.",
+        "Type a place to go there: 1.25, 4 ft, then Enter;",
+        "  = first for A + 2 ft, mid 1, end.",
+        "What acts there stands below; at a jump, both sides.",
+        "All peaks are named below the curves.",
+        "v m d n show and hide shear, moment, deflection, axial.",
+        "f fills, u turns the sagging side, h draws half blocks:",
+        "  kept for next time.",
     ];
 
     /// <summary>All lines for a view: how it is done, then the keys; or of the keys those with certain words.</summary>
+    /// <param name="table">The commands.</param>
     /// <param name="view">The view.</param>
     /// <param name="filter">Words that must stand in a line; empty for all.</param>
     /// <returns>At least one line.</returns>
-    internal static ImmutableArray<HelpLine> Of(ScreenView view, string filter)
+    internal static ImmutableArray<HelpLine> Of(CommandTable table, ScreenView view, string filter)
     {
         ImmutableArray<HelpLine> keys =
         [
-            .. CommandTable.All
-                .Where(command => view == ScreenView.Beam || command.Group == CommandGroup.Beam)
-                .Select(Line),
+            .. table.In(view).Select(Line),
         ];
         string[] words = filter.Split(' ', StringSplitOptions.RemoveEmptyEntries);
         if (words.Length == 0)
         {
             return
             [
-                .. InAMinute.Select(text => new HelpLine("", text)),
+                .. (view == ScreenView.Plots ? ReadingOff : InAMinute(table)).Select(text => new HelpLine("", text)),
                 new HelpLine("", ""),
                 new HelpLine("", $"KEYS IN THE {view.ToString().ToUpperInvariant()} VIEW (Enter runs the line)"),
                 .. keys,

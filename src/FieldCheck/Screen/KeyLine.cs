@@ -8,44 +8,51 @@ internal static class KeyLine
     /// <summary>The keys in words, as many as there is room for; the menu always among them.</summary>
     /// <param name="state">The state.</param>
     /// <param name="width">Columns of the line.</param>
-    internal static string Of(ScreenState state, int width) => state.Overlay switch
+    internal static string Of(ScreenState state, int width)
     {
-        Overlay.Menu => "letter or arrows and Enter   Esc back",
-        Overlay.Help => "type to search   arrows   Enter runs the line   ? or Esc back",
-        Overlay.OpenList => "type to search   arrows   Enter open   Tab open as a copy   Esc back",
-        Overlay.NameLine => "Enter save   Esc back",
-        Overlay.Details { Draft: not null } => "Enter accept   Esc drop",
-        Overlay.Details => "type to replace   F2 edit   arrows   Esc back",
-        Overlay overlay => QuestionKeys.Words(state, overlay)?.Keys ?? "Esc back",
-        _ when state.Draft is CellDraft draft => draft.IsEdited
-            ? "Enter accept   Left Right Home End move   Esc drop"
-            : "Enter accept   Tab accept, right   F2 edit   Esc drop",
-        _ => OfTable(state, width),
-    };
+        string edit = $"{state.Table.KeyOf(CommandName.EditCell)} edit";
+        return state.Overlay switch
+        {
+            Overlay.Menu => "letter or arrows and Enter   Esc back",
+            Overlay.Help => "type to search   arrows   Enter runs the line   ? or Esc back",
+            Overlay.OpenList => "type to search   arrows   Enter open   Tab open as a copy   Esc back",
+            Overlay.NameLine => "Enter save   Esc back",
+            Overlay.PlaceLine => "Enter read off there   Esc back",
+            Overlay.Settings => "arrows   Space or Enter changes it   Esc back",
+            Overlay.Details { Draft: not null } => "Enter accept   Esc drop",
+            Overlay.Details => $"type to replace   {edit}   arrows   Esc back",
+            Overlay overlay => QuestionKeys.Words(state, overlay)?.Keys ?? "Esc back",
+            _ when state.Draft is CellDraft draft => draft.IsEdited
+                ? "Enter accept   Left Right Home End move   Esc drop"
+                : $"Enter accept   Tab accept, right   {edit}   Esc drop",
+            _ => OfTable(state, width),
+        };
+    }
 
     private static string OfTable(ScreenState state, int width)
     {
-        ScreenCommand menu = CommandTable.All.Single(command => command.Name == CommandName.Menu);
-        ScreenCommand leave = CommandTable.All.Single(command => command.Name == CommandName.Quit);
-        List<string> hints = [];
-        int left = width - menu.Hint!.Length - 1;
-        foreach (ScreenCommand command in CommandTable.All)
+        string menu = HintOf(state, state.Table[CommandName.Menu]);
+        string leave = HintOf(state, state.Table[CommandName.Quit]);
+        List<string> hints = state.View == ScreenView.Plots ? ["<- -> read", "type x"] : [];
+        int left = width - menu.Length - 1 - hints.Sum(hint => hint.Length + Between.Length);
+        foreach (ScreenCommand command in state.Table.In(state.View))
         {
-            bool isHere = command != menu && command != leave && command.Hint is not null
-                && (state.View == ScreenView.Beam || command.Group == CommandGroup.Beam);
-            if (isHere && command.Hint!.Length + Between.Length <= left)
+            bool isHere = command.Hint is not null && command.Name is not (CommandName.Menu or CommandName.Quit);
+            string hint = isHere ? HintOf(state, command) : "";
+            if (isHere && hint.Length + Between.Length <= left)
             {
-                hints.Add(command.Hint);
-                left -= command.Hint.Length + Between.Length;
+                hints.Add(hint);
+                left -= hint.Length + Between.Length;
             }
         }
 
-        if (state.View != ScreenView.Beam && left > 16)
-        {
-            hints.Add("Esc Beam view");
-        }
+        hints.Add(menu);
+        return string.Join(Between, leave.Length + Between.Length <= left ? hints.Append(leave) : hints);
+    }
 
-        hints.Add(menu.Hint);
-        return string.Join(Between, leave.Hint!.Length + Between.Length <= left ? hints.Append(leave.Hint) : hints);
+    private static string HintOf(ScreenState state, ScreenCommand command)
+    {
+        string twin = command.Twin is CommandName name ? $" {state.Table.KeyOf(name)}" : "";
+        return $"{command.ShortestWords}{twin} {command.Hint}";
     }
 }

@@ -11,12 +11,14 @@ internal static class KeyList
         StringBuilder page = new();
         page.Append("# Keys\n\n");
         page.Append("Made from the program's own table of commands; a test fails where the two differ.\n");
-        page.Append("`^D` is Ctrl and D. `/ c` is the menu: a slash, then the letter.\n");
+        page.Append("`^D` is Ctrl and D. `/ c` is the menu: a slash, then the letter.\n"
+            + "The name in the last column binds the command to other keys: see settings.md.\n");
         Table(page, CommandGroup.Cell, "In the form: cells");
         Table(page, CommandGroup.Row, "In the form: rows");
+        Table(page, CommandGroup.Plots, "In the Plots view");
         Table(page, CommandGroup.Beam, "Everywhere");
         page.Append("\n## In a minute\n\n");
-        foreach (string line in HelpLines.InAMinute.Skip(1))
+        foreach (string line in HelpLines.InAMinute(CommandTable.Default).Skip(1))
         {
             page.Append(line.StartsWith(' ') ? "" : "- ").Append(line).Append('\n');
         }
@@ -26,14 +28,15 @@ internal static class KeyList
 
     private static void Table(StringBuilder page, CommandGroup group, string heading)
     {
-        page.Append("\n## ").Append(heading).Append("\n\n| key | menu | does |\n| --- | --- | --- |\n");
-        foreach (ScreenCommand command in CommandTable.All.Where(command => command.Group == group))
+        page.Append("\n## ").Append(heading).Append("\n\n| key | menu | does | name in settings |\n| --- | --- | --- | --- |\n");
+        foreach (ScreenCommand command in CommandTable.Default.All.Where(command => command.Group == group))
         {
             string menu = command.MenuWords.Length > 0 ? $"`{command.MenuWords}`" : "";
             IEnumerable<string> keys = command.KeyWords
                 .Split(' ', StringSplitOptions.RemoveEmptyEntries)
                 .Select(key => $"`{key}`");
-            page.Append($"| {string.Join(' ', keys)} | {menu} | {command.Words} |\n");
+            string name = command.HasFixedKeys ? "" : $"`{command.SettingsName}`";
+            page.Append($"| {string.Join(' ', keys)} | {menu} | {command.Words} | {name} |\n");
         }
     }
 }

@@ -9,8 +9,8 @@ internal static class MenuKeys
     /// <param name="state">The state.</param>
     /// <param name="page">The page.</param>
     internal static ImmutableArray<MenuEntry> EntriesOf(ScreenState state, MenuPage page) => page == MenuPage.Views
-        ? [.. ScreenViews.All.Select(OfView)]
-        : [.. CommandTable.MenuOf(state.View).Select(command => OfCommand(state, command))];
+        ? [.. ScreenViews.All.Select(view => OfView(state, view))]
+        : [.. state.Table.MenuOf(state.View).Select(command => OfCommand(state, command))];
 
     internal static ScreenStep Press(ScreenState state, Overlay.Menu menu, KeyStroke stroke)
     {
@@ -27,14 +27,14 @@ internal static class MenuKeys
         }
 
         int choice = OverlayKeys.Moved(menu.Choice, entries.Length, stroke);
-        return stroke is KeyStroke.Control && CommandTable.Of(stroke) is ScreenCommand command
+        return stroke is KeyStroke.Control && state.Table.Of(stroke, state.View) is ScreenCommand command
             ? Commands.Run(state with { Overlay = null }, command.Name, stroke)
             : (state with { Overlay = menu with { Choice = choice } }).Step();
     }
 
-    private static MenuEntry OfView(ScreenView view)
+    private static MenuEntry OfView(ScreenState state, ScreenView view)
     {
-        ScreenCommand command = CommandTable.All.Single(entry => entry.Name == ScreenViews.CommandOf(view));
+        ScreenCommand command = state.Table[ScreenViews.CommandOf(view)];
         return new MenuEntry(command.Name, ScreenViews.LetterOf(view), command.Words, command.KeyWords);
     }
 

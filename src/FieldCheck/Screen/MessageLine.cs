@@ -23,7 +23,7 @@ internal static class MessageLine
             case Overlay.Details details:
                 return DetailWords.Of(state, details);
             case Overlay.Help help:
-                return new Notice(HelpLines.Of(state.View, help.Filter.Text)[help.Choice].Words, Role.Faint);
+                return new Notice(HelpLines.Of(state.Table, state.View, help.Filter.Text)[help.Choice].Words, Role.Faint);
             case Overlay.OpenList:
                 return new Notice("");
             default:

@@ -19,8 +19,8 @@ internal static class OverlayKeys
         return stroke switch
         {
             KeyStroke.Named { Key: KeyName.Escape } => Back(state, overlay),
-            KeyStroke.Control { Letter: 'L' } => state.Step(new Effect.Redraw()),
-            KeyStroke.Control { Letter: 'C' or 'Q' } => Leave(state, overlay),
+            KeyStroke.Control when state.Table.Is(stroke, CommandName.Redraw) => state.Step(new Effect.Redraw()),
+            KeyStroke.Control when state.Table.Is(stroke, CommandName.Quit) => Leave(state, overlay),
             _ => overlay switch
             {
                 Overlay.Menu menu => MenuKeys.Press(state, menu, stroke),

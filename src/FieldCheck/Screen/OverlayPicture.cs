@@ -24,7 +24,7 @@ internal static class OverlayPicture
 
     private static Picture Help(ScreenState state, Overlay.Help help, int width, int height)
     {
-        ImmutableArray<HelpLine> lines = HelpLines.Of(state.View, help.Filter.Text);
+        ImmutableArray<HelpLine> lines = HelpLines.Of(state.Table, state.View, help.Filter.Text);
         int keys = Math.Min(WidestKeys, width / 4);
         return ListPicture.Of(
             $"Help   type to search: {help.Filter.Text}",

@@ -68,7 +68,7 @@ internal static class RowCommands
         {
             DeletedRow = FormRow.At(state.Document, focus.Block, focus.Row),
             Focus = FormMoves.Within(deleted.Sheet, focus),
-            Notice = new Notice($"{char.ToUpperInvariant(name[0])}{name[1..]} deleted. ^Z brings it back."),
+            Notice = new Notice($"{char.ToUpperInvariant(name[0])}{name[1..]} deleted. {state.Table.KeyOf(CommandName.Undo)} brings it back."),
         };
     }
 

@@ -56,7 +56,7 @@ public sealed class CommandTableTests
     {
         Assert.All(HelpLines.Of(ScreenView.Beam, ""), line =>
             Assert.InRange((line.Command is null ? 0 : 23) + line.Words.Length, 0, 78));
-        Assert.All(HelpLines.InAMinute, line => Assert.InRange(line.Length, 1, 58));
+        Assert.All(HelpLines.InAMinute(CommandTable.Default), line => Assert.InRange(line.Length, 1, 58));
     }
 
     [Theory]
