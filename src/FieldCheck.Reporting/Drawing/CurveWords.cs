@@ -18,7 +18,6 @@ internal sealed record CurveWords(
         string force = words.Unit(QuantityKind.Force);
         string moment = words.Unit(QuantityKind.Moment);
         string movement = words.Beam.Display.MovementUnit;
-        string sag = isSagDown ? "sag down" : "sag up";
         string sagging = isSagDown ? "+ = sagging, below" : "+ = sagging, above";
         return curve switch
         {
@@ -26,7 +25,7 @@ internal sealed record CurveWords(
                 ["shear", force, "+ left", "part", "pushed", "up"], $"shear, {force} (+ = left part pushed up)"),
             Curve.Axial => Forces(["axial", force, "+ pull"], $"axial force, {force} (+ = tension)"),
             Curve.Moment => new CurveWords(
-                ["moment", moment, sag],
+                isSagDown ? ["moment", moment, "sag", "down"] : ["moment", moment, "sag up"],
                 $"moment, {moment} ({sagging})",
                 value => words.Signed(value, QuantityKind.Moment),
                 value => words.Signed(value, QuantityKind.Moment)),

@@ -10,7 +10,9 @@ namespace FieldCheck.CommandLine;
 /// <param name="PersonalPresets">The person's own presets.</param>
 /// <param name="SitePresets">Presets of a site, in order.</param>
 /// <param name="State">Unsaved work and what was opened last.</param>
-internal sealed record Folders(string PersonalPresets, ImmutableArray<string> SitePresets, string State)
+/// <param name="Settings">The file of the person's settings.</param>
+internal sealed record Folders(
+    string PersonalPresets, ImmutableArray<string> SitePresets, string State, string Settings)
 {
     /// <summary>Names folders of site presets in place of those found by themselves; parted as PATH is.</summary>
     internal const string SiteVariable = "FIELDCHECK_PRESETS";
@@ -35,7 +37,14 @@ internal sealed record Folders(string PersonalPresets, ImmutableArray<string> Si
         string state = isWindows
             ? Absolute(environment, "LOCALAPPDATA") ?? Path.Combine(environment.HomeFolder, "AppData", "Local")
             : Absolute(environment, "XDG_STATE_HOME") ?? Path.Combine(environment.HomeFolder, ".local", "state");
-        return new(Path.Combine(data, Program, Presets), Site(environment, openedFile), Path.Combine(state, Program));
+        string settings = isWindows
+            ? data
+            : Absolute(environment, "XDG_CONFIG_HOME") ?? Path.Combine(environment.HomeFolder, ".config");
+        return new(
+            Path.Combine(data, Program, Presets),
+            Site(environment, openedFile),
+            Path.Combine(state, Program),
+            Path.Combine(settings, Program, "settings.toml"));
     }
 
     private static ImmutableArray<string> Site(CommandEnvironment environment, string? openedFile)

@@ -1,5 +1,7 @@
+using FieldCheck.Settings;
 using FieldCheck.Sheet.Document;
 using FieldCheck.Sheet.Presets;
+using FieldCheck.Sheet.Settings;
 
 namespace FieldCheck.CommandLine;
 
@@ -93,13 +95,20 @@ internal static class FormCommand
         BeamDocument document,
         BeamFileText? origin,
         Arguments arguments,
-        CommandEnvironment environment) => new()
+        CommandEnvironment environment)
+    {
+        Folders folders = Folders.Of(environment, file is null ? null : Path.GetFullPath(file, environment.CurrentFolder));
+        PreferencesReading settings = PreferencesReading.Of(new SettingsFile(folders.Settings));
+        return new()
         {
             Path = file,
             Document = document,
             Origin = origin,
             NoColor = arguments.NoColor || !string.IsNullOrEmpty(environment.Variable("NO_COLOR")),
-            Folders = Folders.Of(environment, file is null ? null : Path.GetFullPath(file, environment.CurrentFolder)),
+            Preferences = settings.Preferences,
+            SettingsProblem = settings.Problems is [FileProblem first, ..] ? first.ToString() : null,
+            Folders = folders,
             Clock = environment.Clock,
         };
+    }
 }

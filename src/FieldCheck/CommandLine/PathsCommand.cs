@@ -11,6 +11,7 @@ internal static class PathsCommand
             "Your presets:  " + folders.PersonalPresets,
             .. folders.SitePresets.Select(folder => "Site presets:  " + folder),
             "Unsaved work:  " + folders.State,
+            "Settings:      " + folders.Settings,
         ]));
         return ExitStatus.Holds;
     }

@@ -1,3 +1,4 @@
+using FieldCheck.Screen;
 using FieldCheck.Sheet.Document;
 using FieldCheck.Sheet.Presets;
 
@@ -17,6 +18,12 @@ internal sealed record StartRequest
 
     /// <summary>True: it is the built-in example, to be marked as such until changed.</summary>
     public bool IsExample => Path is null;
+
+    /// <summary>What the person wants otherwise than it comes.</summary>
+    public Preferences Preferences { get; init; } = new();
+
+    /// <summary>What is wrong with the settings file, so that none of it is used; null: nothing.</summary>
+    public string? SettingsProblem { get; init; }
 
     /// <summary>True: no colour.</summary>
     public required bool NoColor { get; init; }

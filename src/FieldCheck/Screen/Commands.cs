@@ -19,6 +19,7 @@ internal static class Commands
         CommandName.NewBeam => FileSteps.Leave(state, new AfterSave.Begin()),
         CommandName.Quit => FileSteps.Leave(state, new AfterSave.Leave()),
         CommandName.Redraw => state.Step(new Effect.Redraw()),
+        CommandName.ReadAt => PlotsKeys.AskPlace(state, LineText.Empty).Step(),
         _ => Change(state, name, (stroke as KeyStroke.Named)?.Key).Step(),
     };
 
@@ -51,9 +52,10 @@ internal static class Commands
         CommandName.PlotsView => state with { View = ScreenView.Plots },
         CommandName.PreviousView => state with { View = ScreenViews.Next(state.View, -1) },
         CommandName.NextView => state with { View = ScreenViews.Next(state.View, 1) },
+        CommandName.Settings => state with { Overlay = new Overlay.Settings() },
         CommandName.MoreOfBeam => state with { Overlay = new Overlay.Details(new DetailPage(null)) },
         _ when state.View == ScreenView.Beam => InForm(state, name, key),
-        _ => state,
+        _ => PlotsKeys.Change(state, name, key),
     };
 
     private static ScreenState InForm(ScreenState state, CommandName name, KeyName? key) => name switch

@@ -40,6 +40,10 @@ internal abstract record Effect
     /// <summary>Nothing is unsaved any more: the work kept for this session may go.</summary>
     internal sealed record DropRecovery : Effect;
 
+    /// <summary>Keep what the person wants for the next start; answered where that cannot be done.</summary>
+    /// <param name="Preferences">What the person wants.</param>
+    internal sealed record KeepPreferences(Preferences Preferences) : Effect;
+
     /// <summary>Leave the program.</summary>
     internal sealed record Quit : Effect;
 

@@ -72,6 +72,8 @@ internal static class FileSteps
         Stored = document,
         Calculate = state.Calculate,
         Settled = state.Settled,
+        Preferences = state.Preferences,
+        IsAsciiOnly = state.IsAsciiOnly,
         Focus = Asked.First(document) ?? FormMoves.First,
         IsAsking = Asked.First(document) is not null,
     };

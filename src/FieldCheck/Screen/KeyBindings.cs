@@ -33,7 +33,7 @@ internal static class KeyBindings
             }
         }
 
-        CommandTable bound = new([.. table.All.Select(command => Bound(command, asked))]);
+        CommandTable bound = asked.Count == 0 ? table : new([.. table.All.Select(command => Bound(command, asked))]);
         foreach (NamedFigure binding in bindings.Where(binding => CommandOf(table, binding.Name) is not null))
         {
             problems.AddRange(Clashes(bound, CommandOf(bound, binding.Name)!)

@@ -33,7 +33,7 @@ internal static class KeyLine
     {
         string menu = HintOf(state, state.Table[CommandName.Menu]);
         string leave = HintOf(state, state.Table[CommandName.Quit]);
-        List<string> hints = state.View == ScreenView.Plots ? ["<- -> read", "type x"] : [];
+        List<string> hints = state.View == ScreenView.Plots ? ["Left Right read", "type a place"] : [];
         int left = width - menu.Length - 1 - hints.Sum(hint => hint.Length + Between.Length);
         foreach (ScreenCommand command in state.Table.In(state.View))
         {

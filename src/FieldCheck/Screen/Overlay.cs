@@ -52,6 +52,14 @@ internal abstract record Overlay
     /// <param name="Words">What it is.</param>
     internal sealed record RecoveryOffer(BeamDocument Document, BeamOrigin Origin, string Words) : Overlay;
 
+    /// <summary>The line in which a place to read off is typed.</summary>
+    /// <param name="Text">The place so far.</param>
+    internal sealed record PlaceLine(LineText Text) : Overlay;
+
+    /// <summary>What the person may want otherwise.</summary>
+    /// <param name="Choice">The line the person is on, counted from 0.</param>
+    internal sealed record Settings(int Choice = 0) : Overlay;
+
     /// <summary>Keys without a column, one a line.</summary>
     /// <param name="Page">Which keys.</param>
     /// <param name="Choice">The line the person is on, counted from 0.</param>

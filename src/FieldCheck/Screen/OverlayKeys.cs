@@ -27,6 +27,8 @@ internal static class OverlayKeys
                 Overlay.Help help => HelpKeys.Press(state, help, stroke),
                 Overlay.OpenList list => OpenListKeys.Press(state, list, stroke),
                 Overlay.NameLine line => Name(state, line, stroke),
+                Overlay.PlaceLine line => PlotsKeys.Press(state, line, stroke),
+                Overlay.Settings settings => SettingsKeys.Press(state, settings, stroke),
                 Overlay.UnsavedQuestion question => QuestionKeys.Press(state, question, stroke),
                 Overlay.SaveQuestion question => QuestionKeys.Press(state, question, stroke),
                 Overlay.Details details => DetailKeys.Press(state, details, stroke),

@@ -18,6 +18,7 @@ internal static class OverlayPicture
     {
         Overlay.Help help => Help(state, help, width, height),
         Overlay.OpenList list => OpenList(list, width, height),
+        Overlay.Settings settings => SettingsPicture.Of(state, settings, width, height),
         Overlay.Details details => Details(state, details, width, height),
         _ => null,
     };

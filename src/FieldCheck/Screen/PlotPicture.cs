@@ -24,14 +24,16 @@ internal static class PlotPicture
     /// <param name="width">Columns; 1 or more.</param>
     /// <param name="height">Lines; 0 or more.</param>
     internal static ImmutableArray<PictureLine> Sketch(ScreenState state, int width, int height) =>
-        Drawn(OfBeam(state.Shown, width, height, state.CombinationShown), RoleOf(state), width, height);
+        Drawn(OfBeam(state.Shown, width, height, state.CombinationShown, ReadingOf(state)), RoleOf(state), width, height);
 
     /// <summary>The sketch of a beam, in as many lines as it fits best.</summary>
     /// <param name="calculation">What came of the beam.</param>
     /// <param name="width">Columns.</param>
     /// <param name="height">Lines at most.</param>
     /// <param name="combination">Which combination's loads and reactions are shown, counted from 0.</param>
-    internal static ImmutableArray<string> OfBeam(Calculation calculation, int width, int height, int combination = 0)
+    /// <param name="reading">Where the reading line stands [m from the left end]; null for none.</param>
+    internal static ImmutableArray<string> OfBeam(
+        Calculation calculation, int width, int height, int combination = 0, double? reading = null)
     {
         if (width < Narrowest || height < 1)
         {
@@ -41,7 +43,8 @@ internal static class PlotPicture
         ImmutableArray<string> rows = [];
         for (int labels = height > 4 ? 2 : 1; labels >= 0; labels--)
         {
-            rows = BeamSketch.Draw(calculation, combination, Math.Min(width, Widest), new SketchStyle(Margin, labels));
+            SketchStyle style = new(Margin, labels, reading);
+            rows = BeamSketch.Draw(calculation, combination, Math.Min(width, Widest), style);
             if (rows.Length <= height)
             {
                 break;
@@ -60,7 +63,7 @@ internal static class PlotPicture
     {
         bool fits = width >= Narrowest && height >= Lowest;
         ImmutableArray<string> rows = fits && CurveOf(state, curve) is PlotCurve plot
-            ? DiagramPlot.Draw(plot, Math.Min(width, Widest), Math.Min(height, Highest), new PlotStyle(Margin: Margin))
+            ? DiagramPlot.Draw(plot, Math.Min(width, Widest), Math.Min(height, Highest), StyleOf(state))
             : [];
         return Drawn(rows, RoleOf(state), width, height);
     }
@@ -73,25 +76,45 @@ internal static class PlotPicture
     internal static ImmutableArray<PictureLine> Peaks(
         ScreenState state, ImmutableArray<Curve> curves, int width, int height)
     {
-        IEnumerable<string> lines = width < Narrowest
+        ImmutableArray<string> lines = width < Narrowest
             ? []
-            : curves
-                .Select(curve => CurveOf(state, curve))
-                .OfType<PlotCurve>()
-                .SelectMany(plot => DiagramPlot.PeakLines(plot, width));
-        return Drawn([.. lines.Take(height)], state.Age == ResultsAge.UpToDate ? Role.Text : Role.Faint, width, height);
+            : DiagramPlot.PeakLines(
+                curves.Select(curve => CurveOf(state, curve)).OfType<PlotCurve>(), Math.Min(width, Widest), height);
+        return Drawn(lines, state.Age == ResultsAge.UpToDate ? Role.Text : Role.Faint, width, height);
     }
 
-    /// <summary>True: the curve can be drawn; deflections need a stiffness.</summary>
+    /// <summary>The curves of the Plots view that can be drawn, from its top down.</summary>
+    /// <param name="state">The state.</param>
+    internal static IEnumerable<Curve> CurvesOf(ScreenState state) =>
+        state.Preferences.Plots.Curves.Where(curve => Has(state, curve));
+
+    /// <summary>True: the curve can be drawn; deflections need a stiffness, axial forces something that acts along.</summary>
     /// <param name="state">The state.</param>
     /// <param name="curve">Which.</param>
     internal static bool Has(ScreenState state, Curve curve) => CurveOf(state, curve) is not null;
 
-    private static PlotCurve? CurveOf(ScreenState state, Curve curve) =>
-        state.Shown is { Beam: BuiltBeam beam, Outcome: BeamOutcome.Stands stands }
-        && (curve != Curve.Deflection || beam.Model.HasAbsoluteStiffness)
-            ? PlotCurve.Of(beam, stands.Combinations[state.CombinationShown].Response, curve)
-            : null;
+    private static PlotCurve? CurveOf(ScreenState state, Curve curve)
+    {
+        if (state.Shown is not { Beam: BuiltBeam beam, Outcome: BeamOutcome.Stands stands }
+            || (curve == Curve.Deflection && !beam.Model.HasAbsoluteStiffness))
+        {
+            return null;
+        }
+
+        BeamResponse response = stands.Combinations[state.CombinationShown].Response;
+        PlotCurve plot = PlotCurve.Of(beam, response, curve, state.Preferences.Plots.IsSagDown);
+        return curve == Curve.Axial && plot.Peaks.All(peak => Math.Abs(peak.Value) <= plot.Negligible) ? null : plot;
+    }
+
+    private static PlotStyle StyleOf(ScreenState state)
+    {
+        PlotOptions plots = state.Preferences.Plots;
+        PlotGlyphs glyphs = state.IsAsciiOnly ? PlotGlyphs.Ascii : plots.Glyphs;
+        return new PlotStyle(glyphs, plots.IsFilled, Margin, ReadingOf(state));
+    }
+
+    private static double? ReadingOf(ScreenState state) =>
+        state.View == ScreenView.Plots ? ReadingLine.On(state)?.Position : null;
 
     private static Role RoleOf(ScreenState state) =>
         state.Age == ResultsAge.UpToDate ? Role.Accent : Role.Faint;

@@ -3,10 +3,17 @@ using FieldCheck.Mechanics.Response;
 
 namespace FieldCheck.Screen;
 
-/// <summary>Draws the Plots view between title and message line: the beam and its curves, large.</summary>
+/// <summary>Draws the Plots view between title and message line: the beam and its curves, large, and what is read off.</summary>
 internal static class PlotsViewPicture
 {
-    private static readonly ImmutableArray<Curve> Curves = [Curve.Shear, Curve.Moment, Curve.Deflection];
+    private const int Narrowest = 20;
+    private const int LeastCurve = 4;
+    private const int SketchFrom = 14;
+    private const int SketchHeight = 4;
+    private const int PeaksFrom = 18;
+    private const int MostPeaks = 3;
+    private const int CurvesFrom = 6;
+    private const int MostReadings = 2;
 
     /// <summary>The view; in a low window the curves that come first.</summary>
     /// <param name="state">The state.</param>
@@ -14,23 +21,52 @@ internal static class PlotsViewPicture
     /// <param name="height">Lines; 1 or more.</param>
     internal static ImmutableArray<PictureLine> Of(ScreenState state, int width, int height)
     {
-        if (state.Shown.Beam is null || !PlotPicture.Has(state, Curve.Shear))
+        if (ReadingLine.On(state) is not ReadingLine line)
         {
             return ResultsPicture.Of(state, width, height);
         }
 
-        ImmutableArray<Curve> curves =
-            [.. Curves.Where(curve => PlotPicture.Has(state, curve)).Take(Math.Max(height / 4, 1))];
-        int sketch = height >= 12 ? 4 : 0;
-        int peaks = height >= 16 ? Math.Min(curves.Length, height / 8) : 0;
-        int room = height - sketch - peaks;
-        IEnumerable<PictureLine> plots = curves.SelectMany((curve, index) => PlotPicture.Diagram(
-            state, curve, width, room * (index + 1) / curves.Length - room * index / curves.Length));
+        if (height < CurvesFrom)
+        {
+            return Filled(Foot(state, line, width, height), width, height);
+        }
+
+        ImmutableArray<PictureLine> foot = [.. Foot(state, line, width, MostReadings).Take(Math.Max(height / 4, 1))];
+        ImmutableArray<Curve> chosen = [.. PlotPicture.CurvesOf(state)];
+        int sketch = height >= SketchFrom ? SketchHeight : 0;
+        int room = height - foot.Length - sketch;
+        ImmutableArray<Curve> curves = [.. chosen.Take(Math.Max(room / LeastCurve, 1))];
+        int peaks = height >= PeaksFrom ? Math.Min(MostPeaks, room / (2 * LeastCurve)) : 0;
+        room -= peaks;
+        IEnumerable<PictureLine> plots = curves.IsEmpty
+            ? Nothing(state, width, room)
+            : curves.SelectMany((curve, index) => PlotPicture.Diagram(
+                state, curve, width, room * (index + 1) / curves.Length - room * index / curves.Length));
         return
         [
             .. PlotPicture.Sketch(state, width, sketch),
             .. plots,
             .. PlotPicture.Peaks(state, curves, width, peaks),
+            .. foot,
         ];
+    }
+
+    private static ImmutableArray<PictureLine> Filled(IEnumerable<PictureLine> lines, int width, int height) =>
+        [.. lines.Concat(Enumerable.Repeat(LineWriter.Line("", width), height)).Take(height)];
+
+    private static IEnumerable<PictureLine> Foot(ScreenState state, ReadingLine line, int width, int readings)
+    {
+        string tab = state.Table.KeyOf(CommandName.NextMark);
+        return
+        [
+            .. line.Lines(Math.Max(width, Narrowest)).Take(readings).Select(text => LineWriter.Line(text, width)),
+            LineWriter.Line(line.MarksInWords(tab), width, Role.Faint),
+        ];
+    }
+
+    private static ImmutableArray<PictureLine> Nothing(ScreenState state, int width, int height)
+    {
+        string words = $"None of the curves that are shown can be drawn. {state.Table.KeyOf(CommandName.MomentCurve)} shows the moment.";
+        return Filled([LineWriter.Line(words, width)], width, height);
     }
 }

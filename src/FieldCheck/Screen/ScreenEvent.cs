@@ -54,6 +54,14 @@ internal abstract record ScreenEvent
     /// <param name="Text">What the system said.</param>
     internal sealed record RecoveryRefused(string Text) : ScreenEvent;
 
+    /// <summary>What the person wants could not be kept for the next start.</summary>
+    /// <param name="Text">Why not.</param>
+    internal sealed record PreferencesRefused(string Text) : ScreenEvent;
+
+    /// <summary>Something is to be told at the start.</summary>
+    /// <param name="Text">One sentence.</param>
+    internal sealed record Told(string Text) : ScreenEvent;
+
     /// <summary>The program is being ended from outside: work is kept and the screen left.</summary>
     internal sealed record Stopped : ScreenEvent;
 }

@@ -46,11 +46,16 @@ internal static class ScreenPicture
 
     private static (PictureLine Line, int? Caret) Message(ScreenState state, int width)
     {
-        if (state.Overlay is Overlay.NameLine name && state.Notice is null)
+        (string Ask, LineText Line)? typing = state.Overlay switch
         {
-            const string ask = "Save as: ";
+            Overlay.NameLine name => ("Save as: ", name.Name),
+            Overlay.PlaceLine place => ("Read off at: ", place.Text),
+            _ => null,
+        };
+        if (typing is (string ask, LineText line) && state.Notice is null)
+        {
             int room = Math.Max(width - ask.Length - 1, 1);
-            (string seen, int column) = CaretWindow.Of(name.Name.Text, name.Name.Caret, room);
+            (string seen, int column) = CaretWindow.Of(line.Text, line.Caret, room);
             PictureLine typed = new LineWriter(width).Add(ask, Role.Accent).Add(seen).End();
             return (typed, Math.Min(ask.Length + column, width - 1));
         }

@@ -48,6 +48,15 @@ internal sealed record ScreenState
     /// <summary>The view.</summary>
     internal ScreenView View { get; init; }
 
+    /// <summary>What the person wants otherwise than it comes.</summary>
+    internal Preferences Preferences { get; init; } = new();
+
+    /// <summary>True: only ASCII can be shown.</summary>
+    internal bool IsAsciiOnly { get; init; }
+
+    /// <summary>Where the reading line was put [m from the left end]; null: nowhere yet.</summary>
+    internal double? Reading { get; init; }
+
     /// <summary>What lies over the view; null: nothing.</summary>
     internal Overlay? Overlay { get; init; }
 
@@ -67,6 +76,9 @@ internal sealed record ScreenState
     /// Which combination's results are shown, counted from 0; the last there is where there are fewer.
     /// </summary>
     internal int Combination { get; init; }
+
+    /// <summary>The commands and their keys.</summary>
+    internal CommandTable Table => Preferences.Table;
 
     /// <summary>The beam as the form edits it.</summary>
     internal FormSheet Sheet => History.Sheet;

@@ -22,18 +22,24 @@ internal static class ScreenUpdate
             ScreenEvent.KeepDue => Keep(state),
             ScreenEvent.RecoveryRefused refused =>
                 Told(state, new Notice($"Unsaved work is not being kept: {refused.Text}", Role.Warn)),
+            ScreenEvent.PreferencesRefused refused =>
+                Told(state, new Notice($"Not kept for next time: {refused.Text}", Role.Warn)),
+            ScreenEvent.Told told => Told(state, new Notice(told.Text, Role.Warn)),
             ScreenEvent.Stopped => Stop(state),
             _ => throw new UnreachableException(),
         };
         ScreenState next = LiveResults.Follow(state, step.State);
-        return new ScreenStep(next, [.. Kept(state, next, step), .. step.Effects]);
+        Effect[] preferences = next.Preferences == state.Preferences ? [] : [new Effect.KeepPreferences(next.Preferences)];
+        return new ScreenStep(next, [.. Kept(state, next, step), .. preferences, .. step.Effects]);
     }
 
     private static ScreenStep Told(ScreenState state, Notice notice) => (state with { Notice = notice }).Step();
 
     private static ScreenStep Press(ScreenState state, KeyStroke stroke)
     {
-        ScreenState told = state with { Notice = null, ReadBack = null };
+        // What is told at the start is read only once the work that is offered over it is answered for.
+        bool isStillUnread = state.Overlay is Overlay.RecoveryOffer;
+        ScreenState told = state with { Notice = isStillUnread ? state.Notice : null, ReadBack = null };
         ScreenStep step = told.Overlay is Overlay overlay
             ? OverlayKeys.Press(told, overlay, stroke)
             : FormKeys.Press(told, stroke);

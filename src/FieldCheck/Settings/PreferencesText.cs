@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using FieldCheck.Mechanics.Response;
 using FieldCheck.Reporting.Drawing;
 using FieldCheck.Screen;
-using FieldCheck.Sheet.Document;
 using FieldCheck.Sheet.Reading;
 using FieldCheck.Sheet.Settings;
 

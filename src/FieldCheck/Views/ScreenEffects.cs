@@ -3,8 +3,10 @@ using System.Text;
 using FieldCheck.CommandLine;
 using FieldCheck.Recovery;
 using FieldCheck.Screen;
+using FieldCheck.Settings;
 using FieldCheck.Sheet.Presets;
 using FieldCheck.Sheet.Reading;
+using FieldCheck.Sheet.Settings;
 
 namespace FieldCheck.Views;
 
@@ -33,6 +35,11 @@ internal sealed class ScreenEffects(StartRequest start)
             case Effect.TakeRecovery:
                 Forget(ref _leftBehind);
                 return null;
+            case Effect.KeepPreferences keep:
+                return new SettingsFile(start.Folders.Settings).Change(
+                    settings => PreferencesText.Write(settings, keep.Preferences)) is string refusal
+                        ? new ScreenEvent.PreferencesRefused(refusal)
+                        : null;
             case Effect.DropRecovery:
                 _recovery.Drop();
                 return null;

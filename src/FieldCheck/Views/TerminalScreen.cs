@@ -40,7 +40,10 @@ internal static class TerminalScreen
         BeamOrigin origin = start.Path is string path
             ? BeamOrigin.File(path, start.Origin)
             : new BeamOrigin(BeamOrigin.NameOf(start.Origin!.Name), null, start.Origin, IsExample: true);
-        return ScreenState.Start(start.Document, origin, document => Calculation.Run(document, catalogue, solver));
+        return ScreenState.Start(start.Document, origin, document => Calculation.Run(document, catalogue, solver)) with
+        {
+            Preferences = start.Preferences,
+        };
     }
 
     private static int RunIsolated(StartRequest start, ScreenEffects effects)
@@ -63,6 +66,11 @@ internal static class TerminalScreen
             window.Happen(new ScreenEvent.Key(new KeyStroke.Paste(paste.Text)));
             paste.Handled = true;
         };
+        if (start.SettingsProblem is string problem)
+        {
+            window.Happen(new ScreenEvent.Told($"{problem} - none of these settings is used."));
+        }
+
         if (effects.FindLeftBehind() is ScreenEvent offer)
         {
             window.Happen(offer);

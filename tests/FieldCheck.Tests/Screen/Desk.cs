@@ -21,9 +21,9 @@ internal sealed class Desk
     {
     }
 
-    internal Desk(BeamDocument document, BeamOrigin origin)
+    internal Desk(BeamDocument document, BeamOrigin origin, Preferences? preferences = null)
     {
-        State = ScreenState.Start(document, origin, Calculate);
+        State = ScreenState.Start(document, origin, Calculate) with { Preferences = preferences ?? new Preferences() };
     }
 
     internal ScreenState State { get; private set; }

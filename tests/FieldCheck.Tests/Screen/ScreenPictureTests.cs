@@ -52,7 +52,7 @@ public sealed class ScreenPictureTests
         Desk desk = new(Beams.Trench, new BeamOrigin("梁 bearer with a name that is longer than the window is wide"));
         foreach (string keys in Situations.Values)
         {
-            desk.Press("Esc Esc Esc PageUp PageUp").Press(keys);
+            desk.Press("Esc Esc Esc PgUp PgUp").Press(keys);
             for (int width = 1; width <= 130; width += width < 24 ? 1 : 7)
             {
                 for (int height = 1; height <= 50; height += height < 24 ? 1 : 7)
