@@ -68,6 +68,13 @@ internal static class PlotPicture
         return Drawn(rows, RoleOf(state), width, height);
     }
 
+    /// <summary>How many lines the peaks of curves take in words.</summary>
+    /// <param name="state">The state.</param>
+    /// <param name="curves">Which.</param>
+    /// <param name="width">Columns; 1 or more.</param>
+    internal static int PeakLineCount(ScreenState state, ImmutableArray<Curve> curves, int width) =>
+        PeakLines(state, curves, width, int.MaxValue).Length;
+
     /// <summary>The peaks of curves in words.</summary>
     /// <param name="state">The state.</param>
     /// <param name="curves">Which.</param>
@@ -76,11 +83,8 @@ internal static class PlotPicture
     internal static ImmutableArray<PictureLine> Peaks(
         ScreenState state, ImmutableArray<Curve> curves, int width, int height)
     {
-        ImmutableArray<string> lines = width < Narrowest
-            ? []
-            : DiagramPlot.PeakLines(
-                curves.Select(curve => CurveOf(state, curve)).OfType<PlotCurve>(), Math.Min(width, Widest), height);
-        return Drawn(lines, state.Age == ResultsAge.UpToDate ? Role.Text : Role.Faint, width, height);
+        Role role = state.Age == ResultsAge.UpToDate ? Role.Text : Role.Faint;
+        return Drawn(PeakLines(state, curves, width, height), role, width, height);
     }
 
     /// <summary>The curves of the Plots view that can be drawn, from its top down.</summary>
@@ -92,6 +96,12 @@ internal static class PlotPicture
     /// <param name="state">The state.</param>
     /// <param name="curve">Which.</param>
     internal static bool Has(ScreenState state, Curve curve) => CurveOf(state, curve) is not null;
+
+    private static ImmutableArray<string> PeakLines(
+        ScreenState state, ImmutableArray<Curve> curves, int width, int mostLines) => width < Narrowest
+            ? []
+            : DiagramPlot.PeakLines(
+                curves.Select(curve => CurveOf(state, curve)).OfType<PlotCurve>(), Math.Min(width, Widest), mostLines);
 
     private static PlotCurve? CurveOf(ScreenState state, Curve curve)
     {

@@ -10,8 +10,8 @@ internal static class PlotsViewPicture
     private const int LeastCurve = 4;
     private const int SketchFrom = 14;
     private const int SketchHeight = 4;
-    private const int PeaksFrom = 18;
-    private const int MostPeaks = 3;
+    private const int PeaksFrom = 16;
+    private const int MostPeaks = 5;
     private const int CurvesFrom = 6;
     private const int MostReadings = 2;
 
@@ -36,7 +36,8 @@ internal static class PlotsViewPicture
         int sketch = height >= SketchFrom ? SketchHeight : 0;
         int room = height - foot.Length - sketch;
         ImmutableArray<Curve> curves = [.. chosen.Take(Math.Max(room / LeastCurve, 1))];
-        int peaks = height >= PeaksFrom ? Math.Min(MostPeaks, room / (2 * LeastCurve)) : 0;
+        int free = Math.Min(room - LeastCurve * curves.Length, MostPeaks);
+        int peaks = free > 0 && height >= PeaksFrom ? Math.Min(free, PlotPicture.PeakLineCount(state, curves, width)) : 0;
         room -= peaks;
         IEnumerable<PictureLine> plots = curves.IsEmpty
             ? Nothing(state, width, room)

@@ -51,13 +51,76 @@ public sealed class KeyScriptTests
         Assert.Equal(after, string.Concat(Part(File.ReadAllLines(path), "after").Select(line => line + "\n")));
     }
 
+    /// <summary>None is without a script: a key or an entry of the menu that some script presses runs it.</summary>
+    [Fact]
+    public void EveryCommand_IsRunByAScript()
+    {
+        HashSet<CommandName> ran = [];
+        foreach (string path in Directory.GetFiles(Folder(), "*.keys"))
+        {
+            string[] lines = File.ReadAllLines(path);
+            string[] before = Part(lines, "before");
+            (BeamDocument document, var focus) = FormDump.Read(before);
+            Desk desk = before.Length == 0 ? new Desk() : new Desk(document, BeamOrigin.File("beam.toml", null));
+            if (focus is not null)
+            {
+                desk.Press(Go.To(desk.State, focus));
+            }
+
+            foreach (KeyStroke key in Keys.Read(string.Join(' ', Part(lines, "keys"))))
+            {
+                if (CommandOf(desk.State, key) is CommandName name)
+                {
+                    ran.Add(name);
+                }
+
+                desk.Press([key]);
+            }
+        }
+
+        Assert.Empty(Enum.GetValues<CommandName>().Except(ran));
+    }
+
+    private static CommandName? CommandOf(ScreenState state, KeyStroke key) => state.Overlay switch
+    {
+        Overlay.Menu menu => MenuKeys.EntriesOf(state, menu.Page)
+            .FirstOrDefault(entry => key == new KeyStroke.Text($"{entry.Letter}"))?.Command,
+        Overlay.Help help when key is KeyStroke.Named { Key: KeyName.Enter } =>
+            HelpLines.Of(state.Table, state.View, help.Filter.Text)[help.Choice].Command?.Name,
+        null => state.Table.Of(key, state.View)?.Name
+            ?? (key is KeyStroke.Text && state.View == ScreenView.Beam ? CommandName.Type : null),
+        _ => null,
+    };
+
     private static string After(Desk desk)
     {
         IEnumerable<string> results = ResultsPicture.Of(desk.State, 40, 12)
             .Select(line => "| " + line.ToString().TrimEnd());
         return FormDump.Of(desk.State)
             + $"says: {desk.Says}\n"
+            + Elsewhere(desk)
             + string.Concat(results.Where(line => line != "| ").Select(line => line.TrimEnd() + "\n"));
+    }
+
+    // What a script comes to beside the form: another view, something over it, files asked for, preferences changed.
+    private static string Elsewhere(Desk desk)
+    {
+        PlotOptions plots = desk.State.Preferences.Plots;
+        string[] lines =
+        [
+            desk.State.View == ScreenView.Beam ? "" : $"view: {desk.State.View}",
+            desk.State.Reading is double place ? string.Create(CultureInfo.InvariantCulture, $"reading: {place:0.000} m") : "",
+            desk.State.Overlay is Overlay over ? $"over: {over.GetType().Name}" : "",
+            desk.State.Preferences == new Preferences() ? "" : $"curves: {string.Join(' ', plots.Curves)}"
+                + $"{(plots.IsFilled ? "" : ", outlined")}{(plots.IsSagDown ? ", sag down" : "")}, {plots.Glyphs}",
+            .. desk.Effects.Select(effect => effect switch
+            {
+                Effect.Save save => $"asked to save: {save.Path}",
+                Effect.Quit or Effect.Redraw or Effect.FindPresets or Effect.KeepPreferences => $"asked to: {effect.GetType().Name}",
+                _ => "",
+            }),
+        ];
+        return string.Concat(lines.Where(line => line.Length > 0).Select(line => line + "\n"));
     }
 
     private static string[] Part(string[] lines, string name)
