@@ -41,12 +41,15 @@ public static class BeamFileOnDisk
 
     private static Reading<byte[]> Bytes(Stream stream)
     {
-        byte[] bytes = new byte[BeamFileText.MostBytes + 1];
+        // Some systems' own files tell no length, as 0.
+        bool isKnown = stream is FileStream { CanSeek: true, Length: > 0 and < BeamFileText.MostBytes };
+        byte[] bytes = new byte[isKnown ? stream.Length : BeamFileText.MostBytes + 1];
         int length = stream.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false);
         return new Reading<byte[]>.Accepted(bytes[..length]);
     }
 
-    private static BeamFileReading Open(string name, Reading<byte[]> content) => content switch
+    /// <summary>Reads bytes as a beam, or says why they could not be had.</summary>
+    internal static BeamFileReading Open(string name, Reading<byte[]> content) => content switch
     {
         Reading<byte[]>.Accepted bytes => BeamFileText.ReadBytes(name, bytes.Value),
         Reading<byte[]>.Refused refused => new BeamFileReading.Refused([FileProblem.OfWhole(name, refused.Text)]),

@@ -108,6 +108,8 @@ internal static class FormCommand
             Preferences = settings.Preferences,
             SettingsProblem = settings.Problems is [FileProblem first, ..] ? first.ToString() : null,
             Folders = folders,
+            CurrentFolder = environment.CurrentFolder,
+            HomeFolder = environment.HomeFolder,
             Clock = environment.Clock,
         };
     }

@@ -31,6 +31,12 @@ internal sealed record StartRequest
     /// <summary>Where presets and unsaved work lie.</summary>
     public required Folders Folders { get; init; }
 
+    /// <summary>The folder that relative names start from.</summary>
+    public required string CurrentFolder { get; init; }
+
+    /// <summary>The person's home folder, which a name may begin with as "~".</summary>
+    public required string HomeFolder { get; init; }
+
     /// <summary>The clock.</summary>
     public required TimeProvider Clock { get; init; }
 }

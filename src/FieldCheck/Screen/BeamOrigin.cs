@@ -16,15 +16,19 @@ internal sealed record BeamOrigin(string Name, string? Path = null, BeamFileText
     /// <param name="preset">The example.</param>
     internal static BeamOrigin Example(Preset preset) => new(preset.Name, null, preset.Text, IsExample: true);
 
-    /// <summary>A preset: a file of the person's own is saved in place, any other asks for a new name.</summary>
-    /// <param name="preset">The preset.</param>
-    internal static BeamOrigin OfPreset(Preset preset) =>
-        new(preset.Name, preset.Place == PresetPlace.Personal ? preset.Path : null, preset.Text);
-
     /// <summary>A file on disk.</summary>
     /// <param name="path">Its path, as the person named it.</param>
     /// <param name="text">Its text; null where the file does not exist yet.</param>
     internal static BeamOrigin File(string path, BeamFileText? text) => new(NameOf(path), path, text);
+
+    /// <summary>The same, opened as something else: all but a file itself ask for a name when they are saved.</summary>
+    /// <param name="what">What it is opened as.</param>
+    internal BeamOrigin As(OpenAs what) => what switch
+    {
+        OpenAs.Copy => this with { Name = $"copy of {Name}", Path = null },
+        OpenAs.Pattern => this with { Path = null },
+        _ => this,
+    };
 
     /// <summary>The name of a file without its folders and its extension.</summary>
     /// <param name="path">The path.</param>

@@ -29,10 +29,9 @@ internal static class Commands
     {
         if (state.IsAsking)
         {
-            FormPlace? next = Asked.After(state.Document, state.Focus);
-            return next is null
-                ? Enter(state with { IsAsking = false })
-                : state with { Focus = next, TabStart = null };
+            return Asked.Next(state) is AskedCell next
+                ? Asked.At(state, next)
+                : Enter(state with { IsAsking = false });
         }
 
         FormColumn back = state.TabStart ?? state.Focus.Column;

@@ -24,10 +24,8 @@ internal static class DetailKeys
                 Commands.Run(state with { Overlay = null }, command.Name, stroke),
             (KeyStroke.Text or KeyStroke.Paste, _) =>
                 With(state, details with { Draft = OverlayKeys.Typed(details.Draft ?? LineText.Empty, stroke) }),
-            (KeyStroke.Named { Key: KeyName.Enter or KeyName.Tab }, LineText draft) =>
-                Moved(Type(state, details, line, draft.Text), details, choice, new KeyStroke.Named(KeyName.Down)),
-            (KeyStroke.Named { Key: KeyName.Enter or KeyName.Tab }, null) =>
-                Moved(state, details, choice, new KeyStroke.Named(KeyName.Down)),
+            (KeyStroke.Named { Key: KeyName.Enter or KeyName.Tab } named, _) => Next(
+                details.Draft is LineText draft ? Type(state, details, line, draft.Text) : state, details, choice, named.Key),
             (KeyStroke.Named { Key: KeyName.Up or KeyName.Down or KeyName.PageUp or KeyName.PageDown },
                 LineText draft) =>
                 Moved(Type(state, details, line, draft.Text), details, choice, stroke),
@@ -59,6 +57,13 @@ internal static class DetailKeys
         {
             Overlay = details with { Draft = null },
         };
+
+    private static ScreenStep Next(ScreenState state, Overlay.Details details, int choice, KeyName key) =>
+        key == KeyName.Enter && state.IsAsking && Asked.IsOnOne(state)
+            ? Asked.Next(state) is AskedCell next
+                ? Asked.At(state, next).Step()
+                : (state with { Overlay = null, IsAsking = false }).Step()
+            : Moved(state, details, choice, new KeyStroke.Named(KeyName.Down));
 
     private static ScreenStep Moved(ScreenState state, Overlay.Details details, int choice, KeyStroke stroke)
     {

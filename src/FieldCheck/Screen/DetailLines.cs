@@ -40,6 +40,11 @@ internal static class DetailLines
         _ => OfBeam(document),
     };
 
+    /// <summary>True: the key of a row stands in a column of the form.</summary>
+    /// <param name="key">The key path.</param>
+    internal static bool HasColumn(string key) =>
+        key.Split('[', '.')[0] is "span" or "support" or "load" or "self_weight" && InColumns.Contains(key.Split('.')[^1]);
+
     /// <summary>The line that the person is on.</summary>
     /// <param name="document">The beam.</param>
     /// <param name="details">The list.</param>

@@ -16,12 +16,19 @@ internal abstract record Effect
     /// <param name="Overwrite">True: write whatever stands there, the person has agreed to it.</param>
     internal sealed record Save(string Path, BeamFileText Text, BeamFileText? Known, bool Overwrite) : Effect;
 
-    /// <summary>Read a file; answered by Opened or OpenRefused.</summary>
+    /// <summary>Read a file; answered by Opened, OpenRefused or FileMissing.</summary>
     /// <param name="Path">Which.</param>
-    internal sealed record Open(string Path) : Effect;
+    /// <param name="As">What it is opened as.</param>
+    internal sealed record Open(string Path, OpenAs As = OpenAs.File) : Effect;
 
-    /// <summary>Look for presets; answered by PresetsFound.</summary>
-    internal sealed record FindPresets : Effect;
+    /// <summary>Look for beams that may be opened; answered by BeamsFound.</summary>
+    /// <param name="OpenFile">The file of the beam on the screen, beside which is looked too; null for none.</param>
+    internal sealed record FindBeams(string? OpenFile) : Effect;
+
+    /// <summary>Remember that a beam was opened or saved.</summary>
+    /// <param name="Name">The path of a file, or the name of a preset that ships with the program.</param>
+    /// <param name="IsFile">True: it is a file.</param>
+    internal sealed record Remember(string Name, bool IsFile) : Effect;
 
     /// <summary>
     /// Something unsaved has changed: let KeepDue happen within a second. One that is already coming is not put off, so

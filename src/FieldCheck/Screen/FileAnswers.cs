@@ -19,9 +19,10 @@ internal static class FileAnswers
             Notice = new Notice($"Saved {saved.Path} {saved.At}", Role.Good),
         };
         ScreenStep after = FileSteps.After(stored, request?.Then ?? new AfterSave.Stay());
+        Effect remember = new Effect.Remember(saved.Path, IsFile: true);
         return stored.IsUnsaved || after.Effects.OfType<Effect.Quit>().Any()
-            ? after
-            : after with { Effects = [new Effect.DropRecovery(), .. after.Effects] };
+            ? after with { Effects = [remember, .. after.Effects] }
+            : after with { Effects = [new Effect.DropRecovery(), remember, .. after.Effects] };
     }
 
     internal static ScreenStep SaveRefused(ScreenState state, ScreenEvent.SaveRefused refused)
@@ -33,7 +34,12 @@ internal static class FileAnswers
     }
 
     internal static ScreenStep Opened(ScreenState state, ScreenEvent.Opened opened) =>
-        FileSteps.Show(state, opened.Document, opened.Origin).Step();
+        FileSteps.Show(state, opened.Document, opened.Origin).Step(new Effect.Remember(opened.Path, IsFile: true));
+
+    internal static ScreenStep FileMissing(ScreenState state, ScreenEvent.FileMissing missing) =>
+        state.Overlay is Overlay.OpenList list
+            ? (state with { Overlay = new Overlay.MissingFile(missing.Path, list) }).Step()
+            : (state with { Notice = new Notice($"Not opened: there is no file {missing.Path}.", Role.Bad) }).Step();
 
     internal static ScreenStep OpenRefused(ScreenState state, ScreenEvent.OpenRefused refused)
     {
@@ -42,9 +48,9 @@ internal static class FileAnswers
         return (state with { Notice = new Notice($"Not opened: {first}{more}", Role.Bad) }).Step();
     }
 
-    internal static ScreenStep PresetsFound(ScreenState state, ScreenEvent.PresetsFound found) =>
+    internal static ScreenStep BeamsFound(ScreenState state, ScreenEvent.BeamsFound found) =>
         state.Overlay is Overlay.OpenList list
-            ? (state with { Overlay = OpenListKeys.Chosen(state, list with { Presets = found.Presets }, 0) }).Step()
+            ? (state with { Overlay = OpenListKeys.Shown(state, list with { Found = found.Beams }) }).Step()
             : state.Step();
 
     internal static ScreenStep RecoveryFound(ScreenState state, ScreenEvent.RecoveryFound found) =>

@@ -1,3 +1,4 @@
+using System.Globalization;
 using FieldCheck.Sheet.Document;
 using FieldCheck.Sheet.Editing;
 using FieldCheck.Sheet.Presets;
@@ -30,9 +31,20 @@ internal static class FileSteps
     /// <param name="then">What comes after it.</param>
     internal static ScreenStep SaveAs(ScreenState state, string name, AfterSave then)
     {
-        string path = name.EndsWith(Extension, StringComparison.OrdinalIgnoreCase) ? name : name + Extension;
+        string path = WithExtension(name);
         return Ask(state, path, path == state.Origin.Path ? state.Origin.Text : null, overwrite: false, then);
     }
+
+    /// <summary>The screen with an empty beam on it.</summary>
+    /// <param name="state">The state.</param>
+    /// <param name="origin">Where saving will put it.</param>
+    internal static ScreenState Begin(ScreenState state, BeamOrigin origin) =>
+        Show(state, FormSheet.Empty.Document with { Display = state.Document.Display }, origin);
+
+    /// <summary>A name with ".toml" at its end.</summary>
+    /// <param name="name">The name.</param>
+    internal static string WithExtension(string name) =>
+        name.EndsWith(Extension, StringComparison.OrdinalIgnoreCase) ? name : name + Extension;
 
     /// <summary>Saves once more what was refused, whatever stands there.</summary>
     /// <param name="state">The state.</param>
@@ -55,9 +67,9 @@ internal static class FileSteps
         AfterSave.Leave when state.IsUnsaved =>
             (state with { Overlay = null }).Step(Recovery(state, state.Document), new Effect.Quit()),
         AfterSave.Leave => (state with { Overlay = null }).Step(new Effect.DropRecovery(), new Effect.Quit()),
-        AfterSave.Begin => Show(state, Fresh(state.Document), BeamOrigin.NewBeam).Step(),
-        AfterSave.Choose => (state with { Overlay = new Overlay.OpenList(null, LineText.Empty, 0, null) })
-            .Step(new Effect.FindPresets()),
+        AfterSave.Begin => Begin(state, BeamOrigin.NewBeam).Step(),
+        AfterSave.Choose => (state with { Overlay = Overlay.OpenList.Empty })
+            .Step(new Effect.FindBeams(state.Origin.Path)),
         _ => state.Step(),
     };
 
@@ -65,24 +77,33 @@ internal static class FileSteps
     /// <param name="state">The state.</param>
     /// <param name="document">The beam.</param>
     /// <param name="origin">Where it came from.</param>
-    internal static ScreenState Show(ScreenState state, BeamDocument document, BeamOrigin origin) => new()
+    internal static ScreenState Show(ScreenState state, BeamDocument document, BeamOrigin origin)
     {
-        Origin = origin,
-        History = History.Start(new FormSheet(document)),
-        Stored = document,
-        Calculate = state.Calculate,
-        Settled = state.Settled,
-        Preferences = state.Preferences,
-        IsAsciiOnly = state.IsAsciiOnly,
-        Focus = Asked.First(document) ?? FormMoves.First,
-        IsAsking = Asked.First(document) is not null,
-    };
+        ScreenState shown = new()
+        {
+            Origin = origin,
+            History = History.Start(new FormSheet(document)),
+            Stored = document,
+            Calculate = state.Calculate,
+            Settled = state.Settled,
+            Preferences = state.Preferences,
+            IsAsciiOnly = state.IsAsciiOnly,
+            Focus = FormMoves.First,
+        };
+        return Asked.Of(document) is [AskedCell first, ..] asked
+            ? Asked.At(shown, first) with { IsAsking = true, Notice = NoticeOf(asked.Length) }
+            : shown;
+    }
 
     /// <summary>Work as it is to be kept for recovery.</summary>
     /// <param name="state">The state.</param>
     /// <param name="work">The beam to keep.</param>
     internal static Effect.KeepRecovery Recovery(ScreenState state, BeamDocument work) =>
         new(state.Origin, TextOf(state, work, state.Origin.Name).Text);
+
+    private static Notice NoticeOf(int asked) => new(asked == 1
+        ? "This beam asks for the cell here."
+        : string.Create(CultureInfo.InvariantCulture, $"This beam asks for {asked} cells: Enter leads from one to the next."));
 
     private static ScreenStep Ask(ScreenState state, string path, BeamFileText? known, bool overwrite, AfterSave then)
     {
@@ -94,7 +115,4 @@ internal static class FileSteps
         state.Origin.Text is BeamFileText text
             ? text.With(document) with { Name = name }
             : BeamFileText.New(name, document);
-
-    private static BeamDocument Fresh(BeamDocument document) =>
-        FormSheet.Empty.Document with { Display = document.Display };
 }

@@ -17,6 +17,7 @@ internal static class ListPicture
     /// <param name="below">What stands below; left out where there is no room.</param>
     /// <param name="width">Columns; 1 or more.</param>
     /// <param name="height">Lines; 1 or more.</param>
+    /// <param name="columns">What the columns are headed; null for lines without columns.</param>
     internal static Picture Of(
         string heading,
         ImmutableArray<string> lines,
@@ -24,16 +25,19 @@ internal static class ListPicture
         (string? InHeading, string InLine) caret,
         ImmutableArray<string> below,
         int width,
-        int height)
+        int height,
+        string? columns = null)
     {
-        ImmutableArray<string> foot = height >= below.Length + 6 && !below.IsEmpty ? ["", .. below] : [];
-        int room = Math.Max(height - 1 - foot.Length, 1);
+        ImmutableArray<string> foot = height >= below.Length + 4 && !below.IsEmpty ? ["", .. below] : [];
+        int top = columns is not null && height > 3 ? 2 : 1;
+        int room = Math.Max(height - top - foot.Length, 1);
         int first = Math.Clamp(choice - room / 2, 0, Math.Max(lines.Length - room, 0));
         ImmutableArray<string> seen = [.. lines.Skip(first).Take(room)];
         string where = lines.Length > room ? $"   lines {first + 1}-{first + seen.Length} of {lines.Length}" : "";
         ImmutableArray<PictureLine> list =
         [
             LineWriter.Line(heading + where, width, Role.Accent),
+            .. top > 1 ? [LineWriter.Line(columns!, width, Role.Faint)] : ImmutableArray<PictureLine>.Empty,
             .. seen.Select((line, index) => first + index == choice
                 ? LineWriter.Line($"> {line}", width, Role.Focus)
                 : LineWriter.Line($"  {line}", width)),
@@ -46,7 +50,7 @@ internal static class ListPicture
         ];
         (int, int) cursor = caret.InHeading is string before
             ? (TextColumns.Of(before), 0)
-            : (TextColumns.Of(caret.InLine), choice - first + 1);
+            : (TextColumns.Of(caret.InLine), choice - first + top);
         return new Picture(
             [.. all.Take(height)], (Math.Min(cursor.Item1, width - 1), Math.Min(cursor.Item2, height - 1)));
     }

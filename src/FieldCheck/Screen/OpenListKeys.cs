@@ -3,67 +3,82 @@ using FieldCheck.Sheet.Presets;
 
 namespace FieldCheck.Screen;
 
-/// <summary>Keys pressed in the list of presets.</summary>
+/// <summary>Keys pressed in the list of beams to open.</summary>
 internal static class OpenListKeys
 {
-    /// <summary>The presets whose names have the words of the filter.</summary>
+    /// <summary>The beams whose names have the words of the filter, wherever and in whatever order.</summary>
     /// <param name="list">The list.</param>
-    internal static ImmutableArray<Preset> ShownIn(Overlay.OpenList list)
+    internal static ImmutableArray<BeamChoice> ShownIn(Overlay.OpenList list)
     {
         string[] words = list.Filter.Text.Split(' ', StringSplitOptions.RemoveEmptyEntries);
-        return [.. (list.Presets ?? []).Where(preset =>
-            words.All(word => preset.Name.Contains(word, StringComparison.OrdinalIgnoreCase)))];
+        return [.. (list.Found?.Choices ?? []).Where(choice =>
+            words.All(word => choice.Name.Contains(word, StringComparison.OrdinalIgnoreCase)))];
     }
 
-    /// <summary>The list with one of its presets chosen, and what comes of that one.</summary>
+    /// <summary>What is typed as the path of a file; null where beams are shown, or it is none.</summary>
+    /// <param name="list">The list.</param>
+    internal static string? PathIn(Overlay.OpenList list)
+    {
+        string typed = list.Filter.Text.Trim();
+        bool isPath = typed.AsSpan().ContainsAny('/', '\\') || typed.EndsWith(".toml", StringComparison.OrdinalIgnoreCase);
+        return list.Found is not null && list.Chosen is null && isPath ? typed : null;
+    }
+
+    /// <summary>The list with the beam that was chosen, while it is shown; else with the first shown.</summary>
     /// <param name="state">The state.</param>
     /// <param name="list">The list.</param>
-    /// <param name="choice">Which is chosen, counted from 0 among those shown.</param>
-    internal static Overlay.OpenList Chosen(ScreenState state, Overlay.OpenList list, int choice)
+    internal static Overlay.OpenList Shown(ScreenState state, Overlay.OpenList list)
     {
-        ImmutableArray<Preset> shown = ShownIn(list);
-        int within = Math.Clamp(choice, 0, Math.Max(shown.Length - 1, 0));
-        bool reads = shown.Length > 0 && Read(shown[within]) is BeamFileReading.Opened;
-        return list with
-        {
-            Choice = within,
-            Preview = reads ? state.Calculate(((BeamFileReading.Opened)Read(shown[within])).Document) : null,
-        };
+        ImmutableArray<BeamChoice> shown = ShownIn(list);
+        return Chosen(state, list, shown.FirstOrDefault(choice => IsChosen(list, choice)) ?? shown.FirstOrDefault());
     }
+
+    /// <summary>True: it is the one that Enter opens.</summary>
+    /// <param name="list">The list.</param>
+    /// <param name="choice">The beam.</param>
+    internal static bool IsChosen(Overlay.OpenList list, BeamChoice choice) => ReferenceEquals(choice, list.Chosen);
 
     internal static ScreenStep Press(ScreenState state, Overlay.OpenList list, KeyStroke stroke) => stroke switch
     {
         KeyStroke.Named { Key: KeyName.Enter } => Open(state, list, asCopy: false),
         KeyStroke.Named { Key: KeyName.Tab } => Open(state, list, asCopy: true),
         KeyStroke.Named { Key: KeyName.Up or KeyName.Down or KeyName.PageUp or KeyName.PageDown } =>
-            With(state, Chosen(state, list, OverlayKeys.Moved(list.Choice, ShownIn(list).Length, stroke))),
+            With(state, Moved(state, list, stroke)),
         _ => OverlayKeys.Typed(list.Filter, stroke) is LineText filter
-            ? With(state, Chosen(state, list with { Filter = filter }, 0))
+            ? With(state, Shown(state, list with { Filter = filter }))
             : state.Step(),
     };
 
     private static ScreenStep With(ScreenState state, Overlay.OpenList list) => (state with { Overlay = list }).Step();
 
-    private static ScreenStep Open(ScreenState state, Overlay.OpenList list, bool asCopy)
+    private static Overlay.OpenList Moved(ScreenState state, Overlay.OpenList list, KeyStroke stroke)
     {
-        ImmutableArray<Preset> shown = ShownIn(list);
-        string typed = list.Filter.Text.Trim();
-        if (shown.IsEmpty)
-        {
-            return typed.Length > 0 ? state.Step(new Effect.Open(typed)) : state.Step();
-        }
-
-        Preset preset = shown[list.Choice];
-        BeamOrigin origin = BeamOrigin.OfPreset(preset);
-        return Read(preset) switch
-        {
-            BeamFileReading.Opened opened =>
-                FileSteps.Show(state, opened.Document, asCopy ? origin with { Path = null } : origin).Step(),
-            BeamFileReading.Refused refused =>
-                FileAnswers.OpenRefused(state, new ScreenEvent.OpenRefused(preset.Name, refused.Problems)),
-            _ => throw new System.Diagnostics.UnreachableException(),
-        };
+        ImmutableArray<BeamChoice> shown = ShownIn(list);
+        int index = shown.TakeWhile(choice => !IsChosen(list, choice)).Count();
+        return shown.IsEmpty ? list : Chosen(state, list, shown[OverlayKeys.Moved(index, shown.Length, stroke)]);
     }
 
-    private static BeamFileReading Read(Preset preset) => BeamFileText.Read(preset.Text.Name, preset.Text.Text);
+    // Calculated once a choice: typing that leaves it chosen costs nothing.
+    private static Overlay.OpenList Chosen(ScreenState state, Overlay.OpenList list, BeamChoice? choice) =>
+        ReferenceEquals(choice, list.Chosen)
+            ? list
+            : list with
+            {
+                Chosen = choice,
+                Preview = choice?.Reading is BeamFileReading.Opened opened ? state.Calculate(opened.Document) : null,
+            };
+
+    private static ScreenStep Open(ScreenState state, Overlay.OpenList list, bool asCopy) => list.Chosen switch
+    {
+        // What lies in a file may have changed since the list was made, so it is read anew.
+        BeamChoice { Path: string path } choice => state.Step(new Effect.Open(path, asCopy ? OpenAs.Copy : choice.As)),
+        BeamChoice { Reading: BeamFileReading.Opened shipped } choice => FileSteps
+            .Show(state, shipped.Document, OriginOf(choice, shipped).As(asCopy ? OpenAs.Copy : OpenAs.Pattern))
+            .Step(new Effect.Remember(choice.Name, IsFile: false)),
+        _ when PathIn(list) is string path => state.Step(new Effect.Open(path, asCopy ? OpenAs.Copy : OpenAs.File)),
+        _ => state.Step(),
+    };
+
+    private static BeamOrigin OriginOf(BeamChoice choice, BeamFileReading.Opened shipped) =>
+        new(choice.Name, null, shipped.Origin);
 }

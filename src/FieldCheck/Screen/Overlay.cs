@@ -1,7 +1,5 @@
-using System.Collections.Immutable;
 using FieldCheck.Sheet;
 using FieldCheck.Sheet.Document;
-using FieldCheck.Sheet.Presets;
 
 namespace FieldCheck.Screen;
 
@@ -24,13 +22,22 @@ internal abstract record Overlay
     /// <param name="Choice">The line that Enter runs, counted from 0.</param>
     internal sealed record Help(LineText Filter, int Choice = 0) : Overlay;
 
-    /// <summary>The presets to choose from.</summary>
-    /// <param name="Presets">All of them; null while they are being looked for.</param>
+    /// <summary>The beams to choose from.</summary>
+    /// <param name="Found">All of them; null while they are being looked for.</param>
     /// <param name="Filter">Only names with these words are shown; or the path of a file.</param>
-    /// <param name="Choice">The one that Enter opens, counted from 0 among those shown.</param>
-    /// <param name="Preview">What comes of the one chosen; null where it cannot be opened or none is chosen.</param>
+    /// <param name="Chosen">The one that Enter opens; null where none is shown.</param>
+    /// <param name="Preview">What comes of the one chosen; null where it does not read or none is chosen.</param>
     internal sealed record OpenList(
-        ImmutableArray<Preset>? Presets, LineText Filter, int Choice, Calculation? Preview) : Overlay;
+        FoundBeams? Found, LineText Filter, BeamChoice? Chosen, Calculation? Preview) : Overlay
+    {
+        /// <summary>Nothing found yet, nothing typed.</summary>
+        internal static OpenList Empty { get; } = new(null, LineText.Empty, null, null);
+    }
+
+    /// <summary>The file whose name was typed does not exist.</summary>
+    /// <param name="Path">The name.</param>
+    /// <param name="List">The list in which it was typed.</param>
+    internal sealed record MissingFile(string Path, OpenList List) : Overlay;
 
     /// <summary>The line in which a name to save under is typed.</summary>
     /// <param name="Name">The name so far.</param>

@@ -31,6 +31,7 @@ internal static class OverlayKeys
                 Overlay.Settings settings => SettingsKeys.Press(state, settings, stroke),
                 Overlay.UnsavedQuestion question => QuestionKeys.Press(state, question, stroke),
                 Overlay.SaveQuestion question => QuestionKeys.Press(state, question, stroke),
+                Overlay.MissingFile question => QuestionKeys.Press(state, question, stroke),
                 Overlay.Details details => DetailKeys.Press(state, details, stroke),
                 _ => throw new UnreachableException(),
             },
@@ -70,7 +71,12 @@ internal static class OverlayKeys
 
     private static ScreenStep Back(ScreenState state, Overlay overlay) => (state with
     {
-        Overlay = overlay is Overlay.Details { Draft: not null } details ? details with { Draft = null } : null,
+        Overlay = overlay switch
+        {
+            Overlay.Details { Draft: not null } details => details with { Draft = null },
+            Overlay.MissingFile question => question.List,
+            _ => null,
+        },
     }).Step();
 
     // Asked a second time the person means it: what is unsaved is kept for recovery.

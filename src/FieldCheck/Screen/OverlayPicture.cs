@@ -1,7 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
-using FieldCheck.Sheet.Presets;
-using FieldCheck.Sheet.Reading;
 
 namespace FieldCheck.Screen;
 
@@ -17,7 +14,8 @@ internal static class OverlayPicture
     internal static Picture? Of(ScreenState state, int width, int height) => state.Overlay switch
     {
         Overlay.Help help => Help(state, help, width, height),
-        Overlay.OpenList list => OpenList(list, width, height),
+        Overlay.OpenList list => OpenListPicture.Of(list, width, height),
+        Overlay.MissingFile question => OpenListPicture.Of(question.List, width, height),
         Overlay.Settings settings => SettingsPicture.Of(state, settings, width, height),
         Overlay.Details details => Details(state, details, width, height),
         _ => null,
@@ -39,42 +37,6 @@ internal static class OverlayPicture
             height);
     }
 
-    private static Picture OpenList(Overlay.OpenList list, int width, int height)
-    {
-        ImmutableArray<Preset> shown = OpenListKeys.ShownIn(list);
-        string count = list.Presets is ImmutableArray<Preset> all
-            ? $"{shown.Length} of {all.Length} shown"
-            : "looking...";
-        string before = $"Open   type to search: {list.Filter.Before}";
-        string heading = $"Open   type to search: {list.Filter.Text}   {count}";
-        ImmutableArray<string> lines = shown.IsEmpty
-            ? [list.Filter.Text.Length == 0
-                ? "No presets were found."
-                : "No preset is called so. Enter opens a file of this name."]
-            : [.. shown.Select(preset => $"{TextColumns.FitWithMark(preset.Name, 36)}  {Words(preset.Place)}")];
-        return ListPicture.Of(heading, lines, list.Choice, (before, ""), Preview(list, width), width, height);
-    }
-
-    private static ImmutableArray<string> Preview(Overlay.OpenList list, int width)
-    {
-        if (list.Preview is not { Beam: not null } preview)
-        {
-            return [];
-        }
-
-        string asks = preview.Document.Ask.Count == 0 ? "" : $"   asks for {preview.Document.Ask.Count} of its cells";
-        string length = preview.Beam.Display.Say(preview.Beam.Model.Length, QuantityKind.Length);
-        return
-        [
-            $"{preview.Document.Title ?? ""}   {length}, {Count(preview.Document.Supports.Count, "support")}, "
-                + $"{Count(preview.Document.Loads.Count, "load")}{asks}",
-            .. PlotPicture.OfBeam(preview, width, 4),
-        ];
-    }
-
-    private static string Count(int count, string what) =>
-        string.Create(CultureInfo.InvariantCulture, $"{count} {what}{(count == 1 ? "" : "s")}");
-
     private static Picture Details(ScreenState state, Overlay.Details details, int width, int height)
     {
         ImmutableArray<DetailLine> lines = DetailLines.Of(state.Document, details.Page);
@@ -95,11 +57,4 @@ internal static class OverlayPicture
             width,
             height);
     }
-
-    private static string Words(PresetPlace place) => place switch
-    {
-        PresetPlace.BuiltIn => "built in",
-        PresetPlace.Personal => "your presets",
-        _ => "site folder",
-    };
 }

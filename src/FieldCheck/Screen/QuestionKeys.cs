@@ -32,6 +32,11 @@ internal static class QuestionKeys
         };
     }
 
+    internal static ScreenStep Press(ScreenState state, Overlay.MissingFile question, KeyStroke stroke) =>
+        Letter(stroke) == "n"
+            ? FileSteps.Begin(state, BeamOrigin.File(FileSteps.WithExtension(question.Path), null)).Step()
+            : state.Step();
+
     /// <summary>The question in words, with the keys that answer it.</summary>
     /// <param name="state">The state.</param>
     /// <param name="overlay">What lies over the view.</param>
@@ -47,6 +52,8 @@ internal static class QuestionKeys
             "m keep mine   t take theirs   n save under another name   Esc back"),
         Overlay.SaveQuestion question => (
             $"{question.Request.Save.Path} is there already.", "o overwrite it   n another name   Esc back"),
+        Overlay.MissingFile question =>
+            ($"There is no file {question.Path}.", "n begin a new beam of that name   Esc back to the list"),
         Overlay.RecoveryOffer offer => ($"{offer.Words}", "Enter take it up again   any other key leaves it kept"),
         _ => null,
     };

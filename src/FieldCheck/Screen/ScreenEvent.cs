@@ -28,18 +28,23 @@ internal abstract record ScreenEvent
     internal sealed record SaveRefused(string Path, SaveObstacle Obstacle, string Text) : ScreenEvent;
 
     /// <summary>A file was opened.</summary>
+    /// <param name="Path">Which.</param>
     /// <param name="Document">The beam as typed.</param>
     /// <param name="Origin">Where it came from.</param>
-    internal sealed record Opened(BeamDocument Document, BeamOrigin Origin) : ScreenEvent;
+    internal sealed record Opened(string Path, BeamDocument Document, BeamOrigin Origin) : ScreenEvent;
+
+    /// <summary>A file that was to be opened does not exist.</summary>
+    /// <param name="Path">Which.</param>
+    internal sealed record FileMissing(string Path) : ScreenEvent;
 
     /// <summary>A file could not be opened.</summary>
     /// <param name="Path">Which.</param>
     /// <param name="Problems">What is wrong with it; at least one.</param>
     internal sealed record OpenRefused(string Path, ImmutableArray<FileProblem> Problems) : ScreenEvent;
 
-    /// <summary>The presets that there are.</summary>
-    /// <param name="Presets">By place and name.</param>
-    internal sealed record PresetsFound(ImmutableArray<Preset> Presets) : ScreenEvent;
+    /// <summary>The beams that there are to open.</summary>
+    /// <param name="Beams">Them.</param>
+    internal sealed record BeamsFound(FoundBeams Beams) : ScreenEvent;
 
     /// <summary>Unsaved work of an earlier session was found; it is offered in one line.</summary>
     /// <param name="Document">The beam as it was left.</param>

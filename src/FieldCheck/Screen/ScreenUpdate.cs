@@ -17,7 +17,8 @@ internal static class ScreenUpdate
             ScreenEvent.SaveRefused refused => FileAnswers.SaveRefused(state, refused),
             ScreenEvent.Opened opened => FileAnswers.Opened(state, opened),
             ScreenEvent.OpenRefused refused => FileAnswers.OpenRefused(state, refused),
-            ScreenEvent.PresetsFound found => FileAnswers.PresetsFound(state, found),
+            ScreenEvent.FileMissing missing => FileAnswers.FileMissing(state, missing),
+            ScreenEvent.BeamsFound found => FileAnswers.BeamsFound(state, found),
             ScreenEvent.RecoveryFound found => FileAnswers.RecoveryFound(state, found),
             ScreenEvent.KeepDue => Keep(state),
             ScreenEvent.RecoveryRefused refused =>

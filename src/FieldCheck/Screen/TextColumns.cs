@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
 using Wcwidth;
@@ -66,6 +67,30 @@ internal static class TextColumns
     /// <param name="width">The columns that it shall take.</param>
     internal static string FitWithMark(string text, int width) =>
         Of(text) <= width || width < 4 ? Fit(text, width) : Fit(Cut(text, width - 2) + "..", width);
+
+    /// <summary>A sentence broken at its blanks into lines; too long a word is cut.</summary>
+    /// <param name="text">The sentence.</param>
+    /// <param name="width">The columns of a line; 1 or more.</param>
+    /// <param name="indent">What stands before every line but the first.</param>
+    internal static ImmutableArray<string> Wrap(string text, int width, string indent = "  ")
+    {
+        var lines = ImmutableArray.CreateBuilder<string>();
+        string line = "";
+        foreach (string word in text.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        {
+            string longer = line.Length == 0 ? word : $"{line} {word}";
+            if (Of(longer) > width && line.Length > 0)
+            {
+                lines.Add(line);
+                longer = indent + word;
+            }
+
+            line = Cut(longer, width);
+        }
+
+        lines.Add(line);
+        return lines.ToImmutable();
+    }
 
     // A terminal gives no grapheme more than two columns, however many wide code points are joined in it.
     private static int OfGrapheme(string grapheme)

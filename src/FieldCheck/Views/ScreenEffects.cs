@@ -15,6 +15,7 @@ namespace FieldCheck.Views;
 internal sealed class ScreenEffects(StartRequest start)
 {
     private readonly RecoveryFolder _recovery = new(Path.Combine(start.Folders.State, "recover"), start.Clock);
+    private readonly BeamSearch _beams = new(start);
     private KeptWork? _leftBehind;
     private bool _refusalIsTold;
 
@@ -27,9 +28,12 @@ internal sealed class ScreenEffects(StartRequest start)
             case Effect.Save save:
                 return Save(save);
             case Effect.Open open:
-                return Open(open.Path);
-            case Effect.FindPresets:
-                return new ScreenEvent.PresetsFound(start.Folders.Library.Find());
+                return Open(open);
+            case Effect.FindBeams find:
+                return new ScreenEvent.BeamsFound(_beams.Find(find.OpenFile is string path ? Full(path) : null));
+            case Effect.Remember remember:
+                _beams.Remember(remember.IsFile ? Full(remember.Name) : remember.Name, remember.IsFile);
+                return null;
             case Effect.KeepRecovery keep:
                 return Keep(keep);
             case Effect.TakeRecovery:
@@ -45,6 +49,15 @@ internal sealed class ScreenEffects(StartRequest start)
                 return null;
             default:
                 throw new System.Diagnostics.UnreachableException();
+        }
+    }
+
+    /// <summary>Remembers the file that the program was started with, if there is one.</summary>
+    internal void RememberStart()
+    {
+        if (start is { Path: string path, Origin: not null })
+        {
+            _beams.Remember(Full(path), isFile: true);
         }
     }
 
@@ -92,15 +105,24 @@ internal sealed class ScreenEffects(StartRequest start)
         }
     }
 
-    private static ScreenEvent Open(string path) => BeamFileOnDisk.Open(path, Path.GetFullPath(path)) switch
+    private ScreenEvent Open(Effect.Open open)
     {
-        BeamFileReading.Opened opened => new ScreenEvent.Opened(opened.Document, BeamOrigin.File(path, opened.Origin)),
-        BeamFileReading.Refused refused => new ScreenEvent.OpenRefused(path, refused.Problems),
-        _ => throw new System.Diagnostics.UnreachableException(),
-    };
+        string path = Path.Exists(Full(open.Path)) ? open.Path : FileSteps.WithExtension(open.Path);
+        return !Path.Exists(Full(path)) ? new ScreenEvent.FileMissing(path) : BeamFileOnDisk.Open(path, Full(path)) switch
+        {
+            BeamFileReading.Opened opened =>
+                new ScreenEvent.Opened(path, opened.Document, BeamOrigin.File(path, opened.Origin).As(open.As)),
+            BeamFileReading.Refused refused => new ScreenEvent.OpenRefused(path, refused.Problems),
+            _ => throw new System.Diagnostics.UnreachableException(),
+        };
+    }
 
-    private static BeamFileText? OnDisk(string? path) =>
-        path is not null && BeamFileOnDisk.Bytes(Path.GetFullPath(path)) is Reading<byte[]>.Accepted bytes
+    private string Full(string path) => Path.GetFullPath(
+        path.StartsWith("~/", StringComparison.Ordinal) ? Path.Combine(start.HomeFolder, path[2..]) : path,
+        start.CurrentFolder);
+
+    private BeamFileText? OnDisk(string? path) =>
+        path is not null && BeamFileOnDisk.Bytes(Full(path)) is Reading<byte[]>.Accepted bytes
             ? new BeamFileText(path, Encoding.UTF8.GetString(bytes.Value))
             : null;
 
@@ -126,7 +148,7 @@ internal sealed class ScreenEffects(StartRequest start)
     }
 
     private ScreenEvent Save(Effect.Save save) =>
-        BeamFileStore.Save(Path.GetFullPath(save.Path), save.Text, save.Known, save.Overwrite) switch
+        BeamFileStore.Save(Full(save.Path), save.Text, save.Known, save.Overwrite) switch
         {
             BeamFileSaving.Saved saved => new ScreenEvent.Saved(save.Path, saved.Text, TimeOfDay()),
             BeamFileSaving.Exists => new ScreenEvent.SaveRefused(save.Path, SaveObstacle.Exists, ""),

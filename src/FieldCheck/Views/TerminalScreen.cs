@@ -66,6 +66,7 @@ internal static class TerminalScreen
             window.Happen(new ScreenEvent.Key(new KeyStroke.Paste(paste.Text)));
             paste.Handled = true;
         };
+        effects.RememberStart();
         if (start.SettingsProblem is string problem)
         {
             window.Happen(new ScreenEvent.Told($"{problem} - none of these settings is used."));

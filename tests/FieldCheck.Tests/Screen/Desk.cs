@@ -34,7 +34,12 @@ internal sealed class Desk
 
     internal Dictionary<string, BeamFileText> Files { get; } = [];
 
-    internal ImmutableArray<Preset> Presets { get; set; } = [];
+    /// <summary>What the list of beams shows besides the files here.</summary>
+    internal ImmutableArray<BeamChoice> Choices { get; set; } = [];
+
+    internal static DateOnly Today { get; } = new(2025, 10, 14);
+
+    internal int LeftOut { get; set; }
 
     internal List<Effect> Effects { get; } = [];
 
@@ -89,8 +94,8 @@ internal sealed class Desk
     {
         switch (effect)
         {
-            case Effect.FindPresets:
-                return new ScreenEvent.PresetsFound(Presets);
+            case Effect.FindBeams:
+                return new ScreenEvent.BeamsFound(FoundBeams.Of(Choices, LeftOut, Today));
             case Effect.Save save when !save.Overwrite && save.Known is null && Files.ContainsKey(save.Path):
                 return new ScreenEvent.SaveRefused(save.Path, SaveObstacle.Exists, "");
             case Effect.Save save when !save.Overwrite && save.Known is BeamFileText known
@@ -100,23 +105,24 @@ internal sealed class Desk
                 Files[save.Path] = save.Text;
                 return new ScreenEvent.Saved(save.Path, save.Text, "09:41");
             case Effect.Open open:
-                return Open(open.Path);
+                return Open(open);
             default:
                 return null;
         }
     }
 
-    private ScreenEvent Open(string path)
+    private ScreenEvent Open(Effect.Open open)
     {
+        string path = open.Path;
         if (!Files.TryGetValue(path, out BeamFileText? text))
         {
-            return new ScreenEvent.OpenRefused(path, [new FileProblem(path, 1, 1, "", "there is no such file")]);
+            return new ScreenEvent.FileMissing(path);
         }
 
         return BeamFileText.Read(path, text.Text) switch
         {
             BeamFileReading.Opened opened =>
-                new ScreenEvent.Opened(opened.Document, BeamOrigin.File(path, opened.Origin)),
+                new ScreenEvent.Opened(path, opened.Document, BeamOrigin.File(path, opened.Origin).As(open.As)),
             BeamFileReading.Refused refused => new ScreenEvent.OpenRefused(path, refused.Problems),
             _ => throw new System.Diagnostics.UnreachableException(),
         };

@@ -34,13 +34,18 @@ public sealed class ScreenPictureTests
         ["new-beam"] = "^N",
         ["save-as"] = "^S north",
         ["more-of-row"] = "Down Down / m",
+        ["open"] = "^O Down Down",
+        ["open-filter"] = "^O bay",
+        ["open-unreadable"] = "^O torn",
+        ["open-path"] = "^O site/bay.toml",
+        ["open-missing"] = "^O site/bay.toml Enter",
     };
 
     [Theory]
     [MemberData(nameof(Pictures))]
     public void Screen_LooksAsExpected(string name, int width, int height)
     {
-        Desk desk = new(Beams.Trench, new BeamOrigin("trench-bearer"));
+        Desk desk = new(Beams.Trench, new BeamOrigin("trench-bearer")) { Choices = Choices.OfEveryKind };
         desk.Press(Situations[name]);
 
         AssertPicture($"{name}-{width}x{height}.txt", desk.Show(width, height));
@@ -49,7 +54,10 @@ public sealed class ScreenPictureTests
     [Fact]
     public void AnySize_IsFilledExactlyAndShowsTheCursor()
     {
-        Desk desk = new(Beams.Trench, new BeamOrigin("梁 bearer with a name that is longer than the window is wide"));
+        Desk desk = new(Beams.Trench, new BeamOrigin("梁 bearer with a name that is longer than the window is wide"))
+        {
+            Choices = Choices.OfEveryKind,
+        };
         foreach (string keys in Situations.Values)
         {
             desk.Press("Esc Esc Esc PgUp PgUp").Press(keys);

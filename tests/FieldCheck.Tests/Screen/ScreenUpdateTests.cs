@@ -249,37 +249,11 @@ public sealed class ScreenUpdateTests
         Assert.Equal((ScreenView.Plots, null), (desk.State.View, desk.State.Overlay));
     }
 
-    /// <summary>Task 9 of the newcomer's script: open a preset, change one weight, save under a new name.</summary>
-    [Fact]
-    public void PresetOpened_AskedCellChanged_SavedUnderANewName_In21Presses()
-    {
-        BeamDocument asking = Beams.Trench with { Ask = ["load[4].force"] };
-        BeamFileText text = BeamFileText.New("trench-bearer", asking);
-        Desk desk = new()
-        {
-            Presets =
-            [
-                new Preset("plank", PresetPlace.BuiltIn, null, BeamFileText.New("plank", FormSheet.Empty.Document)),
-                new Preset("trench bearer", PresetPlace.BuiltIn, null, text),
-            ],
-        };
-
-        desk.Press("^O tre Enter");
-        Assert.Equal(new FormPlace(FormBlock.Loads, 3, FormColumn.Size), desk.State.Focus);
-
-        desk.Press("14kN Enter ^S \"north bay\" Enter");
-
-        Assert.Equal(21, desk.Presses);
-        Assert.Equal(["north bay.toml"], desk.Files.Keys);
-        Assert.Contains("14kN", desk.Files["north bay.toml"].Text, StringComparison.Ordinal);
-        Assert.DoesNotContain("14kN", text.Text, StringComparison.Ordinal);
-    }
-
     [Fact]
     public void CellsThatAPresetAsksFor_AreWalkedByEnter()
     {
-        BeamDocument asking = Beams.Trench with { Ask = ["load[4].force", "span[1].length", "title", "load[2].to"] };
-        Desk desk = new() { Presets = [new Preset("bay", PresetPlace.Site, null, BeamFileText.New("bay", asking))] };
+        BeamDocument asking = Beams.Trench with { Ask = ["load[4].force", "span[1].length", "load[2].to"] };
+        Desk desk = new() { Choices = [Choices.Shipped("bay", asking)] };
 
         desk.Press("^O Enter");
         Assert.Equal(new FormPlace(FormBlock.Loads, 3, FormColumn.Size), desk.State.Focus);
@@ -290,29 +264,6 @@ public sealed class ScreenUpdateTests
         desk.Press("1.7 Enter");
         Assert.Equal(new FormPlace(FormBlock.Loads, 2, FormColumn.To), desk.State.Focus);
         Assert.False(desk.State.IsAsking);
-    }
-
-    [Fact]
-    public void FileThatCannotBeOpened_IsSaidAndTheBeamStays()
-    {
-        Desk desk = new(Beams.Trench, Trench);
-
-        desk.Press("^O nowhere.toml Enter");
-
-        Assert.StartsWith("Not opened: nowhere.toml", desk.Says, StringComparison.Ordinal);
-        Assert.Equal(Beams.Trench, desk.Press("Esc").State.Document);
-    }
-
-    [Fact]
-    public void FileNamedInTheList_IsOpened()
-    {
-        Desk desk = new();
-        desk.Files["site/bay.toml"] = BeamFileText.New("site/bay.toml", Beams.Trench);
-
-        desk.Press("^O site/bay.toml Enter");
-
-        Assert.Equal(Beams.Trench, desk.State.Document);
-        Assert.Equal("bay", desk.State.Origin.Name);
     }
 
     [Fact]
