@@ -22,7 +22,7 @@ internal static class FileAnswers
         Effect remember = new Effect.Remember(saved.Path, IsFile: true);
         return stored.IsUnsaved || after.Effects.OfType<Effect.Quit>().Any()
             ? after with { Effects = [remember, .. after.Effects] }
-            : after with { Effects = [new Effect.DropRecovery(), remember, .. after.Effects] };
+            : after with { Effects = [remember, new Effect.DropRecovery(), .. after.Effects] };
     }
 
     internal static ScreenStep SaveRefused(ScreenState state, ScreenEvent.SaveRefused refused)
