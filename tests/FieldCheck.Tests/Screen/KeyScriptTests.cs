@@ -116,7 +116,7 @@ public sealed class KeyScriptTests
             .. desk.Effects.Select(effect => effect switch
             {
                 Effect.Save save => $"asked to save: {save.Path}",
-                Effect.Quit or Effect.Redraw or Effect.FindPresets or Effect.KeepPreferences => $"asked to: {effect.GetType().Name}",
+                Effect.Quit or Effect.Redraw or Effect.FindBeams or Effect.KeepPreferences => $"asked to: {effect.GetType().Name}",
                 _ => "",
             }),
         ];
