@@ -6,5 +6,6 @@ namespace FieldCheck.Screen;
 /// <param name="Sketch">The sketch of the beam.</param>
 /// <param name="Shear">The shear.</param>
 /// <param name="Moment">The moment.</param>
+/// <param name="Deflection">The deflection.</param>
 /// <param name="Peaks">The peaks in words.</param>
-internal sealed record BeamViewHeights(int Form, int Results, int Sketch, int Shear, int Moment, int Peaks);
+internal sealed record BeamViewHeights(int Form, int Results, int Sketch, int Shear, int Moment, int Deflection, int Peaks);

@@ -15,7 +15,8 @@ internal static class BeamViewPicture
     private const int FormBesidePlots = 14;
     private const int SketchHeight = 4;
     private const int PlotHeight = 4;
-    private const int TallestPlot = 9;
+    private const int TallPlot = 9;
+    private const int WidestForm = 110;
     private const string Rule = "| ";
 
     /// <summary>True: in this size parts of the view are left out.</summary>
@@ -32,14 +33,16 @@ internal static class BeamViewPicture
 
     private static Picture Wide(ScreenState state, int width, int height)
     {
-        BeamViewHeights heights = HeightsBeside(height);
-        int results = Math.Clamp(width * 45 / 100, 34, 56);
-        int form = width - results - Rule.Length;
+        BeamViewHeights heights = HeightsBeside(
+            height, FormLayout.HeightOf(state.Sheet), PlotPicture.Has(state, Curve.Deflection));
+        int form = Math.Min(width - Math.Clamp(width * 45 / 100, 34, 56) - Rule.Length, WidestForm);
+        int results = width - form - Rule.Length;
         Picture left = FormPicture.Of(state, form, heights.Form);
         ImmutableArray<PictureLine> right = ResultsPicture.Of(state, results, heights.Form);
         IEnumerable<PictureLine> top = left.Lines.Zip(right, (one, other) =>
             new LineWriter(width).Add(one).Add(Rule, Role.Faint).Add(other).End());
-        return new Picture([.. top, .. Below(state, width, heights)], left.Cursor);
+        IEnumerable<PictureLine> spare = Enumerable.Repeat(LineWriter.Line("", width), height);
+        return new Picture([.. top.Concat(Below(state, width, heights)).Concat(spare).Take(height)], left.Cursor);
     }
 
     private static Picture Narrow(ScreenState state, int width, int height)
@@ -56,10 +59,13 @@ internal static class BeamViewPicture
         .. PlotPicture.Sketch(state, width, heights.Sketch),
         .. PlotPicture.Diagram(state, Curve.Shear, width, heights.Shear),
         .. PlotPicture.Diagram(state, Curve.Moment, width, heights.Moment),
+        .. PlotPicture.Diagram(state, Curve.Deflection, width, heights.Deflection),
         .. PlotPicture.Peaks(state, [Curve.Shear, Curve.Moment], width, heights.Peaks),
     ];
 
-    private static BeamViewHeights HeightsBeside(int height)
+    // What is left over goes to where it is missed most: the form as it was designed, tall curves, every row of the form,
+    // the deflection, taller curves yet. What nothing gains by stays blank, at the bottom.
+    private static BeamViewHeights HeightsBeside(int height, int wanted, bool hasDeflection)
     {
         int sketch = height >= LeastForm + SketchHeight ? SketchHeight : 0;
         int shear = height >= LeastForm + SketchHeight + PlotHeight ? PlotHeight : 0;
@@ -67,24 +73,27 @@ internal static class BeamViewPicture
         int left = height - LeastForm - sketch - shear - moment;
         if (moment == 0)
         {
-            return new BeamViewHeights(LeastForm + left, 0, sketch, shear, 0, 0);
+            return new BeamViewHeights(LeastForm + left, 0, sketch, shear, 0, 0, 0);
         }
 
-        int form = Math.Min(left, FormBesidePlots - LeastForm);
-        left -= form;
-        int peaks = Math.Min(left, 2);
-        left -= peaks;
-        int moreMoment = Math.Min((left + 1) / 2, TallestPlot - PlotHeight);
-        int moreShear = Math.Min(left - moreMoment, TallestPlot - PlotHeight);
-        left -= moreMoment + moreShear;
-        int moreSketch = Math.Min(left, 2);
-        return new BeamViewHeights(
-            LeastForm + form + left - moreSketch,
-            0,
-            sketch + moreSketch,
-            shear + moreShear,
-            moment + moreMoment,
-            peaks);
+        int form = LeastForm + Take(FormBesidePlots - LeastForm);
+        int peaks = Take(2);
+        int moreMoment = Math.Min((left + 1) / 2, TallPlot - PlotHeight);
+        moment += Take(moreMoment);
+        shear += Take(TallPlot - PlotHeight);
+        sketch += Take(2);
+        form += Take(Math.Max(wanted - form, 0));
+        int deflection = hasDeflection && left >= TallPlot ? Take(TallPlot) : 0;
+        moment += Take(Math.Min((left + 1) / 2, PlotPicture.Highest - moment));
+        shear += Take(PlotPicture.Highest - shear);
+        return new BeamViewHeights(form, 0, sketch, shear, moment, deflection, peaks);
+
+        int Take(int most)
+        {
+            int taken = Math.Clamp(most, 0, left);
+            left -= taken;
+            return taken;
+        }
     }
 
     private static BeamViewHeights HeightsStacked(int width, int height)
@@ -100,6 +109,6 @@ internal static class BeamViewPicture
             <= 8 => 3,
             _ => left * 9 / 20 + 1,
         };
-        return new BeamViewHeights(left - results, results, sketch, shear, moment, 0);
+        return new BeamViewHeights(left - results, results, sketch, shear, moment, 0, 0);
     }
 }

@@ -8,6 +8,10 @@ internal static class FormLayout
 {
     private static readonly ImmutableArray<FormBlock> Blocks = [FormBlock.Spans, FormBlock.Supports, FormBlock.Loads];
 
+    /// <summary>How many lines show every row of every block.</summary>
+    /// <param name="sheet">The beam.</param>
+    internal static int HeightOf(FormSheet sheet) => Blocks.Sum(block => 1 + AllRows(sheet, block));
+
     /// <summary>The blocks that are seen in so many lines, a heading for each.</summary>
     /// <param name="sheet">The beam.</param>
     /// <param name="focus">Where the person is.</param>

@@ -14,10 +14,12 @@ internal static class PlotPicture
     /// <summary>Columns at the left edge, where quantity and unit stand.</summary>
     private const int Margin = 8;
 
+    /// <summary>Lines above which a curve gains nothing.</summary>
+    internal const int Highest = 20;
+
     private const int Narrowest = 20;
     private const int Widest = 200;
     private const int Lowest = 3;
-    private const int Highest = 20;
 
     /// <summary>The sketch of the beam in so many lines.</summary>
     /// <param name="state">The state.</param>

@@ -39,17 +39,19 @@ internal static class PlotsViewPicture
         int free = Math.Min(room - LeastCurve * curves.Length, MostPeaks);
         int peaks = free > 0 && height >= PeaksFrom ? Math.Min(free, PlotPicture.PeakLineCount(state, curves, width)) : 0;
         room -= peaks;
+        room = Math.Min(room, Math.Max(curves.Length, 1) * PlotPicture.Highest);
         IEnumerable<PictureLine> plots = curves.IsEmpty
             ? Nothing(state, width, room)
             : curves.SelectMany((curve, index) => PlotPicture.Diagram(
                 state, curve, width, room * (index + 1) / curves.Length - room * index / curves.Length));
-        return
+        IEnumerable<PictureLine> all =
         [
             .. PlotPicture.Sketch(state, width, sketch),
             .. plots,
             .. PlotPicture.Peaks(state, curves, width, peaks),
             .. foot,
         ];
+        return Filled(all, width, height);
     }
 
     private static ImmutableArray<PictureLine> Filled(IEnumerable<PictureLine> lines, int width, int height) =>
