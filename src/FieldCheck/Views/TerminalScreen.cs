@@ -11,9 +11,6 @@ namespace FieldCheck.Views;
 /// <summary>The form on a real terminal.</summary>
 internal static class TerminalScreen
 {
-    // The toolkit's default sleeps up to 40 ms between turns, which a typist feels; it reads keys every 20 ms at best.
-    private const ushort TurnsPerSecond = 125;
-
     /// <summary>Opens the form and comes back when it is left.</summary>
     /// <param name="start">What to open with.</param>
     /// <returns>The exit status.</returns>
@@ -49,10 +46,10 @@ internal static class TerminalScreen
     private static int RunIsolated(StartRequest start, ScreenEffects effects)
     {
         TerminalModes modes = TerminalModes.Now();
-        Application.MaximumIterationsPerSecond = TurnsPerSecond;
         using IApplication application = Application.Create();
         application.Init(OperatingSystem.IsWindows() ? DriverRegistry.Names.WINDOWS : DriverRegistry.Names.ANSI);
         application.Driver!.Force16Colors = true;
+        LoopPace.Keep(application, start.Clock);
 
         using ScreenWindow window = new(StateAt(start), new Palette(!start.NoColor), effects.Perform);
         using TerminalGuard guard = new(

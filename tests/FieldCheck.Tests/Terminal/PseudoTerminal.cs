@@ -122,7 +122,11 @@ internal sealed class PseudoTerminal : IDisposable
         Stopwatch waited = Stopwatch.StartNew();
         while (!Look(isSo))
         {
-            Assert.True(waited.Elapsed < Patience, $"Waited in vain for {what}. The screen:\n{Screen}");
+            if (waited.Elapsed > Patience)
+            {
+                throw new TimeoutException($"Waited in vain for {what}. The screen:\n{Screen}");
+            }
+
             Thread.Sleep(10);
         }
     }
@@ -131,11 +135,11 @@ internal sealed class PseudoTerminal : IDisposable
     /// <returns>Its exit status.</returns>
     internal int Finish()
     {
-        Assert.True(_process.WaitForExit(Patience), $"It does not end. The screen:\n{Screen}");
+        bool hasEnded = _process.WaitForExit(Patience);
         _pair.CloseSlave();
-        if (!_isPaused)
+        if (!hasEnded || !(_isPaused || _reader.Join(Patience)))
         {
-            Assert.True(_reader.Join(Patience), "What it wrote does not end.");
+            throw new TimeoutException($"It does not end. The screen:\n{Screen}");
         }
 
         return _process.ExitCode;
@@ -162,8 +166,7 @@ internal sealed class PseudoTerminal : IDisposable
         using Process run = Process.Start(new ProcessStartInfo(program, words) { RedirectStandardOutput = true })!;
         string output = run.StandardOutput.ReadToEnd();
         run.WaitForExit();
-        Assert.Equal(0, run.ExitCode);
-        return output.Trim();
+        return run.ExitCode == 0 ? output.Trim() : throw new IOException($"{program} ended with {run.ExitCode}.");
     }
 
     private T Look<T>(Func<TerminalImage, T> look)

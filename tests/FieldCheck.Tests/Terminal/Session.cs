@@ -10,7 +10,11 @@ internal sealed class Session : IDisposable
         Folder = _home.CreateSubdirectory("site").FullName;
     }
 
-    internal static string Executable { get; } = Path.Combine(AppContext.BaseDirectory, "fieldcheck");
+    /// <summary>The program as it was built.</summary>
+    internal static string Built { get; } = Path.Combine(AppContext.BaseDirectory, "fieldcheck");
+
+    /// <summary>The program that is started.</summary>
+    internal string Executable { get; init; } = Built;
 
     /// <summary>The program's current folder.</summary>
     internal string Folder { get; }
@@ -25,18 +29,23 @@ internal sealed class Session : IDisposable
     internal PseudoTerminal Open(
         IEnumerable<string> words, (int Width, int Height) size, params ReadOnlySpan<(string Name, string? Value)> variables)
     {
-        PseudoTerminal terminal = PseudoTerminal.Start(
+        PseudoTerminal terminal = Begin(words, size, variables);
+        terminal.WaitFor("Spans");
+        return terminal;
+    }
+
+    internal PseudoTerminal Open(params ReadOnlySpan<(string Name, string? Value)> variables) => Open([], (100, 30), variables);
+
+    /// <summary>Starts the program and waits for nothing.</summary>
+    internal PseudoTerminal Begin(
+        IEnumerable<string> words, (int Width, int Height) size, params ReadOnlySpan<(string Name, string? Value)> variables) =>
+        PseudoTerminal.Start(
             Executable,
             words,
             Folder,
             size,
             [("HOME", Home), ("XDG_STATE_HOME", Path.Combine(Home, "state")), ("XDG_CONFIG_HOME", null),
                 ("XDG_DATA_HOME", null), ("FIELDCHECK_PRESETS", null), .. variables]);
-        terminal.WaitFor("Spans");
-        return terminal;
-    }
-
-    internal PseudoTerminal Open(params ReadOnlySpan<(string Name, string? Value)> variables) => Open([], (100, 30), variables);
 
     public void Dispose() => _home.Delete(recursive: true);
 }
