@@ -23,23 +23,31 @@ internal sealed class TerminalGuard : IDisposable
     private static readonly TimeSpan LastWrite = TimeSpan.FromMilliseconds(500);
 
     private readonly TerminalModes _modes;
-    private readonly IApplication _application;
-    private readonly Action _keep;
-    private readonly Action _stop;
-    private readonly Action _lastWords;
     private readonly List<PosixSignalRegistration> _registrations = [];
     private readonly ManualResetEventSlim _hasEnded = new();
+    private IApplication? _application;
+    private Action _keep = Nothing;
+    private Action _stop = Nothing;
+    private Action _lastWords = Nothing;
     private volatile int _signal;
 
     /// <param name="modes">The terminal's modes before the toolkit changed them.</param>
+    internal TerminalGuard(TerminalModes modes)
+    {
+        _modes = modes;
+        AppDomain.CurrentDomain.UnhandledException += OnCrash;
+    }
+
+    /// <summary>Number of the signal that ended the program; 0 when none did.</summary>
+    internal int Signal => _signal;
+
+    /// <summary>Watches over the screen from here on.</summary>
     /// <param name="application">The toolkit's application, initialised.</param>
     /// <param name="keep">Keeps unsaved work; called on any thread.</param>
     /// <param name="stop">Leaves the screen; called on the screen's own thread.</param>
     /// <param name="lastWords">What to do on a crash after the terminal is restored.</param>
-    internal TerminalGuard(
-        TerminalModes modes, IApplication application, Action keep, Action stop, Action lastWords)
+    internal void Watch(IApplication application, Action keep, Action stop, Action lastWords)
     {
-        _modes = modes;
         _application = application;
         _keep = keep;
         _stop = stop;
@@ -48,11 +56,7 @@ internal sealed class TerminalGuard : IDisposable
         Register(PosixSignal.SIGHUP, 1);
         Register(PosixSignal.SIGINT, 2);
         Register(PosixSignal.SIGQUIT, 3);
-        AppDomain.CurrentDomain.UnhandledException += OnCrash;
     }
-
-    /// <summary>Number of the signal that ended the program; 0 when none did.</summary>
-    internal int Signal => _signal;
 
     public void Dispose()
     {
@@ -63,6 +67,10 @@ internal sealed class TerminalGuard : IDisposable
         {
             registration.Dispose();
         }
+    }
+
+    private static void Nothing()
+    {
     }
 
 #pragma warning disable RS0030 // The screen's thread hangs or is not the one that failed: no status can be returned.
@@ -102,7 +110,7 @@ internal sealed class TerminalGuard : IDisposable
     private void End()
     {
         _keep();
-        _application.Invoke(_stop);
+        _application?.Invoke(_stop);
         if (!_hasEnded.Wait(OrderlyEnd))
         {
             Task.Run(RestoreTerminal).Wait(LastWrite);

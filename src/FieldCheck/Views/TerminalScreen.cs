@@ -45,15 +45,15 @@ internal static class TerminalScreen
 
     private static int RunIsolated(StartRequest start, ScreenEffects effects)
     {
-        TerminalModes modes = TerminalModes.Now();
+        // Declared before the toolkit, so disposed of after it: the toolkit's own end may hang on a line that is gone.
+        using TerminalGuard guard = new(TerminalModes.Now());
         using IApplication application = Application.Create();
         application.Init(OperatingSystem.IsWindows() ? DriverRegistry.Names.WINDOWS : DriverRegistry.Names.ANSI);
         application.Driver!.Force16Colors = true;
         LoopPace.Keep(application, start.Clock);
 
         using ScreenWindow window = new(StateAt(start), new Palette(!start.NoColor), effects.Perform);
-        using TerminalGuard guard = new(
-            modes,
+        guard.Watch(
             application,
             keep: () => effects.KeepAtOnce(window.State),
             stop: () => window.Happen(new ScreenEvent.Stopped()),

@@ -49,6 +49,17 @@ public sealed class EndTests : IDisposable
         Assert.Contains("4.25 m", KeptText, StringComparison.Ordinal);
     }
 
+    [TerminalFact]
+    public void LineThatDrops_EndsTheProgramWithTheTypingKept()
+    {
+        using PseudoTerminal terminal = Typing("4.25");
+
+        terminal.HangUp();
+
+        Assert.Equal(128 + 1, terminal.Finish());
+        Assert.Contains("4.25 m", KeptText, StringComparison.Ordinal);
+    }
+
     [TerminalTheory]
     [InlineData(StartupHook.CrashScreen)]
     [InlineData(StartupHook.CrashElsewhere)]

@@ -19,6 +19,7 @@ internal sealed class PseudoTerminal : IDisposable
     private readonly StringBuilder _written = new();
     private readonly TerminalImage _image;
     private volatile bool _isPaused;
+    private volatile bool _isHungUp;
 
     private PseudoTerminal(PtyPair pair, ProcessStartInfo start, int width, int height)
     {
@@ -115,6 +116,18 @@ internal sealed class PseudoTerminal : IDisposable
     /// <summary>Reads nothing any more, like a line that is stuck.</summary>
     internal void StopReading() => _isPaused = true;
 
+    /// <summary>Takes the terminal away, as a line that drops does; what is written last may be lost.</summary>
+    internal void HangUp()
+    {
+        // The program writes at each turn of its loop, so that the reader comes out of its read and sees the pause.
+        _isPaused = true;
+        Thread.Sleep(500);
+        _isHungUp = true;
+        _reader.Join(Patience);
+        _keys.Dispose();
+        _pair.Dispose();
+    }
+
     internal void WaitFor(string text) => WaitUntil(image => image.ToString().Contains(text, StringComparison.Ordinal), text);
 
     internal void WaitUntil(Func<TerminalImage, bool> isSo, string what)
@@ -188,9 +201,14 @@ internal sealed class PseudoTerminal : IDisposable
         {
             while (screen.Read(bytes) is int count and > 0)
             {
-                while (_isPaused)
+                while (_isPaused && !_isHungUp)
                 {
                     Thread.Sleep(20);
+                }
+
+                if (_isHungUp)
+                {
+                    return;
                 }
 
                 Take(letters.AsSpan(0, decoder.GetChars(bytes, 0, count, letters, 0)));
