@@ -22,6 +22,11 @@ internal static class ScreenSection
     // So much more code runs here than elsewhere that the common warming does not see all of it compiled anew.
     private const int WarmingStrokes = 400;
 
+    private static readonly (Key[] Going, Key One, Key Other) Typing =
+        ([Key.PageDown, Key.PageDown, Key.CursorDown, Key.D1], Key.D1, Key.Backspace);
+
+    private static readonly (Key[] Going, Key One, Key Other) ReadingLine = ([Key.F4], Key.CursorRight, Key.CursorLeft);
+
     internal static void Run(Report report)
     {
         Environment.SetEnvironmentVariable("DisableRealDriverIO", "1");
@@ -31,11 +36,14 @@ internal static class ScreenSection
         double one = Row(report, "1 span, 1 load", Sheet(1, 1));
         double many = Row(report, "20 spans, 100 loads", Sheet(20, 100));
         Row(report, "50 spans, 500 loads", Sheet(50, 500));
+        Row(report, "20 spans, 100 loads, Plots", Sheet(20, 100), ReadingLine);
+        Row(report, "50 spans, 500 loads, Plots", Sheet(50, 500), ReadingLine);
         report.Promise(
             "Keystroke with 20 spans and 100 loads against 1 span", many / one, MostTimesOneSpan, many / one <= MostTimesOneSpan);
     }
 
-    private static double Row(Report report, string name, BeamDocument sheet)
+    private static double Row(
+        Report report, string name, BeamDocument sheet, (Key[] Going, Key One, Key Other)? strokes = null)
     {
         SectionCatalogue catalogue = SectionCatalogue.BuiltIn();
         BeamSolver solver = new();
@@ -46,12 +54,16 @@ internal static class ScreenSection
             sheet, BeamOrigin.NewBeam, document => Calculation.Run(document, catalogue, solver));
         using ScreenWindow window = new(state, new Palette(hasColour: true), _ => null);
         SessionToken session = application.Begin(window)!;
-        GoToFirstLoad(application);
+        (Key[] going, Key one, Key other) = strokes ?? Typing;
+        foreach (Key key in going)
+        {
+            application.InjectKey(key);
+        }
 
         bool isTyped = false;
         void Stroke()
         {
-            application.InjectKey(isTyped ? Key.Backspace : Key.D1);
+            application.InjectKey(isTyped ? other : one);
             isTyped = !isTyped;
             application.LayoutAndDraw(false);
         }
@@ -65,15 +77,6 @@ internal static class ScreenSection
         application.End(session);
         report.Row(name, Report.Time(timing.Median), Report.Time(timing.Fastest));
         return timing.Fastest;
-    }
-
-    private static void GoToFirstLoad(IApplication application)
-    {
-        Key[] keys = [Key.PageDown, Key.PageDown, Key.CursorDown, Key.D1];
-        foreach (Key key in keys)
-        {
-            application.InjectKey(key);
-        }
     }
 
     private static BeamDocument Sheet(int spans, int loads) => new()

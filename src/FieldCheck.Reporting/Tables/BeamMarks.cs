@@ -15,19 +15,17 @@ public static class BeamMarks
 
     /// <summary>The marks from left to right, no two at one place.</summary>
     /// <param name="beam">The beam.</param>
-    /// <param name="response">How it answers.</param>
-    /// <param name="curves">The quantities whose peaks and zeros count; not the slope.</param>
-    public static ImmutableArray<BeamMark> Of(BuiltBeam beam, BeamResponse response, IEnumerable<Curve> curves)
+    /// <param name="curves">The quantities whose peaks and zeros count.</param>
+    public static ImmutableArray<BeamMark> Of(BuiltBeam beam, IEnumerable<KeyValuePair<Curve, PlotCurve>> curves)
     {
         ArgumentNullException.ThrowIfNull(beam);
-        ArgumentNullException.ThrowIfNull(response);
         ArgumentNullException.ThrowIfNull(curves);
         BeamMark[] all =
         [
             .. beam.Supports.Select(support => new BeamMark(support.Support.Position, support.Label)),
             .. beam.Model.Hinges.Select(hinge => new BeamMark(hinge, "hinge")),
             .. beam.Loads.SelectMany(OfLoad),
-            .. curves.SelectMany(curve => OfCurve(beam, response, curve)),
+            .. curves.SelectMany(pair => OfCurve(PeakRow.NameOf(pair.Key), pair.Value)),
             new BeamMark(0, "left end"),
             new BeamMark(beam.Model.Length, "right end"),
         ];
@@ -68,10 +66,9 @@ public static class BeamMarks
         };
     }
 
-    private static IEnumerable<BeamMark> OfCurve(BuiltBeam beam, BeamResponse response, Curve curve)
+    private static IEnumerable<BeamMark> OfCurve(string name, PlotCurve curve)
     {
-        string name = PeakRow.NameOf(curve);
-        PeakReading reading = new(ResponseCurve.Of(beam, response, curve, isSagDown: false));
+        PeakReading reading = new(curve);
         return
         [
             .. reading.Peaks.Where(peak => !peak.IsStretch).Select(peak => new BeamMark(peak.From, $"peak {name}")),

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using FieldCheck.Mechanics.Response;
+using FieldCheck.Reporting.Drawing;
 
 namespace FieldCheck.Screen;
 
@@ -33,8 +34,9 @@ internal static class BeamViewPicture
 
     private static Picture Wide(ScreenState state, int width, int height)
     {
+        ShownCurves curves = new(state);
         BeamViewHeights heights = HeightsBeside(
-            height, FormLayout.HeightOf(state.Sheet), PlotPicture.Has(state, Curve.Deflection));
+            height, FormLayout.HeightOf(state.Sheet), curves.Beam?.Model.HasAbsoluteStiffness == true);
         int form = Math.Min(width - Math.Clamp(width * 45 / 100, 34, 56) - Rule.Length, WidestForm);
         int results = width - form - Rule.Length;
         Picture left = FormPicture.Of(state, form, heights.Form);
@@ -42,7 +44,7 @@ internal static class BeamViewPicture
         IEnumerable<PictureLine> top = left.Lines.Zip(right, (one, other) =>
             new LineWriter(width).Add(one).Add(Rule, Role.Faint).Add(other).End());
         IEnumerable<PictureLine> spare = Enumerable.Repeat(LineWriter.Line("", width), height);
-        return new Picture([.. top.Concat(Below(state, width, heights)).Concat(spare).Take(height)], left.Cursor);
+        return new Picture([.. top.Concat(Below(state, curves, width, heights)).Concat(spare).Take(height)], left.Cursor);
     }
 
     private static Picture Narrow(ScreenState state, int width, int height)
@@ -50,18 +52,27 @@ internal static class BeamViewPicture
         BeamViewHeights heights = HeightsStacked(width, height);
         Picture form = FormPicture.Of(state, width, heights.Form);
         return new Picture(
-            [.. form.Lines, .. ResultsPicture.Of(state, width, heights.Results), .. Below(state, width, heights)],
+            [.. form.Lines, .. ResultsPicture.Of(state, width, heights.Results), .. Below(state, new ShownCurves(state), width, heights)],
             form.Cursor);
     }
 
-    private static IEnumerable<PictureLine> Below(ScreenState state, int width, BeamViewHeights heights) =>
-    [
-        .. PlotPicture.Sketch(state, width, heights.Sketch),
-        .. PlotPicture.Diagram(state, Curve.Shear, width, heights.Shear),
-        .. PlotPicture.Diagram(state, Curve.Moment, width, heights.Moment),
-        .. PlotPicture.Diagram(state, Curve.Deflection, width, heights.Deflection),
-        .. PlotPicture.Peaks(state, [Curve.Shear, Curve.Moment], width, heights.Peaks),
-    ];
+    private static IEnumerable<PictureLine> Below(
+        ScreenState state, ShownCurves curves, int width, BeamViewHeights heights)
+    {
+        PlotCurve[] named = [.. new[] { curves[Curve.Shear], curves[Curve.Moment] }.OfType<PlotCurve>()];
+        return
+        [
+            .. PlotPicture.Sketch(state, null, width, heights.Sketch),
+            .. Diagram(Curve.Shear, heights.Shear),
+            .. Diagram(Curve.Moment, heights.Moment),
+            .. Diagram(Curve.Deflection, heights.Deflection),
+            .. PlotPicture.Peaks(state, named, width, heights.Peaks),
+        ];
+
+        ImmutableArray<PictureLine> Diagram(Curve curve, int height) => height == 0
+            ? []
+            : PlotPicture.Diagram(state, curves[curve], null, width, height);
+    }
 
     // What is left over goes to where it is missed most: the form as it was designed, tall curves, every row of the form,
     // the deflection, taller curves yet. What nothing gains by stays blank, at the bottom.

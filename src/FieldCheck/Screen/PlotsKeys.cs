@@ -97,7 +97,7 @@ internal static class PlotsKeys
             return after with { Notice = new Notice("One curve stays.") };
         }
 
-        bool isMissed = toggled.Curves.Contains(curve) && ReadingLine.On(state) is not null && !PlotPicture.Has(state, curve);
+        bool isMissed = toggled.Curves.Contains(curve) && ReadingLine.On(state) is not null && new ShownCurves(state)[curve] is null;
         return !isMissed ? after : after with
         {
             Notice = new Notice(curve == Curve.Axial

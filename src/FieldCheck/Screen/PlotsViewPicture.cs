@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using FieldCheck.Mechanics.Response;
+using FieldCheck.Reporting.Drawing;
 
 namespace FieldCheck.Screen;
 
@@ -21,7 +21,8 @@ internal static class PlotsViewPicture
     /// <param name="height">Lines; 1 or more.</param>
     internal static ImmutableArray<PictureLine> Of(ScreenState state, int width, int height)
     {
-        if (ReadingLine.On(state) is not ReadingLine line)
+        ShownCurves shown = new(state);
+        if (ReadingLine.On(state, shown) is not ReadingLine line)
         {
             return ResultsPicture.Of(state, width, height);
         }
@@ -32,21 +33,21 @@ internal static class PlotsViewPicture
         }
 
         ImmutableArray<PictureLine> foot = [.. Foot(state, line, width, MostReadings).Take(Math.Max(height / 4, 1))];
-        ImmutableArray<Curve> chosen = [.. PlotPicture.CurvesOf(state)];
+        ImmutableArray<PlotCurve> chosen = [.. shown.Chosen.Select(curve => shown[curve]!)];
         int sketch = height >= SketchFrom ? SketchHeight : 0;
         int room = height - foot.Length - sketch;
-        ImmutableArray<Curve> curves = [.. chosen.Take(Math.Max(room / LeastCurve, 1))];
+        ImmutableArray<PlotCurve> curves = [.. chosen.Take(Math.Max(room / LeastCurve, 1))];
         int free = Math.Min(room - LeastCurve * curves.Length, MostPeaks);
-        int peaks = free > 0 && height >= PeaksFrom ? Math.Min(free, PlotPicture.PeakLineCount(state, curves, width)) : 0;
+        int peaks = free > 0 && height >= PeaksFrom ? Math.Min(free, PlotPicture.PeakLineCount(curves, width)) : 0;
         room -= peaks;
         room = Math.Min(room, Math.Max(curves.Length, 1) * PlotPicture.Highest);
         IEnumerable<PictureLine> plots = curves.IsEmpty
             ? Nothing(state, width, room)
             : curves.SelectMany((curve, index) => PlotPicture.Diagram(
-                state, curve, width, room * (index + 1) / curves.Length - room * index / curves.Length));
+                state, curve, line.Position, width, room * (index + 1) / curves.Length - room * index / curves.Length));
         IEnumerable<PictureLine> all =
         [
-            .. PlotPicture.Sketch(state, width, sketch),
+            .. PlotPicture.Sketch(state, line.Position, width, sketch),
             .. plots,
             .. PlotPicture.Peaks(state, curves, width, peaks),
             .. foot,

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using FieldCheck.Mechanics.Response;
-using FieldCheck.Mechanics.Solving;
 using FieldCheck.Reporting.Tables;
 using FieldCheck.Sheet.Building;
 using FieldCheck.Sheet.Reading;
@@ -11,10 +10,10 @@ namespace FieldCheck.Screen;
 /// <summary>The reading line on a beam that stands: where it is, where it can go, what is read off there.</summary>
 /// <param name="Beam">The beam.</param>
 /// <param name="Response">How it answers.</param>
-/// <param name="Curves">The curves whose peaks and zeros it stops at.</param>
+/// <param name="Marks">Where it stops, from left to right.</param>
 /// <param name="Position">Where it stands [m from the left end], on the beam.</param>
 internal sealed record ReadingLine(
-    BuiltBeam Beam, BeamResponse Response, ImmutableArray<Curve> Curves, double Position)
+    BuiltBeam Beam, BeamResponse Response, ImmutableArray<BeamMark> Marks, double Position)
 {
     // As many steps at most go over the whole beam, so that one is about a column of a narrow window.
     private const int MostSteps = 80;
@@ -36,17 +35,22 @@ internal sealed record ReadingLine(
 
     /// <summary>The line on what is shown; null where there is nothing to read off.</summary>
     /// <param name="state">The state.</param>
-    internal static ReadingLine? On(ScreenState state)
+    internal static ReadingLine? On(ScreenState state) => On(state, new ShownCurves(state));
+
+    /// <summary>The line on what is shown; null where there is nothing to read off.</summary>
+    /// <param name="state">The state.</param>
+    /// <param name="shown">Its curves.</param>
+    internal static ReadingLine? On(ScreenState state, ShownCurves shown)
     {
-        if (state.Shown is not { Beam: BuiltBeam beam, Outcome: BeamOutcome.Stands stands })
+        if (shown is not { Beam: BuiltBeam beam, Response: BeamResponse response })
         {
             return null;
         }
 
-        BeamResponse response = stands.Combinations[state.CombinationShown].Response;
-        ImmutableArray<Curve> curves = [.. PlotPicture.CurvesOf(state)];
+        var curves = shown.Chosen.Select(curve => KeyValuePair.Create(curve, shown[curve]!));
         double position = state.Reading ?? WhereMomentIsLargest(response);
-        return new ReadingLine(beam, response, curves, Math.Clamp(position, 0, beam.Model.Length));
+        return new ReadingLine(
+            beam, response, BeamMarks.Of(beam, curves), Math.Clamp(position, 0, beam.Model.Length));
     }
 
     /// <summary>Where a key moves it: to the next tape mark, past ten of them, or to an end.</summary>
@@ -65,8 +69,8 @@ internal sealed record ReadingLine(
     /// <summary>The mark to the right or to the left; null at the last.</summary>
     /// <param name="right">True: to the right.</param>
     internal BeamMark? NextMark(bool right) => right
-        ? Marks().FirstOrDefault(mark => mark.Position > Position)
-        : Marks().LastOrDefault(mark => mark.Position < Position);
+        ? Marks.FirstOrDefault(mark => mark.Position > Position)
+        : Marks.LastOrDefault(mark => mark.Position < Position);
 
     /// <summary>Finds a place as it was typed; a number without unit has the unit that lengths are shown in.</summary>
     /// <param name="text">As typed.</param>
@@ -81,17 +85,15 @@ internal sealed record ReadingLine(
     /// <param name="tab">The key that leads there.</param>
     internal string MarksInWords(string tab)
     {
-        string here = Marks().FirstOrDefault(mark => mark.Position == Position)?.Words ?? "";
+        string here = Marks.FirstOrDefault(mark => mark.Position == Position)?.Words ?? "";
         string next = NextMark(right: true) is BeamMark mark
             ? $"{tab}: {PlaceReadout.Place(Beam, mark.Position)}, {mark.Words}"
             : $"{tab}: from the left end again";
         return here.Length > 0 ? $"Here: {here}.   {next}" : next;
     }
 
-    private ImmutableArray<BeamMark> Marks() => BeamMarks.Of(Beam, Response, Curves);
-
     private double Snapped(double position) =>
-        Marks().FirstOrDefault(mark => Math.Abs(mark.Position - position) <= Same * Beam.Model.Length)?.Position
+        Marks.FirstOrDefault(mark => Math.Abs(mark.Position - position) <= Same * Beam.Model.Length)?.Position
         ?? position;
 
     private double Stepped(int by)
