@@ -3,7 +3,7 @@ using System.Text;
 namespace FieldCheck.Reporting;
 
 /// <summary>Text that came from a person, made fit for a line of plain ASCII.</summary>
-internal static class PlainAscii
+public static class PlainAscii
 {
     private const string From = "ÀÁÂÃÅÇÈÉÊËÌÍÎÏÑÒÓÔÕØÙÚÛÝàáâãåçèéêëìíîïñòóôõøùúûýÿ·×–—−‘’“”′″²³⁴\t\n";
     private const string To = "AAAAACEEEEIIIINOOOOOUUUYaaaaaceeeeiiiinooooouuuyy*x---''\"\"'\"234  ";
@@ -19,7 +19,8 @@ internal static class PlainAscii
         .ToDictionary();
 
     /// <summary>The text with accents dropped, signs spelled, and "?" for all else that is not ASCII.</summary>
-    internal static string Of(string? text)
+    /// <param name="text">The text; null is none.</param>
+    public static string Of(string? text)
     {
         StringBuilder plain = new();
         foreach (Rune rune in (text ?? "").EnumerateRunes())

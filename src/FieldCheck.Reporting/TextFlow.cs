@@ -5,13 +5,14 @@ using FieldCheck.Reporting.Tables;
 namespace FieldCheck.Reporting;
 
 /// <summary>Breaks text into lines of a given width.</summary>
-internal static class TextFlow
+public static class TextFlow
 {
     /// <summary>Breaks a sentence at its blanks, never a number from its unit; cuts too long a word.</summary>
     /// <param name="text">The sentence.</param>
     /// <param name="width">Columns of a line.</param>
     /// <param name="indent">Blanks before every line but the first.</param>
-    internal static ImmutableArray<string> Wrap(string text, int width, int indent = 0) =>
+    /// <returns>The lines; none for a text without words.</returns>
+    public static ImmutableArray<string> Wrap(string text, int width, int indent = 0) =>
         Join(Words(text), " ", width, indent);
 
     /// <summary>Puts items on lines; an item is only broken when it is longer than a line.</summary>

@@ -22,7 +22,7 @@ internal static class CheckCommand
         foreach (string file in request.Files)
         {
             BeamCheck check = file == StandardInput
-                ? run.Of(BeamFileOnDisk.Open(NameOfStandardInput, environment.Input))
+                ? run.Of(BeamFileOnDisk.Open(NameOfStandardInput, environment.OpenInput()))
                 : run.Of(BeamFileOnDisk.Open(file, Path.GetFullPath(file, environment.CurrentFolder)));
             if (request.IsJson)
             {
@@ -55,7 +55,7 @@ internal static class CheckCommand
                 PrintProblems(unusable.Problems, printout);
                 break;
             case BeamCheck.Calculated done:
-                CheckRequest request = new(file, done.At, Math.Clamp(environment.Width, LeastWidth, MostWidth));
+                CheckRequest request = new(file, done.At, Math.Clamp(environment.Width(), LeastWidth, MostWidth));
                 printout.Result(string.Join('\n', plain
                     ? PlainText.Lines(done.Calculation, request)
                     : CheckText.Lines(done.Calculation, request)));

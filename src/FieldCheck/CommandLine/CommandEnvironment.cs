@@ -1,14 +1,18 @@
 using System.Runtime.CompilerServices;
 using System.Text;
 using FieldCheck.Views;
+using Microsoft.Win32.SafeHandles;
 
 namespace FieldCheck.CommandLine;
 
 /// <summary>Everything around the program that it reads or writes, so that a test can stand in for it.</summary>
 internal sealed record CommandEnvironment
 {
-    /// <summary>Standard input, as bytes.</summary>
-    public required Stream Input { get; init; }
+    /// <summary>Opens standard input, as bytes.</summary>
+    public required Func<Stream> OpenInput { get; init; }
+
+    /// <summary>How the bytes of the input are text, where lines are typed.</summary>
+    public Encoding InputEncoding { get; init; } = new UTF8Encoding(false);
 
     /// <summary>Standard output.</summary>
     public required TextWriter Output { get; init; }
@@ -20,7 +24,17 @@ internal sealed record CommandEnvironment
     public required bool IsTerminal { get; init; }
 
     /// <summary>Characters on a line of the output.</summary>
-    public required int Width { get; init; }
+    public required Func<int> Width { get; init; }
+
+    /// <summary>True: the terminal shows all of Unicode, and not only ASCII.</summary>
+    public bool IsUtf8 => OperatingSystem.IsWindows()
+        ? Output.Encoding.CodePage == Encoding.UTF8.CodePage
+        : Locale is string locale && (locale.Contains("UTF-8", StringComparison.OrdinalIgnoreCase)
+            || locale.Contains("UTF8", StringComparison.OrdinalIgnoreCase));
+
+
+    // POSIX: the first of the three that is set and not empty says it.
+    private string? Locale => Set("LC_ALL") ?? Set("LC_CTYPE") ?? Set("LANG");
 
     /// <summary>The folder that relative names start from.</summary>
     public required string CurrentFolder { get; init; }
@@ -43,11 +57,14 @@ internal sealed record CommandEnvironment
         const int WidthOfAPipe = 80;
         return new()
         {
-            Input = Console.OpenStandardInput(),
-            Output = Console.IsOutputRedirected ? Utf8(Console.OpenStandardOutput()) : Console.Out,
-            Error = Console.IsErrorRedirected ? Utf8(Console.OpenStandardError()) : Console.Error,
+            OpenInput = () => IsUnixTerminal(Console.IsInputRedirected)
+                ? Bytes(0, FileAccess.Read)
+                : Console.OpenStandardInput(),
+            InputEncoding = Console.InputEncoding,
+            Output = Writer(1, Console.OpenStandardOutput, Console.IsOutputRedirected),
+            Error = Writer(2, Console.OpenStandardError, Console.IsErrorRedirected),
             IsTerminal = !Console.IsInputRedirected && !Console.IsOutputRedirected,
-            Width = Console.IsOutputRedirected ? WidthOfAPipe : TerminalWidth(WidthOfAPipe),
+            Width = () => Console.IsOutputRedirected ? WidthOfAPipe : TerminalWidth(WidthOfAPipe),
             CurrentFolder = Environment.CurrentDirectory,
             HomeFolder = Environment.GetFolderPath(Environment.SpecialFolder.UserProfile),
             Variable = Environment.GetEnvironmentVariable,
@@ -56,11 +73,31 @@ internal sealed record CommandEnvironment
         };
     }
 
+    private string? Set(string variable) => Variable(variable) is { Length: > 0 } value ? value : null;
+
     // Kept out of its callers: loading the toolkit costs a tenth of a second that nothing but the form needs.
     [MethodImpl(MethodImplOptions.NoInlining)]
-    private static int EnterForm(StartRequest start) => TerminalScreen.Run(start);
+    private static int EnterForm(StartRequest start)
+    {
+        // The toolkit expects a console that the runtime has set up.
+        _ = Console.Out;
+        return TerminalScreen.Run(start);
+    }
 
-    private static StreamWriter Utf8(Stream stream) => new(stream, new UTF8Encoding(false)) { AutoFlush = true };
+    // The runtime's own reader and writer switch a terminal into another mode by escape codes; bytes do not.
+    private static FileStream Bytes(int descriptor, FileAccess access) =>
+        new(new SafeFileHandle(descriptor, ownsHandle: false), access, bufferSize: 0);
+
+    private static bool IsUnixTerminal(bool isRedirected) => !isRedirected && !OperatingSystem.IsWindows();
+
+    private static StreamWriter Writer(int descriptor, Func<Stream> open, bool isRedirected)
+    {
+        Encoding encoding = isRedirected || Console.OutputEncoding is UTF8Encoding
+            ? new UTF8Encoding(false)
+            : Console.OutputEncoding;
+        Stream stream = IsUnixTerminal(isRedirected) ? Bytes(descriptor, FileAccess.Write) : open();
+        return new StreamWriter(stream, encoding) { AutoFlush = true };
+    }
 
     private static int TerminalWidth(int otherwise)
     {

@@ -1,3 +1,4 @@
+using FieldCheck.Plain;
 using FieldCheck.Settings;
 using FieldCheck.Sheet.Document;
 using FieldCheck.Sheet.Presets;
@@ -5,7 +6,7 @@ using FieldCheck.Sheet.Settings;
 
 namespace FieldCheck.CommandLine;
 
-/// <summary>The form; where it cannot be drawn, the check that it would open with.</summary>
+/// <summary>The form, drawn or in lines; where there is no terminal, the check that it would open with.</summary>
 internal static class FormCommand
 {
     /// <summary>Opens the form or prints the check.</summary>
@@ -13,7 +14,7 @@ internal static class FormCommand
     internal static int Run(
         Request.Form request, Arguments arguments, CommandEnvironment environment, Printout printout)
     {
-        if (WhatTheFormLacks(request, arguments, environment) is string lacking)
+        if (WhatTheFormLacks(request, environment) is string lacking)
         {
             int status = Print(request.File, arguments, environment, printout);
             printout.Remark($"fieldcheck: for the form, {lacking}.");
@@ -36,13 +37,20 @@ internal static class FormCommand
 
     private static BeamFileText Example => PresetLibrary.Example().Text;
 
-    private static string? WhatTheFormLacks(
-        Request.Form request, Arguments arguments, CommandEnvironment environment) =>
+    private static string? WhatTheFormLacks(Request.Form request, CommandEnvironment environment) =>
         request.File == "-" ? "name a file: standard input is read once and cannot be saved to"
         : !environment.IsTerminal ? "start it in a terminal and leave standard input and output as they are"
-        : environment.Variable("TERM") == "dumb" ? "use a terminal that can place its cursor; TERM is dumb here"
-        : arguments.Plain ? "leave --plain out"
         : null;
+
+    // A terminal that cannot place its cursor cannot show the form, but it can show lines.
+    private static bool IsInLines(Arguments arguments, CommandEnvironment environment) =>
+        arguments.Plain || environment.Variable("TERM") == "dumb";
+
+    private static int Enter(
+        StartRequest start, Arguments arguments, CommandEnvironment environment, Printout printout) =>
+        IsInLines(arguments, environment)
+            ? PlainSession.Run(start, environment, printout)
+            : environment.OpenForm(start);
 
     private static int Print(string? file, Arguments arguments, CommandEnvironment environment, Printout printout)
     {
@@ -68,7 +76,7 @@ internal static class FormCommand
             return ExitStatus.NotUsable;
         }
 
-        return environment.OpenForm(Start(file, new BeamDocument(), null, arguments, environment));
+        return Enter(Start(file, new BeamDocument(), null, arguments, environment), arguments, environment, printout);
     }
 
     private static int Open(
@@ -77,7 +85,11 @@ internal static class FormCommand
         switch (reading)
         {
             case BeamFileReading.Opened opened:
-                return environment.OpenForm(Start(file, opened.Document, opened.Origin, arguments, environment));
+                return Enter(
+                    Start(file, opened.Document, opened.Origin, arguments, environment),
+                    arguments,
+                    environment,
+                    printout);
             case BeamFileReading.Refused refused:
                 foreach (FileProblem problem in refused.Problems)
                 {

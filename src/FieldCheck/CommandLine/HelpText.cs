@@ -20,6 +20,7 @@ internal static class HelpText
           fieldcheck                         the form, with an example to change
           fieldcheck bearer.toml             the form with this beam; a new one where
                                              there is no such file
+          fieldcheck --plain bearer.toml     the same in lines, for a screen reader
           fieldcheck check bearer.toml       the check as text
           fieldcheck check *.toml --json     a line of JSON for each file
           fieldcheck check - < bearer.toml   a beam from standard input
@@ -34,7 +35,8 @@ internal static class HelpText
           --help        this page; after a command, a page about that command
           --version     the version
           --paths       the folders that are used
-          --plain       labelled sentences, one fact a line, no drawing
+          --plain       labelled sentences, one fact a line, no drawing; the form as
+                        questions and answers (by itself where TERM is dumb)
           --no-color    no colour (NO_COLOR set does the same)
           --            what follows is a file, whatever its name
 

@@ -21,28 +21,11 @@ internal sealed class Printout(TextWriter output, TextWriter error)
 
     /// <summary>Writes a result, with a line end where it has none.</summary>
     /// <param name="text">One or more lines.</param>
-    internal void Result(string text)
-    {
-        if (_isClosed)
-        {
-            return;
-        }
+    internal void Result(string text) => Write(WithLineEnd(text));
 
-        try
-        {
-            output.Write(Printable(WithLineEnd(text)));
-            output.Flush();
-        }
-        catch (IOException problem)
-        {
-            _isClosed = true;
-            if (problem.HResult is not (UnixBrokenPipe or WindowsBrokenPipe or WindowsClosingPipe))
-            {
-                Status = ExitStatus.NotUsable;
-                Remark($"fieldcheck: the output cannot be written: {problem.Message}");
-            }
-        }
-    }
+    /// <summary>Writes a question, whose answer is typed on the same line.</summary>
+    /// <param name="text">The question, with what parts it from the answer.</param>
+    internal void Prompt(string text) => Write(text);
 
     /// <summary>Writes something that is no result: an error, or how to go on.</summary>
     /// <param name="text">One or more lines.</param>
@@ -56,6 +39,29 @@ internal sealed class Printout(TextWriter output, TextWriter error)
         catch (IOException)
         {
             // Nobody listens to errors any more; the exit status still tells.
+        }
+    }
+
+    private void Write(string text)
+    {
+        if (_isClosed)
+        {
+            return;
+        }
+
+        try
+        {
+            output.Write(Printable(text));
+            output.Flush();
+        }
+        catch (IOException problem)
+        {
+            _isClosed = true;
+            if (problem.HResult is not (UnixBrokenPipe or WindowsBrokenPipe or WindowsClosingPipe))
+            {
+                Status = ExitStatus.NotUsable;
+                Remark($"fieldcheck: the output cannot be written: {problem.Message}");
+            }
         }
     }
 

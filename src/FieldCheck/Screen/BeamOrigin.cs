@@ -30,6 +30,13 @@ internal sealed record BeamOrigin(string Name, string? Path = null, BeamFileText
         _ => this,
     };
 
+    /// <summary>What the program was started with.</summary>
+    /// <param name="path">The file's path, as the person named it; null for the built-in example.</param>
+    /// <param name="text">Its text; null where the file does not exist yet.</param>
+    internal static BeamOrigin OfStart(string? path, BeamFileText? text) => path is not null
+        ? File(path, text)
+        : new BeamOrigin(NameOf(text!.Name), null, text, IsExample: true);
+
     /// <summary>The name of a file without its folders and its extension.</summary>
     /// <param name="path">The path.</param>
     internal static string NameOf(string path)

@@ -21,14 +21,24 @@ internal static class DetailWords
         }
 
         Wanted? wanted = DocumentCells.Find(state.Document, line.Key)?.Wanted;
-        DisplayUnits units = new(Editor.SystemOf(state.Document));
-        return wanted is Wanted.Measure measure && (details.Draft?.Text ?? line.Text) is string text
-            && QuantityReader.Read(text, measure.Kind) is Reading<Quantity>.Accepted read
-                ? new Notice($"{name}: {ReadBack.Say(text, read.Value, measure.Kind, units)}")
+        return (details.Draft?.Text ?? line.Text) is string text
+            && ReadBackOf(state.Document, wanted, text) is string readBack
+                ? new Notice($"{name}: {readBack}")
                 : new Notice($"{name}: {Asked(wanted)}", Role.Faint);
     }
 
-    private static string Asked(Wanted? wanted) => wanted switch
+    /// <summary>What a text typed for a key was read as; null where there is nothing to say.</summary>
+    /// <param name="document">The beam.</param>
+    /// <param name="wanted">What the key asks for.</param>
+    /// <param name="text">The text.</param>
+    internal static string? ReadBackOf(BeamDocument document, Wanted? wanted, string text) =>
+        wanted is Wanted.Measure measure && QuantityReader.Read(text, measure.Kind) is Reading<Quantity>.Accepted read
+            ? ReadBack.Say(text, read.Value, measure.Kind, new DisplayUnits(Editor.SystemOf(document)))
+            : null;
+
+    /// <summary>What a key asks for.</summary>
+    /// <param name="wanted">The same for the program; null: any text.</param>
+    internal static string Asked(Wanted? wanted) => wanted switch
     {
         Wanted.OneOf words => string.Join(", ", words.Words),
         Wanted.Measure measure => measure.Kind switch

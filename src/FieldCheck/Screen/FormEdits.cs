@@ -9,11 +9,12 @@ internal static class FormEdits
     /// <param name="state">The state before.</param>
     /// <param name="edit">The change.</param>
     /// <param name="place">The cell.</param>
-    internal static ScreenState Make(ScreenState state, Edit edit, FormPlace place)
+    /// <param name="merges">True: edits of one cell that follow each other are one step.</param>
+    internal static ScreenState Make(ScreenState state, Edit edit, FormPlace place, bool merges = true)
     {
         FormSheet changed = Editor.Apply(state.Sheet, edit);
         HistoryStep step = new(
-            changed, StepNames.Of(state.Sheet, changed, edit), place, Merges: edit is Edit.TypeCell);
+            changed, StepNames.Of(state.Sheet, changed, edit), place, Merges: merges && edit is Edit.TypeCell);
         return state with { History = state.History.With(step) };
     }
 

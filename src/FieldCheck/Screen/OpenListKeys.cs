@@ -68,7 +68,11 @@ internal static class OpenListKeys
                 Preview = choice?.Reading is BeamFileReading.Opened opened ? state.Calculate(opened.Document) : null,
             };
 
-    private static ScreenStep Open(ScreenState state, Overlay.OpenList list, bool asCopy) => list.Chosen switch
+    /// <summary>Opens the beam chosen, or the file whose path is typed; nothing where there is neither.</summary>
+    /// <param name="state">The state.</param>
+    /// <param name="list">The list.</param>
+    /// <param name="asCopy">True: as a copy, which saving asks a name for.</param>
+    internal static ScreenStep Open(ScreenState state, Overlay.OpenList list, bool asCopy) => list.Chosen switch
     {
         // What lies in a file may have changed since the list was made, so it is read anew.
         BeamChoice { Path: string path } choice => state.Step(new Effect.Open(path, asCopy ? OpenAs.Copy : choice.As)),

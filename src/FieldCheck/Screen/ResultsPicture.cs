@@ -3,7 +3,6 @@ using System.Text.RegularExpressions;
 using FieldCheck.Reporting.Tables;
 using FieldCheck.Sheet;
 using FieldCheck.Sheet.Editing;
-using FieldCheck.Sheet.Reading;
 
 namespace FieldCheck.Screen;
 
@@ -39,24 +38,8 @@ internal static partial class ResultsPicture
     /// <summary>The header: which beam the results are of, or what they wait for.</summary>
     /// <param name="state">The state.</param>
     internal static string Header(ScreenState state) => state.Shown.Beam is null
-        ? Waiting(state.Shown)
+        ? $"RESULTS  {ProblemWords.InShort(state.Shown)}"
         : ResultsPanel.Lines(state.Shown, NarrowestPanel, LowestPanel, state.Age, state.CombinationShown)[0];
-
-    private static string Waiting(Calculation calculation)
-    {
-        ImmutableArray<(FormPlace? Place, Problem Problem)> problems = CellProblems.Of(calculation);
-        int bad = problems.Count(found => !CellProblems.IsMissing(calculation, found.Place));
-        if (bad > 0)
-        {
-            return $"RESULTS  {bad} {(bad == 1 ? "cell" : "cells")} to mend";
-        }
-
-        FormSheet sheet = new(calculation.Document);
-        FormPlace first = problems[0].Place!;
-        return "RESULTS  waiting for: " + (sheet.RowsOf(FormBlock.Spans) <= 1 && first.Column == FormColumn.Length
-            ? "length"
-            : FormWords.Cell(sheet, first));
-    }
 
     // No old figure may pass for a new one: every figure is two dashes.
     private static ImmutableArray<string> Unread(ScreenState state, int width)
@@ -65,27 +48,12 @@ internal static partial class ResultsPicture
         FormSheet sheet = new(calculation.Document);
         return
         [
-            Waiting(calculation),
+            $"RESULTS  {ProblemWords.InShort(calculation)}",
             .. Enumerable.Range(0, sheet.RowsOf(FormBlock.Supports))
                 .Select(row => $"{FormWords.Head(sheet, FormBlock.Supports, row)}  {Nothing}"),
             $"V  {Nothing}   M  {Nothing}   d  {Nothing}",
-            .. CellProblems.Of(calculation).SelectMany(found => Wrapped(Told(calculation, found), width)),
+            .. ProblemWords.Of(calculation, CellHints.OfMissing).SelectMany(told => Wrapped(told, width)),
         ];
-    }
-
-    private static string Told(Calculation calculation, (FormPlace? Place, Problem Problem) found)
-    {
-        if (found.Place is not FormPlace place)
-        {
-            return $"{DetailLines.WordsOf(found.Problem.Key)}: {found.Problem.Text}";
-        }
-
-        string text = FormCells.IsAsked(calculation.Document, place.Row) && place.Block == FormBlock.Loads
-            ? MessageLine.Question(calculation, place.Row)
-            : CellProblems.IsMissing(calculation, place)
-                ? CellHints.OfMissing(place) ?? found.Problem.Text
-                : found.Problem.Text;
-        return $"{FormWords.Cell(new FormSheet(calculation.Document), place)}: {text}";
     }
 
     private static IEnumerable<string> Wrapped(string text, int width)

@@ -34,9 +34,7 @@ internal static class TerminalScreen
     {
         SectionCatalogue catalogue = SectionCatalogue.BuiltIn();
         BeamSolver solver = new();
-        BeamOrigin origin = start.Path is string path
-            ? BeamOrigin.File(path, start.Origin)
-            : new BeamOrigin(BeamOrigin.NameOf(start.Origin!.Name), null, start.Origin, IsExample: true);
+        BeamOrigin origin = BeamOrigin.OfStart(start.Path, start.Origin);
         return ScreenState.Start(start.Document, origin, document => Calculation.Run(document, catalogue, solver)) with
         {
             Preferences = start.Preferences,

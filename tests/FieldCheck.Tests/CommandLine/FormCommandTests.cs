@@ -180,23 +180,72 @@ public sealed class FormCommandTests : IDisposable
     }
 
     [Fact]
-    public void DumbTerminal_PrintsInsteadOfDrawing()
+    public void DumbTerminal_TalksInLines()
     {
         _terminal.Variables["TERM"] = "dumb";
 
         Assert.Equal(0, _terminal.Run());
 
         Assert.Null(_terminal.Form);
-        Assert.Contains("TERM is dumb", _terminal.Complaints);
+        Assert.StartsWith("FieldCheck in lines.", _terminal.Written, StringComparison.Ordinal);
     }
 
     [Fact]
-    public void Plain_PrintsInsteadOfDrawing()
+    public void Plain_TalksInLines()
     {
-        Assert.Equal(0, _terminal.Run("--plain"));
+        using Surroundings terminal = new() { IsTerminal = true, Input = "load 2 size 3 kN\nsave mine\nleave\n" };
 
-        Assert.Null(_terminal.Form);
-        Assert.Contains("leave --plain out", _terminal.Complaints);
+        Assert.Equal(0, terminal.Run("--plain"));
+
+        Assert.Null(terminal.Form);
+        Assert.Contains("Saved mine.toml", terminal.Written);
+        Assert.Contains("3 kN", File.ReadAllText(Path.Combine(terminal.Folder.FullName, "mine.toml")));
+        Assert.Equal("", terminal.Complaints);
+    }
+
+    [Fact]
+    public void Plain_WithoutATerminal_PrintsTheCheckAsSentences()
+    {
+        _pipe.Write("swing.toml", Bench);
+
+        Assert.Equal(3, _pipe.Run("--plain", "swing.toml"));
+
+        Assert.StartsWith("Check of a beam: Bench.", _pipe.Written, StringComparison.Ordinal);
+        Assert.Contains("for the form", _pipe.Complaints);
+    }
+
+    [Fact]
+    public void Plain_WithDash_PrintsTheCheckOfStandardInput()
+    {
+        using Surroundings piped = new() { IsTerminal = true, Input = Bench };
+
+        Assert.Equal(3, piped.Run("--plain", "-"));
+
+        Assert.StartsWith("Check of a beam: Bench.", piped.Written, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("en_US.UTF-8", "dépôt")]
+    [InlineData("en_US.utf8", "dépôt")]
+    [InlineData("C", "depot")]
+    [InlineData(null, "depot")]
+    public void Plain_IsAsciiWhereTheTerminalIsNotUtf8(string? locale, string expected)
+    {
+        if (OperatingSystem.IsWindows())
+        {
+            return;
+        }
+
+        if (locale is not null)
+        {
+            _terminal.Variables["LANG"] = locale;
+        }
+
+        _terminal.Write("bench.toml", Bench.Replace("Bench", "dépôt", StringComparison.Ordinal));
+
+        Assert.Equal(0, _terminal.Run("--plain", "bench.toml"));
+
+        Assert.Contains($"bench: {expected}. 1 span", _terminal.Written);
     }
 
     public void Dispose()

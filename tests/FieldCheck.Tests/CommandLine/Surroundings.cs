@@ -31,11 +31,11 @@ internal sealed class Surroundings : IDisposable
 
     internal CommandEnvironment Environment() => new()
     {
-        Input = new MemoryStream(Encoding.UTF8.GetBytes(Input)),
+        OpenInput = () => new MemoryStream(Encoding.UTF8.GetBytes(Input)),
         Output = Output,
         Error = Error,
         IsTerminal = IsTerminal,
-        Width = Width,
+        Width = () => Width,
         CurrentFolder = Folder.FullName,
         HomeFolder = Path.Combine(Folder.FullName, "home"),
         Variable = name => Variables.GetValueOrDefault(name),

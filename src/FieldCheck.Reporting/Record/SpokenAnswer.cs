@@ -1,0 +1,118 @@
+using System.Collections.Immutable;
+using FieldCheck.Mechanics.Response;
+using FieldCheck.Mechanics.Solving;
+using FieldCheck.Reporting.Tables;
+using FieldCheck.Sheet;
+using FieldCheck.Sheet.Building;
+using FieldCheck.Sheet.Reading;
+
+namespace FieldCheck.Reporting.Record;
+
+/// <summary>What came of a beam as labelled sentences, one fact a line. Plain ASCII.</summary>
+public static class SpokenAnswer
+{
+    /// <summary>One sentence of what came of a beam: its reactions, or how it can move and the way out.</summary>
+    /// <param name="calculation">What came of it; without problems.</param>
+    /// <param name="combination">Which combination is told, counted from 0.</param>
+    public static string InShort(Calculation calculation, int combination)
+    {
+        ArgumentNullException.ThrowIfNull(calculation);
+        return calculation switch
+        {
+            { Beam: BuiltBeam beam, Outcome: BeamOutcome.Stands stands } =>
+                Sentence(ShortAnswer.Of(calculation, beam, stands, combination)),
+            { Beam: BuiltBeam beam, Outcome: BeamOutcome outcome } => Sentence(
+                $"{MotionWords.Verdict(outcome)}: "
+                + string.Join("; ", MotionWords.Of(beam, outcome).DefaultIfEmpty("no answer could be found"))),
+            _ => throw new ArgumentException("A beam that does not read has no answer.", nameof(calculation)),
+        };
+    }
+
+    /// <summary>All that came of a beam: reactions, proof, peaks and remarks.</summary>
+    /// <param name="calculation">What came of it.</param>
+    /// <param name="combination">Which combination is told, counted from 0; null for all.</param>
+    public static ImmutableArray<string> Lines(Calculation calculation, int? combination)
+    {
+        ArgumentNullException.ThrowIfNull(calculation);
+        return
+        [
+            .. calculation is { Beam: BuiltBeam beam, Outcome: BeamOutcome outcome }
+                ? Outcome(beam, outcome, combination)
+                : Labelled("To mend", ProblemLines.Of(calculation)),
+            .. Labelled("Remark", MessageLines.Of(calculation)),
+        ];
+    }
+
+    /// <summary>What acts at one place, both sides of a jump; nothing for a beam that does not stand.</summary>
+    /// <param name="calculation">What came of the beam.</param>
+    /// <param name="place">The place.</param>
+    /// <param name="combination">Which combination is told, counted from 0.</param>
+    public static ImmutableArray<string> At(Calculation calculation, AskedPlace place, int combination)
+    {
+        ArgumentNullException.ThrowIfNull(calculation);
+        return calculation is { Beam: BuiltBeam beam, Outcome: BeamOutcome.Stands stands }
+            ? [.. Places(beam, stands.Combinations[combination].Response, [place])]
+            : [];
+    }
+
+    /// <summary>How far a check goes, and whose word comes first.</summary>
+    /// <param name="calculation">What came of the beam.</param>
+    public static ImmutableArray<string> Cautions(Calculation calculation)
+    {
+        ArgumentNullException.ThrowIfNull(calculation);
+        return [.. Labelled("Before you use these figures", Record.Cautions.For(calculation))];
+    }
+
+    /// <summary>Whether a beam stands, and every answer or the one asked for.</summary>
+    internal static IEnumerable<string> Outcome(
+        BuiltBeam beam, BeamOutcome outcome, int? combination, ImmutableArray<AskedPlace> at = default)
+    {
+        IEnumerable<CombinationResponse> told = outcome is BeamOutcome.Stands stands
+            ? stands.Combinations.Where((_, index) => index == (combination ?? index))
+            : [];
+        return
+        [
+            .. Labelled("How it is held", [DeterminacyWords.Of(outcome), .. MotionWords.Of(beam, outcome)]),
+            .. told.SelectMany(answer => Answer(beam, answer, at.IsDefault ? [] : at)),
+        ];
+    }
+
+    internal static IEnumerable<string> Labelled(string label, IEnumerable<string> lines) =>
+        lines.Select(line => Sentence($"{label}: {line}"));
+
+    internal static string Sentence(string text)
+    {
+        string capital = char.ToUpperInvariant(text[0]) + text[1..];
+        return capital[^1] is '.' or '?' or '!' ? capital : capital + ".";
+    }
+
+    private static IEnumerable<string> Answer(
+        BuiltBeam beam, CombinationResponse answer, ImmutableArray<AskedPlace> at)
+    {
+        string name = PlainAscii.Of(answer.Combination.Name);
+        string basis = Record.Cautions.Basis(BasisWords.Of(answer.Combination.Basis));
+        BeamResponse response = answer.Response;
+        return
+        [
+            $"Combination {name}: {basis}.",
+            .. beam.Supports.SelectMany((support, i) => Support(beam, support, response.Reactions[i])),
+            .. Labelled("Proof", ProofLines.Of(new BeamWords(beam, IsSpoken: true), response.Proof)),
+            .. PeakTable.Curves(beam)
+                .Select(curve => PeakRow.Of(beam, response, curve, isSpoken: true))
+                .SelectMany(row => row.Items.Select(item => Sentence($"Peak of {row.Name}: {item}"))),
+            .. Places(beam, response, at),
+        ];
+    }
+
+    private static IEnumerable<string> Places(
+        BuiltBeam beam, BeamResponse response, ImmutableArray<AskedPlace> at) =>
+        at.SelectMany(place => AskedWords.Sentences(beam, response, place)).Select(Sentence);
+
+    private static IEnumerable<string> Support(BuiltBeam beam, NamedSupport support, Reaction reaction)
+    {
+        BeamWords words = new(beam, IsSpoken: true);
+        string place = words.Say(support.Support.Position, QuantityKind.Length);
+        IEnumerable<string> said = [.. words.Parts(reaction), .. ReactionTable.Remarks(words, support, reaction)];
+        return said.Select(part => Sentence($"Support {support.Label}, at {place}: {part}"));
+    }
+}

@@ -1,0 +1,98 @@
+using FieldCheck.Screen;
+using FieldCheck.Sheet.Editing;
+using FieldCheck.Sheet.Units;
+
+namespace FieldCheck.Plain;
+
+/// <summary>The beam said row by row, its other keys, its units, and steps back and forth.</summary>
+internal static class PlainBeam
+{
+    /// <summary>The beam as typed, one sentence a row, then every other key in which something stands.</summary>
+    internal static IEnumerable<string> Rows(PlainState state)
+    {
+        ScreenState form = state.Form;
+        return
+        [
+            PlainWords.Summary(form),
+            .. PlainNames.Blocks.SelectMany(block => Enumerable.Range(0, form.Sheet.RowsOf(block))
+                .Select(row => Row(form, block, row))),
+            form.Document.SelfWeight is null
+                ? "Own weight: off."
+                : PlainWords.Sentence($"own weight: on, case {form.Document.SelfWeight.Case ?? "missing"}"),
+            .. PlainNames.KeysOf(form.Document)
+                .Where(line => line.Text is not null && !line.Key.StartsWith("title", StringComparison.Ordinal))
+                .Select(Said),
+        ];
+    }
+
+    /// <summary>Every key of a row or of the beam with what stands there, by the name that sets it.</summary>
+    internal static IEnumerable<string> More(PlainState state, string text)
+    {
+        FormSheet sheet = state.Form.Sheet;
+        if (PlainTokens.Of(text) is [(string what, _), (string which, _), ..]
+            && PlainNames.Block(what) is FormBlock block
+            && PlainNames.Row(sheet, block, which) is int row && row < sheet.RowsOf(block))
+        {
+            string name = FormWords.Row(sheet, block, row);
+            return
+            [
+                PlainWords.Sentence($"more of {name}: set as {name}, then the words, then the text"),
+                .. DetailLines.Of(sheet.Document, new DetailPage(block, row)).Select(Said),
+            ];
+        }
+
+        string wanted = text.Trim();
+        string[] lines = [.. PlainNames.KeysOf(sheet.Document)
+            .Where(line => wanted.Length == 0 || PlainTokens.After(line.Key, wanted) is not null)
+            .Select(Said)];
+        return lines.Length == 0
+            ? [$"Nothing else is called {wanted}. more lists all."]
+            : ["Set any of these as its words, then the text; - empties it.", .. lines];
+    }
+
+    internal static PlainStep Again(PlainState state, CommandName name)
+    {
+        ScreenStep step = Commands.Run(state.Form, name);
+        return step.State.History == state.Form.History
+            ? state.With(step)
+            : state with { Form = LiveResults.Follow(state.Form, step.State with { Notice = null }) } is PlainState back
+                ? back.Say(step.State.Notice!.Text, PlainWords.Outcome(back.Form))
+                : throw new System.Diagnostics.UnreachableException();
+    }
+
+    internal static PlainStep Units(PlainState state, string text)
+    {
+        string wanted = text.Trim().ToLowerInvariant();
+        UnitSystem now = Editor.SystemOf(state.Form.Document);
+        return wanted switch
+        {
+            "us" when now == UnitSystem.Us => state.Say("Results are in US units already."),
+            "si" when now == UnitSystem.Si => state.Say("Results are in SI units already."),
+            "us" or "si" => Again(state, CommandName.OtherUnits),
+            _ => state.Say("Which units? As: units us, or: units si."),
+        };
+    }
+
+    internal static PlainStep Stop(PlainState state) => state.Ask is null
+        ? state.Say("Nothing is being asked.")
+        : (state with { Ask = null }).Say(PlainWords.Outcome(state.Form));
+
+    private static string Row(ScreenState form, FormBlock block, int row)
+    {
+        FormCellView view = new(form);
+        IEnumerable<string> cells = FormColumns.Of(block)
+            .Select(column => new FormPlace(block, row, column))
+            .Where(place => FormCells.TextOf(form.Document, place) is not null)
+            .Select(place => $"{PlainNames.NamesOf(block, place.Column)[0]} {view.At(place).Text}"
+                + (view.At(place).Mark == ' ' ? "" : " (to mend)"));
+        IEnumerable<string> keys = DetailLines.Of(form.Document, new DetailPage(block, row))
+            .Where(line => line.Text is not null
+                && line.Key.StartsWith(FormColumns.RowName(block), StringComparison.Ordinal))
+            .Select(line => $"{line.Words} {line.Text}");
+        string said = string.Join(", ", cells.Concat(keys));
+        return PlainWords.Sentence($"{FormWords.Row(form.Sheet, block, row)}: {(said.Length == 0 ? "empty" : said)}");
+    }
+
+    private static string Said(DetailLine line) =>
+        PlainWords.Sentence($"{line.Words}: {line.Text?.ReplaceLineEndings(" ") ?? "nothing"}");
+}

@@ -1,0 +1,93 @@
+using System.Collections.Immutable;
+using FieldCheck.Screen;
+using FieldCheck.Sheet.Editing;
+using FieldCheck.Sheet.Reading;
+
+namespace FieldCheck.Plain;
+
+/// <summary>Every command. The help and docs/plain.md are made from this table, so neither can leave anything out.</summary>
+internal static class PlainCommands
+{
+    /// <summary>All commands, in the order in which they are listed.</summary>
+    internal static ImmutableArray<PlainCommand> All { get; } =
+    [
+        new("new", "new", "begin a new beam: its spans, supports and loads are asked", (state, _) =>
+            PlainFiles.Begin(state)),
+        new("open", "open, open NAME, open NAME as copy", "open a beam; its number or part of its name will do",
+            PlainFiles.Open),
+        new("asked", "asked", "go through the cells that the preset asks for", (state, _) => PlainFiles.Asked(state)),
+        new("show", "show", "say the beam row by row, as typed", (state, _) => state.Say([.. PlainBeam.Rows(state)])),
+        new("span", "span 1 length 12 ft", "change a cell of a span; span 1 alone asks its cells in turn",
+            (state, text) => PlainRows.Change(state, FormBlock.Spans, text)),
+        new("support", "support B at 2.7", "change a cell of a support; support B alone asks its cells in turn",
+            (state, text) => PlainRows.Change(state, FormBlock.Supports, text)),
+        new("load", "load 2 size 14 kN", "change a cell of a load; load 2 alone asks its cells in turn",
+            (state, text) => PlainRows.Change(state, FormBlock.Loads, text)),
+        new("own", "own weight on, own weight case dead", "count the weight of the sections as a load, or off",
+            PlainRows.OwnWeight),
+        new("more", "more, more load 2, more limits", "list everything else that can be set, with its name",
+            (state, text) => state.Say([.. PlainBeam.More(state, text)])),
+        new("add", "add load, add load 14 kN, add span after 1", "add a row; its cells are asked", PlainRows.Add),
+        new("delete", "delete load 2", "take a row away", PlainRows.Delete),
+        new("copy", "copy load 2", "put a copy of a row below it", PlainRows.Copy),
+        new("move", "move load 2 up, move load 2 down", "change places with the row above or below", PlainRows.Move),
+        new("undo", "undo", "take back the last change, whatever it was", (state, _) =>
+            PlainBeam.Again(state, CommandName.Undo)),
+        new("redo", "redo", "make again what was taken back", (state, _) => PlainBeam.Again(state, CommandName.Redo)),
+        new("results", "results, results 2", "say reactions, proof, peaks and remarks, of one combination or all",
+            PlainResults.Say),
+        new("at", "at 1.25 m, at B, at mid 1", "say shear and moment at a place, both sides of a jump",
+            PlainResults.At),
+        new("draw", "draw, draw moment", "draw the beam, its shear and its moment, in plain characters",
+            PlainDrawing.Draw),
+        new("problems", "problems", "say every cell that is to be mended", (state, _) => PlainResults.Problems(state)),
+        new("cautions", "cautions", "say what is not checked, and whose word comes first", (state, _) =>
+            PlainResults.Cautions(state)),
+        new("units", "units us, units si", "show results in other units; what was typed stays", PlainBeam.Units),
+        new("save", "save, save NAME", "save in the beam's own file, or in another", PlainFiles.Save),
+        new("stop", "stop", "end the questions and go back to commands", (state, _) => PlainBeam.Stop(state)),
+        new("help", "help, help WORD", "say all this, or what one command does", (state, text) =>
+            state.Say([.. PlainHelp.Lines(text)])),
+        new("leave", "leave", "leave; what is not saved is asked about", (state, _) => PlainFiles.Leave(state))
+        {
+            OtherWords = ["quit", "exit"],
+        },
+    ];
+
+    /// <summary>The command that a line begins with; null where it begins with none.</summary>
+    /// <param name="line">The line.</param>
+    internal static PlainCommand? Of(string line) => PlainTokens.Of(line) is [(string word, _), ..]
+        ? All.FirstOrDefault(command => command.IsCalled(word))
+        : null;
+
+    /// <summary>Does what a line says: a command, or the name of a key and a text for it.</summary>
+    /// <param name="state">The conversation.</param>
+    /// <param name="line">The line, not empty.</param>
+    internal static PlainStep Run(PlainState state, string line)
+    {
+        ImmutableArray<(string Word, int End)> words = PlainTokens.Of(line);
+        if (words.IsEmpty)
+        {
+            return line == "?" ? state.Say([.. PlainHelp.Lines("")]) : Unknown(line);
+        }
+
+        if (Of(line) is PlainCommand command)
+        {
+            string rest = line[words[0].End..];
+            return command.Run(state, command.Word is "open" or "save" or "at" ? rest.Trim() : rest);
+        }
+
+        return PlainNames.OfBeam(state.Form.Document, line) is (PlainTarget target, string text)
+            ? PlainCells.Type(state, target, text)
+            : Unknown(line.Split(' ')[0]);
+
+        PlainStep Unknown(string word)
+        {
+            IEnumerable<string> known = All.Select(command => command.Word)
+                .Concat(PlainNames.KeysOf(state.Form.Document).Select(line => PlainTokens.Of(line.Key)[0].Word))
+                .Distinct();
+            string near = NearSpelling.Of(word, known) is [string first, ..] ? $" Did you mean {first}?" : "";
+            return state.Say($"There is no command {word}.{near} Say help for all of them.");
+        }
+    }
+}

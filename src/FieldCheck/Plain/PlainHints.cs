@@ -1,0 +1,24 @@
+using FieldCheck.Screen;
+using FieldCheck.Sheet.Editing;
+
+namespace FieldCheck.Plain;
+
+/// <summary>What can be typed in a cell, where there are no keys to step through its words.</summary>
+internal static class PlainHints
+{
+    /// <summary>What can be typed, with examples.</summary>
+    /// <param name="place">The cell.</param>
+    internal static string Of(FormPlace place) => place.Column switch
+    {
+        FormColumn.Kind => $"{Words(place)}; or roller 30 deg, spring 500",
+        FormColumn.Acts => $"{Words(place)}: which way it can hold; empty where that is not known",
+        FormColumn.Size when place.IsOwnWeight => "on or off: whether the weight of the sections counts as a load",
+        _ => CellHints.Of(place),
+    };
+
+    /// <summary>The same for a cell that cannot do without; null where the reason must be told besides.</summary>
+    /// <param name="place">The cell.</param>
+    internal static string? OfMissing(FormPlace place) => CellHints.OfMissing(place) is null ? null : Of(place);
+
+    private static string Words(FormPlace place) => string.Join(", ", FormCells.ChoicesOf(place));
+}

@@ -1,0 +1,77 @@
+using FieldCheck.Screen;
+using FieldCheck.Sheet.Document;
+using FieldCheck.Sheet.Editing;
+
+namespace FieldCheck.Plain;
+
+/// <summary>What is asked before a line is read.</summary>
+internal static class PlainQuestions
+{
+    /// <summary>The question, with a blank behind it; the answer is typed on the same line.</summary>
+    /// <param name="state">The conversation.</param>
+    internal static string Of(PlainState state) => state.Form.Overlay switch
+    {
+        Overlay.RecoveryOffer => "Take it up again, yes or no? ",
+        Overlay.UnsavedQuestion => "Yes, no or stay? ",
+        Overlay.NameLine => "Save under which name? Enter for none: ",
+        Overlay.SaveQuestion { Obstacle: SaveObstacle.ChangedOnDisk } => "Mine, theirs, another name or back? ",
+        Overlay.SaveQuestion => "Overwrite, another name or back? ",
+        Overlay.MissingFile => "Begin a new beam of that name, yes or no? ",
+        Overlay.OpenList => "Which? Its number, part of its name or a file; Enter for none: ",
+        _ => state.Ask switch
+        {
+            PlainAsk.Cell cell => OfCell(state.Form, cell),
+            PlainAsk.Size size =>
+                PlainWords.SizeQuestion(state.Form.Settled, size.Place.Row) + ". Which, t or m? ",
+            PlainAsk.Key key => $"{OfKey(state.Form.Document, key.Path)}? ",
+            _ => "Next? ",
+        },
+    };
+
+    private static string OfKey(BeamDocument document, string key)
+    {
+        string words = PlainWords.Sentence(DetailLines.WordsOf(key)).TrimEnd('.');
+        return DocumentCells.Get(document, key) is string stands ? $"{words} ({stands})" : words;
+    }
+
+    private static string OfCell(ScreenState form, PlainAsk.Cell ask)
+    {
+        FormPlace place = ask.Place;
+        if (FormMoves.IsEmptyRow(form.Sheet, place))
+        {
+            string next = place.Block == FormBlock.Supports
+                ? "the next support"
+                : $"{FormColumns.RowName(place.Block)} {place.Row + 1}";
+            return $"{Words(place, next)}, or Enter for no more? ";
+        }
+
+        return $"{Words(place, FormWords.Row(form.Sheet, place.Block, place.Row))}{Standing(form, place)}? ";
+    }
+
+    private static string Standing(ScreenState form, FormPlace place)
+    {
+        FormCell cell = new FormCellView(form).At(place);
+        return cell.Text is "" or PlainWords.Nothing ? ""
+            : cell.Role == Role.Text ? $" ({cell.Text})"
+            : $" (by itself {cell.Text})";
+    }
+
+    private static string Words(FormPlace place, string row) => place.Column switch
+    {
+        FormColumn.Length => $"Length of {row}",
+        FormColumn.Reading => $"Tape reading at the far end of {row}",
+        FormColumn.Section => $"Section of {row}",
+        FormColumn.Material => $"Material of {row}",
+        FormColumn.Place => $"Place of {row}",
+        FormColumn.Kind => $"Kind of {row}",
+        FormColumn.Settles => $"Settlement of {row}",
+        FormColumn.Acts => $"Which way {row} holds: both, up or down",
+        FormColumn.Label => $"Label of {row}",
+        FormColumn.Size when place.IsOwnWeight => "Own weight, on or off",
+        FormColumn.Size => $"Size of {row}",
+        FormColumn.From => $"Place of {row}, or where it begins",
+        FormColumn.To => $"Where {row} ends, if it is spread",
+        FormColumn.Case => $"Case of {row}",
+        _ => $"Note of {row}",
+    };
+}

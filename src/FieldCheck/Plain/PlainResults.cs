@@ -1,0 +1,78 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using FieldCheck.Mechanics.Solving;
+using FieldCheck.Reporting.Record;
+using FieldCheck.Screen;
+using FieldCheck.Sheet;
+using FieldCheck.Sheet.Building;
+using FieldCheck.Sheet.Editing;
+using FieldCheck.Sheet.Reading;
+using FieldCheck.Sheet.Units;
+
+namespace FieldCheck.Plain;
+
+/// <summary>What came of the beam: in sentences, at a place, as a drawing.</summary>
+internal static class PlainResults
+{
+    private const string Beware = "A check aid: cautions says what is not checked.";
+
+    /// <summary>Everything, of all combinations or of the one named by number or name.</summary>
+    internal static PlainStep Say(PlainState state, string text)
+    {
+        string wanted = text.Trim();
+        if (state.Form.Settled is not { Outcome: BeamOutcome.Stands stands } || wanted.Length == 0)
+        {
+            return state.Form.Settled.Beam is null
+                ? Problems(state)
+                : state.Say([.. SpokenAnswer.Lines(state.Form.Settled, null), Beware]);
+        }
+
+        ImmutableArray<string> names = [.. stands.Combinations.Select(answer => answer.Combination.Name)];
+        int index = int.TryParse(wanted, NumberStyles.None, CultureInfo.InvariantCulture, out int number)
+            ? number - 1
+            : names.ToList().FindIndex(name => name.Equals(wanted, StringComparison.OrdinalIgnoreCase));
+        return index >= 0 && index < names.Length
+            ? (state with { Form = state.Form with { Combination = index } })
+                .Say([.. SpokenAnswer.Lines(state.Form.Settled, index), Beware])
+            : state.Say($"There is no combination {wanted}. There is {string.Join(", ", names)}.");
+    }
+
+    /// <summary>Shear, moment and what else is known at a place.</summary>
+    internal static PlainStep At(PlainState state, string text)
+    {
+        Calculation calculation = state.Form.Settled;
+        if (calculation is not { Beam: BuiltBeam beam, Outcome: BeamOutcome.Stands })
+        {
+            return state.Say(PlainWords.Outcome(state.Form));
+        }
+
+        if (text.Length == 0)
+        {
+            return state.Say("At which place? As: at 1.25 m, at B, at mid 1, at end - 6 in.");
+        }
+
+        string unit = CellUnits.Of(QuantityKind.Length, Editor.SystemOf(state.Form.Document));
+        string place = CellShorthand.ExpandPlace(text, unit);
+        return BeamPlaces.Find(beam, place) switch
+        {
+            Reading<double>.Accepted position => state.Say(
+            [
+                .. SpokenAnswer.At(calculation, new AskedPlace(place, position.Value), state.Form.CombinationShown),
+            ]),
+            Reading<double>.Refused refused => state.Say(PlainWords.Sentence($"{text} is no place: {refused.Text}")),
+            _ => throw new System.Diagnostics.UnreachableException(),
+        };
+    }
+
+    /// <summary>Every cell that is to be mended or is waited for.</summary>
+    internal static PlainStep Problems(PlainState state)
+    {
+        ImmutableArray<string> told = ProblemWords.Of(state.Form.Settled, PlainHints.OfMissing);
+        return told.IsEmpty
+            ? state.Say("No cell is to mend.", PlainWords.Outcome(state.Form))
+            : state.Say([.. told.Select(problem => PlainWords.Sentence(PlainWords.WithoutGaps(problem)))]);
+    }
+
+    /// <summary>How far a check goes.</summary>
+    internal static PlainStep Cautions(PlainState state) => state.Say([.. SpokenAnswer.Cautions(state.Form.Settled)]);
+}

@@ -1,0 +1,162 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using FieldCheck.Screen;
+using FieldCheck.Sheet.Editing;
+
+namespace FieldCheck.Plain;
+
+/// <summary>Commands on rows and their cells.</summary>
+internal static class PlainRows
+{
+    /// <summary>"load 2 size 14 kN" changes a cell, "load 2" asks its cells one after the other.</summary>
+    /// <param name="state">The conversation.</param>
+    /// <param name="block">The block.</param>
+    /// <param name="text">What stands behind the name of the block.</param>
+    internal static PlainStep Change(PlainState state, FormBlock block, string text)
+    {
+        string name = FormColumns.RowName(block);
+        if (PlainTokens.Of(text) is not [(string word, int end), ..])
+        {
+            return state.Say($"Which {name}? As {name} {Example(block)}. For one more: add {name}.");
+        }
+
+        FormSheet sheet = state.Form.Sheet;
+        if (PlainNames.Row(sheet, block, word) is not int row)
+        {
+            return state.Say(NoRow(sheet, block, word));
+        }
+
+        string rest = PlainTokens.Rest(text, end);
+        if (rest.Length == 0)
+        {
+            return Ask(state, new FormPlace(block, row, FormColumns.Of(block)[0]));
+        }
+
+        return PlainNames.InRow(sheet, block, row, rest) is (PlainTarget target, string typed)
+            ? PlainCells.Type(state, target, typed)
+            : state.Say(
+                $"{PlainWords.Sentence($"a {name} has no cell {PlainTokens.Of(rest).FirstOrDefault().Word ?? rest}")} "
+                + $"It has {CellsOf(state.Form.Sheet, block, row)}.");
+    }
+
+    /// <summary>Own weight, whether it counts and in which case.</summary>
+    internal static PlainStep OwnWeight(PlainState state, string text)
+    {
+        string rest = PlainTokens.After(text, "weight") ?? text;
+        FormPlace size = new(FormBlock.Loads, FormPlace.OwnWeightRow, FormColumn.Size);
+        return PlainTokens.After(rest, "case") is string name
+            ? PlainCells.Type(state, new PlainTarget.Cell(size with { Column = FormColumn.Case }), name)
+            : rest.Length == 0 ? Ask(state, size)
+            : PlainCells.Type(state, new PlainTarget.Cell(size), rest);
+    }
+
+    /// <summary>"add load", "add load 14 kN", "add span after 1": the cells of the new row are asked.</summary>
+    internal static PlainStep Add(PlainState state, string text)
+    {
+        if (PlainTokens.Of(text) is not [(string word, int end), ..] || PlainNames.Block(word) is not FormBlock block)
+        {
+            return state.Say("Add what? A span, a support or a load, as: add load.");
+        }
+
+        FormColumn first = FormColumns.Of(block)[0];
+        string rest = PlainTokens.Rest(text, end);
+        int rows = state.Form.Sheet.RowsOf(block);
+        if (PlainTokens.After(rest, "after") is string after)
+        {
+            return PlainNames.Row(state.Form.Sheet, block, after) is int row && row < rows
+                ? Insert(state, new FormPlace(block, row + 1, first))
+                : state.Say(NoRow(state.Form.Sheet, block, after));
+        }
+
+        FormPlace place = new(block, rows, first);
+        return rest.Length == 0
+            ? Ask(state, place)
+            : PlainCells.Answer(state, new PlainAsk.Cell(place, PlainWalk.Row), rest);
+    }
+
+    internal static PlainStep Delete(PlainState state, string text) => OnRow(state, text, "delete", (at, _) =>
+    {
+        string name = FormWords.Row(state.Form.Sheet, at.Block, at.Row);
+        PlainState deleted = PlainCells.Make(state, new Edit.DeleteRow(at.Block, at.Row), at) with { Ask = null };
+        return deleted.Say(
+            PlainWords.Sentence($"{name} is deleted; undo brings it back"), PlainWords.Outcome(deleted.Form));
+    });
+
+    internal static PlainStep Copy(PlainState state, string text) => OnRow(state, text, "copy", (at, _) =>
+    {
+        string name = FormWords.Row(state.Form.Sheet, at.Block, at.Row);
+        FormPlace copy = at with { Row = at.Row + 1 };
+        PlainState copied = PlainCells.Make(state, new Edit.CopyRow(at.Block, at.Row), copy) with { Ask = null };
+        string made = FormWords.Row(copied.Form.Sheet, copy.Block, copy.Row);
+        return copied.Say(PlainWords.Sentence($"{made} is a copy of {name}"), PlainWords.Outcome(copied.Form));
+    });
+
+    internal static PlainStep Move(PlainState state, string text) => OnRow(state, text, "move", (at, rest) =>
+    {
+        bool isUp = rest.Equals("up", StringComparison.OrdinalIgnoreCase);
+        if (!isUp && !rest.Equals("down", StringComparison.OrdinalIgnoreCase))
+        {
+            return state.Say($"Up or down? As: move {text.Trim()} up.");
+        }
+
+        int upper = isUp ? at.Row - 1 : at.Row;
+        if (upper < 0 || upper + 1 >= state.Form.Sheet.RowsOf(at.Block))
+        {
+            return state.Say($"It is the {(isUp ? "first" : "last")} already.");
+        }
+
+        FormPlace to = at with { Row = isUp ? at.Row - 1 : at.Row + 1 };
+        PlainState moved = PlainCells.Make(state, new Edit.SwapRows(at.Block, upper), to) with { Ask = null };
+        string name = FormColumns.RowName(at.Block);
+        return moved.Say($"It is row {to.Row + 1} of the {name}s now.", PlainWords.Outcome(moved.Form));
+    });
+
+    private static PlainStep OnRow(
+        PlainState state, string text, string verb, Func<FormPlace, string, PlainStep> run)
+    {
+        ImmutableArray<(string Word, int End)> words = PlainTokens.Of(text);
+        if (words is not [(string what, _), (string which, int end), ..]
+            || PlainNames.Block(what) is not FormBlock block)
+        {
+            return state.Say($"Which row? As: {verb} load 2, {verb} support B, {verb} span 1.");
+        }
+
+        FormSheet sheet = state.Form.Sheet;
+        return PlainNames.Row(sheet, block, which) is int row && row < sheet.RowsOf(block)
+            ? run(new FormPlace(block, row, FormColumns.Of(block)[0]), PlainTokens.Rest(text, end))
+            : state.Say(NoRow(sheet, block, which));
+    }
+
+    private static PlainStep Ask(PlainState state, FormPlace place) =>
+        (state with { Ask = new PlainAsk.Cell(place, PlainWalk.Row) }).Say();
+
+    private static PlainStep Insert(PlainState state, FormPlace place)
+    {
+        FormRow blank = FormRow.Blank(state.Form.Document, place.Block);
+        return Ask(PlainCells.Make(state, new Edit.PutRow(place.Row, blank), place), place);
+    }
+
+    private static string NoRow(FormSheet sheet, FormBlock block, string word)
+    {
+        string name = FormColumns.RowName(block);
+        string there = block == FormBlock.Supports && sheet.RowsOf(block) > 0
+            ? string.Join(", ", FormLabels.Of(sheet.Document).Select((label, row) =>
+                label ?? (row + 1).ToString(CultureInfo.InvariantCulture)))
+            : PlainWords.Count(sheet.RowsOf(block), name);
+        string are = sheet.RowsOf(block) == 1 ? "is" : "are";
+        return $"There is no {name} {word}. There {are} {there}. For one more: add {name}.";
+    }
+
+    private static string CellsOf(FormSheet sheet, FormBlock block, int row)
+    {
+        IEnumerable<string> cells = FormColumns.Of(block).Select(column => PlainNames.NamesOf(block, column)[0]);
+        IEnumerable<string> keys = row < sheet.RowsOf(block)
+            ? DetailLines.Of(sheet.Document, new DetailPage(block, row))
+                .Where(line => line.Key.StartsWith(FormColumns.RowName(block), StringComparison.Ordinal))
+                .Select(line => line.Words)
+            : [];
+        return string.Join(", ", cells.Concat(keys));
+    }
+
+    private static string Example(FormBlock block) => block == FormBlock.Supports ? "B" : "1";
+}

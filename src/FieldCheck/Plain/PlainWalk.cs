@@ -1,0 +1,17 @@
+namespace FieldCheck.Plain;
+
+/// <summary>Which cell is asked after the one that was just answered.</summary>
+internal enum PlainWalk
+{
+    /// <summary>None: one cell was to be changed.</summary>
+    Once,
+
+    /// <summary>The next cell of the row.</summary>
+    Row,
+
+    /// <summary>The next one that a beam needs: lengths, supports, loads.</summary>
+    Beam,
+
+    /// <summary>The next one that the preset asks for.</summary>
+    Asked,
+}

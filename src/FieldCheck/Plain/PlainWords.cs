@@ -1,0 +1,78 @@
+using System.Globalization;
+using FieldCheck.Reporting.Record;
+using FieldCheck.Screen;
+using FieldCheck.Sheet;
+using FieldCheck.Sheet.Document;
+using FieldCheck.Sheet.Editing;
+
+namespace FieldCheck.Plain;
+
+/// <summary>Sentences about the beam as it stands now.</summary>
+internal static class PlainWords
+{
+    /// <summary>What a word alone does in place of a text: it empties the cell.</summary>
+    internal const string Nothing = "-";
+
+    /// <summary>A text with a capital at its beginning and a full stop at its end.</summary>
+    /// <param name="text">The text; not empty.</param>
+    internal static string Sentence(string text)
+    {
+        string capital = char.ToUpperInvariant(text[0]) + text[1..];
+        return capital[^1] is '.' or '?' or '!' ? capital : capital + ".";
+    }
+
+    /// <summary>One sentence of what came of the beam.</summary>
+    /// <param name="form">The beam, its results following it.</param>
+    internal static string Outcome(ScreenState form)
+    {
+        Calculation calculation = form.Settled;
+        if (calculation.Beam is not null)
+        {
+            return SpokenAnswer.InShort(calculation, form.CombinationShown);
+        }
+
+        string inShort = ProblemWords.InShort(calculation);
+        bool isBad = calculation.Problems.Any(problem =>
+            !CellProblems.IsMissing(calculation, FormCells.PlaceOf(calculation.Document, problem.Key)));
+        return Sentence(isBad ? $"{inShort}: {FirstBad(calculation)}" : inShort);
+    }
+
+    /// <summary>What the beam is, in one sentence.</summary>
+    /// <param name="form">The beam.</param>
+    internal static string Summary(ScreenState form)
+    {
+        BeamDocument document = form.Document;
+        string example = form.Origin.IsExample && !form.IsUnsaved ? "This is the built-in example, " : "";
+        string title = document.Title is string text ? $": {text.ReplaceLineEndings(" ").TrimEnd('.')}" : "";
+        return $"{example}{form.Origin.Name}{title}. {Count(document.Spans.Count, "span")}, "
+            + $"{Count(document.Supports.Count, "support")}, {Count(document.Loads.Count, "load")}.";
+    }
+
+    /// <summary>What is asked about the size of a load, on one line without gaps.</summary>
+    /// <param name="calculation">What came of the beam.</param>
+    /// <param name="row">The load, counted from 0.</param>
+    internal static string SizeQuestion(Calculation calculation, int row) =>
+        WithoutGaps(MessageLine.Question(calculation, row));
+
+    /// <summary>A text whose gaps, which part it to the eye, are commas, which part it to the ear.</summary>
+    /// <param name="text">The text.</param>
+    internal static string WithoutGaps(string text) => text
+        .Replace(":  ", ": ", StringComparison.Ordinal)
+        .Replace("   ", ", ", StringComparison.Ordinal);
+
+    /// <summary>So many of something, as "1 load" and "2 loads".</summary>
+    /// <param name="count">How many.</param>
+    /// <param name="what">Of what.</param>
+    internal static string Count(int count, string what) =>
+        string.Create(CultureInfo.InvariantCulture, $"{count} {what}{(count == 1 ? "" : "s")}");
+
+    private static string FirstBad(Calculation calculation)
+    {
+        var told = CellProblems.Of(calculation)
+            .Zip(ProblemWords.Of(calculation, PlainHints.OfMissing))
+            .Where(pair => !CellProblems.IsMissing(calculation, pair.First.Place))
+            .Select(pair => WithoutGaps(pair.Second))
+            .ToArray();
+        return told.Length == 1 ? told[0] : $"{told[0]}. For all of them: problems";
+    }
+}
