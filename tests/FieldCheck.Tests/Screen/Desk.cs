@@ -90,7 +90,8 @@ internal sealed class Desk
         return Calculation.Run(document, Catalogue, _solver);
     }
 
-    private ScreenEvent? Perform(Effect effect)
+    /// <summary>Performs an effect in the place of the shell.</summary>
+    internal ScreenEvent? Perform(Effect effect)
     {
         switch (effect)
         {

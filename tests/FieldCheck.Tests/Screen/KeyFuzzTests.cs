@@ -10,23 +10,15 @@ namespace FieldCheck.Tests.Screen;
 /// </summary>
 public sealed class KeyFuzzTests
 {
-    private static readonly string[] Words =
-    [
-        "3", "12", "0.6", "5 kNm", "12/m", "3..6/m", "1.2t", "12 psf * 5 ft", "12'-6 1/2\"", "end", "joint 1",
-        "A + 1", "mid 1", "B - 0.5", "pin", "r 30 deg", "spring 500", "up", "on", "dead",
-        "IPE200", "C24", "x", "1,5", "kN", "½",
-        "梁", "=", "\"", "#",
-    ];
-
     private static readonly Gen<KeyStroke[]> Strokes = Gen.Frequency(
         (6, OneOf(Enum.GetValues<KeyName>()).Select(name => new KeyStroke[] { new KeyStroke.Named(name) })),
         (3, OneOf(" ", "<", ">", "/", "?", "[", "]").Select(text => new KeyStroke[] { new KeyStroke.Text(text) })),
         (3, OneOf("DXZYSONEL".ToCharArray()).Select(letter => new KeyStroke[] { new KeyStroke.Control(letter) })),
         (2, OneOf("abcdefghijklmnopqrstuvwxyz".ToCharArray())
             .Select(letter => new KeyStroke[] { new KeyStroke.Text($"{letter}") })),
-        (6, OneOf(Words).Select(word => Keys.Typed(word).Append(new KeyStroke.Named(KeyName.Enter)).ToArray())),
-        (4, OneOf(Words).Select(word => Keys.Typed(word).Append(new KeyStroke.Named(KeyName.Tab)).ToArray())),
-        (1, OneOf("5\n6 kN\t2\n", "3", "\u001b[31m", "a\tb\tc\td\te\tf\tg")
+        (6, OneOf(RandomKeys.Words).Select(word => Keys.Typed(word).Append(new KeyStroke.Named(KeyName.Enter)).ToArray())),
+        (4, OneOf(RandomKeys.Words).Select(word => Keys.Typed(word).Append(new KeyStroke.Named(KeyName.Tab)).ToArray())),
+        (1, OneOf(RandomKeys.Pastes)
             .Select(text => new KeyStroke[] { new KeyStroke.Paste(text) })));
 
     [Fact]

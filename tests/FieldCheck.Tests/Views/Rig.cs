@@ -1,3 +1,5 @@
+using System.Diagnostics;
+using System.Drawing;
 using FieldCheck.Screen;
 using FieldCheck.Views;
 using Terminal.Gui.App;
@@ -11,11 +13,30 @@ namespace FieldCheck.Tests.Views;
 /// <summary>The real window on the real toolkit, drawn into memory.</summary>
 internal sealed class Rig : IDisposable
 {
+    private static readonly Dictionary<KeyName, Key> Named = new()
+    {
+        [KeyName.Enter] = Key.Enter,
+        [KeyName.Tab] = Key.Tab,
+        [KeyName.ShiftTab] = Key.Tab.WithShift,
+        [KeyName.Escape] = Key.Esc,
+        [KeyName.Backspace] = Key.Backspace,
+        [KeyName.Delete] = Key.Delete,
+        [KeyName.Up] = Key.CursorUp,
+        [KeyName.Down] = Key.CursorDown,
+        [KeyName.Left] = Key.CursorLeft,
+        [KeyName.Right] = Key.CursorRight,
+        [KeyName.Home] = Key.Home,
+        [KeyName.End] = Key.End,
+        [KeyName.PageUp] = Key.PageUp,
+        [KeyName.PageDown] = Key.PageDown,
+    };
+
     private readonly VirtualTimeProvider _time = new();
     private readonly IApplication _application;
     private readonly SessionToken _session;
 
-    internal Rig(ScreenState state, int width = 80, int height = 24, bool hasColour = true)
+    internal Rig(
+        ScreenState state, int width = 80, int height = 24, bool hasColour = true, Func<Effect, ScreenEvent?>? perform = null)
     {
         _application = Application.Create(_time);
         _application.Init(DriverRegistry.Names.ANSI);
@@ -24,7 +45,7 @@ internal sealed class Rig : IDisposable
         Window = new ScreenWindow(state, new Palette(hasColour), effect =>
         {
             Effects.Add(effect);
-            return null;
+            return perform?.Invoke(effect);
         });
         _session = _application.Begin(Window)!;
         Draw();
@@ -39,6 +60,11 @@ internal sealed class Rig : IDisposable
 
     /// <summary>The screen with its escape codes.</summary>
     internal string Codes => _application.Driver!.ToAnsi();
+
+    /// <summary>The place of the terminal's cursor; null while it is hidden.</summary>
+    internal (int X, int Y)? Cursor => Window.SubViews.Single().Cursor is { IsVisible: true, Position: Point place }
+        ? (place.X, place.Y)
+        : null;
 
     public void Dispose()
     {
@@ -60,6 +86,27 @@ internal sealed class Rig : IDisposable
         Draw();
     }
 
+    /// <summary>Presses keys as the toolkit would deliver them from a terminal; a paste comes as a whole.</summary>
+    internal void Press(IEnumerable<KeyStroke> strokes)
+    {
+        foreach (KeyStroke stroke in strokes)
+        {
+            if (stroke is KeyStroke.Paste)
+            {
+                Window.Happen(new ScreenEvent.Key(stroke));
+            }
+            else
+            {
+                foreach (Key key in KeysOf(stroke))
+                {
+                    _application.InjectKey(key);
+                }
+            }
+        }
+
+        Draw();
+    }
+
     internal void Type(string text) => Press([.. text.Select(character => new Key(character))]);
 
     internal void Resize(int width, int height)
@@ -76,6 +123,16 @@ internal sealed class Rig : IDisposable
         _application.TimedEvents!.RunTimers();
         Draw();
     }
+
+    // A terminal sends the code points of a character one by one.
+    private static IEnumerable<Key> KeysOf(KeyStroke stroke) => stroke switch
+    {
+        KeyStroke.Text text => text.Grapheme.EnumerateRunes().Select(rune => new Key(rune.Value)),
+        KeyStroke.Control control => [new Key(control.Letter).WithCtrl],
+        KeyStroke.Named { Key: >= KeyName.F1 and KeyName function } => [new Key(KeyCode.F1 + (uint)(function - KeyName.F1))],
+        KeyStroke.Named named => [Named[named.Key]],
+        _ => throw new UnreachableException(),
+    };
 
     private void Draw() => _application.LayoutAndDraw(false);
 }
