@@ -267,49 +267,6 @@ public sealed class ScreenUpdateTests
     }
 
     [Fact]
-    public void EveryKeyOfTheFile_CanBeSeenAndTypedInTheForm()
-    {
-        ScreenState state = new Desk(Beams.Trench, Trench).State;
-        BeamDocument document = state.Document;
-        string[] rows =
-        [
-            .. Fields.Span.Select(field => "span[1]." + field.Key),
-            .. Fields.Support.Select(field => "support[1]." + field.Key),
-            .. Fields.Load.Select(field => "load[1]." + field.Key),
-        ];
-        string[] inDetails =
-        [
-            .. Enum.GetValues<FormBlock>()
-                .SelectMany(block => DetailLines.Of(document, new DetailPage(block)))
-                .Select(line => line.Key),
-            .. DetailLines.Of(document, new DetailPage(null)).Select(line => line.Key),
-        ];
-        string[] shown =
-        [
-            "span[1].length", "span[1].to", "span[1].section", "span[1].material",
-            "support[1].kind", "support[1].joint", "support[1].at", "support[1].label", "support[1].acts",
-            "support[1].settlement", "support[1].surface", "support[1].stiffness",
-            "load[1].kind", "load[1].label", "load[1].case", "load[1].at", "load[1].from", "load[1].to",
-            "load[1].force",
-            "load[1].intensity", "load[1].intensity_end", "load[1].pressure", "load[1].pressure_end", "load[1].width",
-            "load[1].total", "load[1].moment",
-        ];
-
-        Assert.Equal(rows.Order(), shown.Concat(inDetails).Where(rows.Contains).Order());
-        Assert.All(Fields.Top, field => Assert.Contains(field.Key, inDetails));
-        Assert.All(Fields.Section, field => Assert.Contains("section.beam." + field.Key, inDetails));
-        Assert.All(Fields.Material, field => Assert.Contains("material.beam." + field.Key, inDetails));
-        Assert.All(Fields.Limits, field => Assert.Contains("limits." + field.Key, inDetails));
-        Assert.All(Fields.Tolerance, field => Assert.Contains("tolerance." + field.Key, inDetails));
-        Assert.All(Fields.Record, field => Assert.Contains("record." + field.Key, inDetails));
-        Assert.Contains("hinge[1].at", inDetails);
-        Assert.Contains("combination[1].name", inDetails);
-        Assert.Contains("pattern[1].case", inDetails);
-        Assert.Contains("rolling[1].label", inDetails);
-        Assert.Contains("stated[1].support", inDetails);
-    }
-
-    [Fact]
     public void RowsWithoutABlock_AreBegunByTypingAndGoWhenCleared()
     {
         FormSheet sheet = new(Beams.Trench);
