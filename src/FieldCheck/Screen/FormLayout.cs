@@ -36,9 +36,11 @@ internal static class FormLayout
         return [.. Blocks.Select(block => Window(sheet, focus, block, shares[block]))];
     }
 
-    // A second support is wanted before all; then the block the person is in; then rows of the beam; then the rest.
+    // A row beside the person's is wanted before all, then a second support; then the block the person is in, then rows
+    // of the beam, then the rest.
     private static IEnumerable<(FormBlock Block, int Rows)> Wishes(FormSheet sheet, FormPlace focus)
     {
+        yield return (focus.Block, Math.Min(sheet.RowsOf(focus.Block), 2));
         yield return (FormBlock.Supports, Math.Min(sheet.RowsOf(FormBlock.Supports), 2));
         yield return (focus.Block, AllRows(sheet, focus.Block));
         foreach (FormBlock block in new[] { FormBlock.Loads, FormBlock.Supports, FormBlock.Spans })

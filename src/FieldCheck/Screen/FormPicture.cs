@@ -88,26 +88,25 @@ internal sealed class FormPicture
         LineWriter line = new(_width);
         string name = window.Block.ToString();
         string more = window.Hidden > 0 ? $"..{window.Hidden} more" : "";
-        line.Add(name, Role.Accent).Add(" ");
+        line.Add(TextColumns.Cut(name, more.Length > 0 ? _width - more.Length - 1 : _width), Role.Accent);
         int x = RowSigns + _head;
         foreach ((FormColumn column, int width) in columns)
         {
-            line.To(x + 1).Add(TextColumns.Cut(FormColumns.Heading(column), x + 1 + width - line.Column), Role.Faint);
+            int start = Math.Max(x + 1, line.Column + 1);
+            string heading = TextColumns.Cut(FormColumns.Heading(column), x + 1 + width - start);
+
+            // How much is hidden is told in any case: before a heading that there is no room for beside it.
+            if (more.Length > 0 && start + heading.Length + 1 + more.Length > _width)
+            {
+                break;
+            }
+
+            line.To(start).Add(heading, Role.Faint);
             x += width + FormColumnWidths.Beside;
         }
 
-        if (more.Length == 0 || line.Column + more.Length + 1 > _width)
-        {
-            return more.Length == 0 ? line.End() : Over(line.End(), more);
-        }
-
-        return line.To(_width - more.Length).Add(more, Role.Warn).End();
+        return more.Length == 0 ? line.End() : line.To(_width - more.Length).Add(more, Role.Warn).End();
     }
-
-    // How much is hidden is told in any case, over the headings where there is no room beside them.
-    private PictureLine Over(PictureLine line, string more) => new LineWriter(_width)
-        .Add(TextColumns.Cut(line.ToString(), Math.Max(_width - more.Length - 1, 0)), Role.Faint)
-        .Add(" ").Add(more, Role.Warn).End();
 
     private PictureLine Row(FormBlock block, int row, ImmutableArray<(FormColumn Column, int Width)> columns)
     {

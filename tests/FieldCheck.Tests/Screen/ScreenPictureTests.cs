@@ -1,5 +1,7 @@
 using System.Runtime.CompilerServices;
 using FieldCheck.Screen;
+using FieldCheck.Sheet.Document;
+using FieldCheck.Sheet.Presets;
 
 namespace FieldCheck.Tests.Screen;
 
@@ -19,6 +21,7 @@ public sealed class ScreenPictureTests
             }
         }
 
+        pictures.Add("example", 300, 100);
         return pictures;
     }
 
@@ -34,6 +37,8 @@ public sealed class ScreenPictureTests
         ["new-beam"] = "^N",
         ["save-as"] = "^S north",
         ["more-of-row"] = "Down Down / m",
+        ["example"] = "",
+        ["fifty-loads"] = "PgDn PgDn Down Down Down Down Down Down Down Down Down Down Down Down Right",
         ["open"] = "^O Down Down",
         ["open-filter"] = "^O bay",
         ["open-unreadable"] = "^O torn",
@@ -45,7 +50,13 @@ public sealed class ScreenPictureTests
     [MemberData(nameof(Pictures))]
     public void Screen_LooksAsExpected(string name, int width, int height)
     {
-        Desk desk = new(Beams.Trench, new BeamOrigin("trench-bearer")) { Choices = Choices.OfEveryKind };
+        (BeamDocument document, BeamOrigin origin) = name switch
+        {
+            "example" => Example(),
+            "fifty-loads" => (Beams.FiftyLoads, new BeamOrigin("floor bay")),
+            _ => (Beams.Trench, new BeamOrigin("trench-bearer")),
+        };
+        Desk desk = new(document, origin) { Choices = Choices.OfEveryKind };
         desk.Press(Situations[name]);
 
         AssertPicture($"{name}-{width}x{height}.txt", desk.Show(width, height));
@@ -101,6 +112,14 @@ public sealed class ScreenPictureTests
             Assert.InRange(x, 0, width - 1);
             Assert.InRange(y, 0, height - 1);
         }
+    }
+
+    // As the program starts without a file.
+    private static (BeamDocument Document, BeamOrigin Origin) Example()
+    {
+        BeamFileText text = PresetLibrary.Example().Text;
+        BeamFileReading.Opened opened = Assert.IsType<BeamFileReading.Opened>(BeamFileText.Read(text.Name, text.Text));
+        return (opened.Document, new BeamOrigin(BeamOrigin.NameOf(text.Name), null, text, IsExample: true));
     }
 
     private static void AssertPicture(string file, Picture picture)
