@@ -52,7 +52,7 @@ internal static class ScreenSection
         application.Driver!.SetScreenSize(Width, Height);
         ScreenState state = ScreenState.Start(
             sheet, BeamOrigin.NewBeam, document => Calculation.Run(document, catalogue, solver));
-        using ScreenWindow window = new(state, new Palette(hasColour: true), _ => null);
+        using ScreenWindow window = new(state, new Palette(Theme.Terminal), _ => null);
         SessionToken session = application.Begin(window)!;
         (Key[] going, Key one, Key other) = strokes ?? Typing;
         foreach (Key key in going)

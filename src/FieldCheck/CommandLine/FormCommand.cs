@@ -116,6 +116,7 @@ internal static class FormCommand
             Path = file,
             Document = document,
             Origin = origin,
+            IsUtf8 = environment.IsUtf8,
             NoColor = arguments.NoColor || !string.IsNullOrEmpty(environment.Variable("NO_COLOR")),
             Preferences = settings.Preferences,
             SettingsProblem = settings.Problems is [FileProblem first, ..] ? first.ToString() : null,

@@ -28,6 +28,9 @@ internal sealed record StartRequest
     /// <summary>True: no colour.</summary>
     public required bool NoColor { get; init; }
 
+    /// <summary>False: the terminal shows ASCII only.</summary>
+    public bool IsUtf8 { get; init; } = true;
+
     /// <summary>Where presets and unsaved work lie.</summary>
     public required Folders Folders { get; init; }
 

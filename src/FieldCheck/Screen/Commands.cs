@@ -75,7 +75,10 @@ internal static class Commands
         _ => RowCommands.Run(state, name),
     };
 
-    private static ScreenState To(ScreenState state, FormPlace place) =>
+    /// <summary>To a cell, outside any run of Tabs or of cells asked for.</summary>
+    /// <param name="state">The state.</param>
+    /// <param name="place">The cell.</param>
+    internal static ScreenState To(ScreenState state, FormPlace place) =>
         state with { Focus = place, TabStart = null, IsAsking = false };
 
     private static FormPlace Moved(ScreenState state, KeyName? key) => key switch

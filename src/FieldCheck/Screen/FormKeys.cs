@@ -29,11 +29,17 @@ internal static class FormKeys
         : Begin(state, LineText.Of(FormCells.TextOf(state.Document, state.Focus) ?? ""), isEdited: true);
 
     /// <summary>
-    /// Takes the next of the words that the cell chooses from; past the last, none where it may be empty.
+    /// Takes the next of the words that the cell chooses from; past the last, none where it may be empty. Where there
+    /// are no words to choose from, nothing changes.
     /// </summary>
     internal static ScreenState NextChoice(ScreenState state)
     {
         ImmutableArray<string> words = FormCells.ChoicesOf(state.Focus);
+        if (words.IsEmpty)
+        {
+            return state;
+        }
+
         string stands = FormCells.TextOf(state.Document, state.Focus) ?? "";
         int next = words.IndexOf(stands.Split(' ')[0]) + 1;
         bool mayBeEmpty = state.Focus.Column == FormColumn.Acts;

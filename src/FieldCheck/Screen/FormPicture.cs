@@ -118,7 +118,7 @@ internal sealed class FormPicture
         bool isEmpty = FormMoves.IsEmptyRow(_state.Sheet, first);
         if (isEmpty && !isHere)
         {
-            return line.Add($" (type here to add a {FormColumns.RowName(block)})", Role.Faint).End();
+            return line.Add($" (type here to add a {FormColumns.RowName(block)})", Role.Faint, new LinkTarget.Cell(first)).End();
         }
 
         if (first.IsOwnWeight)
@@ -161,10 +161,11 @@ internal sealed class FormPicture
     private void Cell(LineWriter line, FormPlace place, int width, bool isFocus)
     {
         FormCell cell = _cells.At(place);
+        LinkTarget here = new LinkTarget.Cell(place);
         if (!isFocus)
         {
-            line.Add(cell.Mark.ToString(), Role.Warn)
-                .Add(TextColumns.FitWithMark(cell.Text, width), cell.Role)
+            line.Add(cell.Mark.ToString(), Role.Warn, here)
+                .Add(TextColumns.FitWithMark(cell.Text, width), cell.Role, here)
                 .Add(" ");
             return;
         }

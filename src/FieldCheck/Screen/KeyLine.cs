@@ -29,6 +29,23 @@ internal static class KeyLine
         };
     }
 
+    /// <summary>The line itself; a click on what a key does is that key.</summary>
+    /// <param name="state">The state.</param>
+    /// <param name="width">Columns of the line.</param>
+    internal static PictureLine Line(ScreenState state, int width)
+    {
+        LineWriter line = new LineWriter(width).Add(" ");
+        foreach (string hint in Of(state, width - 1).Split(Between))
+        {
+            string words = hint.TrimStart();
+            KeyStroke? key = KeyStrokeNames.Read(words.Split(' ')[0]);
+            line.Add(line.Column > 1 ? Between + hint[..^words.Length] : "", Role.Faint)
+                .Add(words, Role.Faint, key is null ? null : new LinkTarget.Key(key));
+        }
+
+        return line.End();
+    }
+
     private static string OfTable(ScreenState state, int width)
     {
         string menu = HintOf(state, state.Table[CommandName.Menu]);

@@ -15,19 +15,21 @@ internal sealed class LineWriter(int width)
     /// <param name="text">The text; cut where it does not fit.</param>
     /// <param name="width">How wide the line shall be.</param>
     /// <param name="role">What it is there for.</param>
-    internal static PictureLine Line(string text, int width, Role role = Role.Text) =>
-        new LineWriter(width).Add(text, role).End();
+    /// <param name="target">What a click on it does.</param>
+    internal static PictureLine Line(string text, int width, Role role = Role.Text, LinkTarget? target = null) =>
+        new LineWriter(width).Add(text, role, target).End();
 
     /// <summary>Writes a text; what does not fit any more is left out.</summary>
     /// <param name="text">The text, from wherever.</param>
     /// <param name="role">What it is there for.</param>
-    internal LineWriter Add(string text, Role role = Role.Text)
+    /// <param name="target">What a click on it does.</param>
+    internal LineWriter Add(string text, Role role = Role.Text, LinkTarget? target = null)
     {
         string safe = TextColumns.Cut(TextSafety.ForTerminal(text), width - Column);
         if (safe.Length > 0)
         {
             Column += TextColumns.Of(safe);
-            _runs.Add(new PictureRun(safe, role));
+            _runs.Add(new PictureRun(safe, role, target));
         }
 
         return this;
@@ -44,7 +46,7 @@ internal sealed class LineWriter(int width)
     {
         foreach (PictureRun run in line.Runs)
         {
-            Add(run.Text, run.Role);
+            Add(run.Text, run.Role, run.Target);
         }
 
         return this;

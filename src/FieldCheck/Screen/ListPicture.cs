@@ -38,9 +38,7 @@ internal static class ListPicture
         [
             LineWriter.Line(heading + where, width, Role.Accent),
             .. top > 1 ? [LineWriter.Line(columns!, width, Role.Faint)] : ImmutableArray<PictureLine>.Empty,
-            .. seen.Select((line, index) => first + index == choice
-                ? LineWriter.Line($"> {line}", width, Role.Focus)
-                : LineWriter.Line($"  {line}", width)),
+            .. seen.Select((line, index) => Row(line, first + index - choice, width)),
         ];
         ImmutableArray<PictureLine> all =
         [
@@ -54,4 +52,7 @@ internal static class ListPicture
         return new Picture(
             [.. all.Take(height)], (Math.Min(cursor.Item1, width - 1), Math.Min(cursor.Item2, height - 1)));
     }
+
+    private static PictureLine Row(string line, int away, int width) => LineWriter.Line(
+        (away == 0 ? "> " : "  ") + line, width, away == 0 ? Role.Focus : Role.Text, new LinkTarget.Line(away));
 }

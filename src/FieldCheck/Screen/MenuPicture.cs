@@ -27,7 +27,7 @@ internal static class MenuPicture
         ImmutableArray<PictureLine> lines =
         [
             Edge($" {title} ", box),
-            .. seen.Select((entry, index) => Entry(entry, first + index == menu.Choice, words, box)),
+            .. seen.Select((entry, index) => Entry(entry, first + index - menu.Choice, words, box)),
             Edge(more, box),
         ];
         int top = Math.Max(below.Lines.Length - lines.Length, 0);
@@ -41,13 +41,14 @@ internal static class MenuPicture
     private static PictureLine Edge(string title, int box) =>
         LineWriter.Line("+-" + title + new string('-', Math.Max(box - 3 - title.Length, 0)) + "+", box);
 
-    private static PictureLine Entry(MenuEntry entry, bool isChosen, int words, int box) => new LineWriter(box)
+    private static PictureLine Entry(MenuEntry entry, int away, int words, int box) => new LineWriter(box)
         .Add("|")
         .Add(
             TextColumns.Fit(
-                $"{(isChosen ? ">" : " ")}{entry.Letter}  {TextColumns.FitWithMark(entry.Words, words)}  {entry.Keys}",
+                $"{(away == 0 ? ">" : " ")}{entry.Letter}  {TextColumns.FitWithMark(entry.Words, words)}  {entry.Keys}",
                 Math.Max(box - 2, 0)),
-            isChosen ? Role.Focus : Role.Text)
+            away == 0 ? Role.Focus : Role.Text,
+            new LinkTarget.Line(away))
         .Add("|")
         .End();
 
@@ -55,11 +56,6 @@ internal static class MenuPicture
     private static PictureLine Beside(PictureLine line, PictureLine menu, int width, int box)
     {
         LineWriter left = new(width - box);
-        foreach (PictureRun run in line.Runs)
-        {
-            left.Add(run.Text, run.Role);
-        }
-
-        return width == box ? menu : new LineWriter(width).Add(left.End()).Add(menu).End();
+        return width == box ? menu : new LineWriter(width).Add(left.Add(line).End()).Add(menu).End();
     }
 }

@@ -7,6 +7,21 @@ namespace FieldCheck.Screen;
 /// <param name="Cursor">Where the terminal's cursor stands, counted from 0; null: nowhere.</param>
 internal sealed record Picture(ImmutableArray<PictureLine> Lines, (int X, int Y)? Cursor)
 {
+    /// <summary>What a click does.</summary>
+    /// <param name="x">The column, counted from 0.</param>
+    /// <param name="y">The line, counted from 0.</param>
+    /// <returns>Null where it does nothing.</returns>
+    internal LinkTarget? TargetAt(int x, int y)
+    {
+        if (y < 0 || y >= Lines.Length)
+        {
+            return null;
+        }
+
+        int end = 0;
+        return Lines[y].Runs.FirstOrDefault(run => (end += TextColumns.Of(run.Text)) > x)?.Target;
+    }
+
     /// <summary>The lines without their roles.</summary>
     public override string ToString() => string.Join('\n', Lines);
 }

@@ -15,6 +15,10 @@ internal abstract record ScreenEvent
     /// <param name="Stroke">Which.</param>
     internal sealed record Key(KeyStroke Stroke) : ScreenEvent;
 
+    /// <summary>Something was clicked.</summary>
+    /// <param name="Target">What.</param>
+    internal sealed record Click(LinkTarget Target) : ScreenEvent;
+
     /// <summary>A file was written as asked.</summary>
     /// <param name="Path">Where.</param>
     /// <param name="Text">What stands there now.</param>

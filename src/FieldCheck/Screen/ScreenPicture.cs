@@ -26,7 +26,7 @@ internal static class ScreenPicture
             .. Enumerable.Repeat(TitleLine.Of(state, width, BeamViewPicture.IsSmall(width, height)), title),
             .. body.Lines,
             .. Enumerable.Repeat(line, message),
-            .. Enumerable.Repeat(LineWriter.Line(" " + KeyLine.Of(state, width - 1), width, Role.Faint), keys),
+            .. Enumerable.Repeat(KeyLine.Line(state, width), keys),
         ];
         return new Picture(lines, caret is int column && message > 0 ? (column, title + body.Lines.Length) : cursor);
     }

@@ -13,6 +13,7 @@ internal static class ScreenUpdate
         ScreenStep step = happening switch
         {
             ScreenEvent.Key key => Press(state, key.Stroke),
+            ScreenEvent.Click click => Clicks.Apply(state, click.Target),
             ScreenEvent.Saved saved => FileAnswers.Saved(state, saved),
             ScreenEvent.SaveRefused refused => FileAnswers.SaveRefused(state, refused),
             ScreenEvent.Opened opened => FileAnswers.Opened(state, opened),
@@ -36,7 +37,10 @@ internal static class ScreenUpdate
 
     private static ScreenStep Told(ScreenState state, Notice notice) => (state with { Notice = notice }).Step();
 
-    private static ScreenStep Press(ScreenState state, KeyStroke stroke)
+    /// <summary>What a key does, before anything that follows from every event.</summary>
+    /// <param name="state">The state.</param>
+    /// <param name="stroke">The key.</param>
+    internal static ScreenStep Press(ScreenState state, KeyStroke stroke)
     {
         // What is told at the start is read only once the work that is offered over it is answered for.
         bool isStillUnread = state.Overlay is Overlay.RecoveryOffer;

@@ -18,7 +18,7 @@ internal static class TitleLine
     {
         string units = Editor.SystemOf(state.Document) == UnitSystem.Us ? "lbf kip ft in" : "kN m mm";
         string last = isSmall ? Small : Help;
-        IEnumerable<string> names = ScreenViews.All.Select(view => view == state.View ? $"[{view}]" : view.ToString());
+        string[] names = [.. ScreenViews.All.Select(view => view == state.View ? $"[{view}]" : view.ToString())];
         string views = string.Join(' ', names);
         LineWriter line = new(width);
         if (state.Origin.IsExample && !state.IsUnsaved)
@@ -39,9 +39,15 @@ internal static class TitleLine
 
         if (line.Column + views.Length + 2 <= right)
         {
-            line.To(line.Column + 1).Add(views);
+            line.To(line.Column + 1);
+            foreach ((ScreenView view, string name) in ScreenViews.All.Zip(names))
+            {
+                line.Add(view == ScreenViews.All[0] ? "" : " ")
+                    .Add(name, target: new LinkTarget.Command(ScreenViews.CommandOf(view)));
+            }
         }
 
-        return line.To(right).Add(right >= line.Column ? last : "", Role.Faint).End();
+        LinkTarget help = new LinkTarget.Command(isSmall ? CommandName.Views : CommandName.Help);
+        return line.To(right).Add(right >= line.Column ? last : "", Role.Faint, help).End();
     }
 }

@@ -4,24 +4,47 @@ using Attribute = Terminal.Gui.Drawing.Attribute;
 
 namespace FieldCheck.Views;
 
-/// <summary>How the roles of a picture look: the terminal's own colours, and none at all where colour is unwanted.</summary>
+/// <summary>How a picture looks on the terminal at hand: its roles in colours or without, its text in full or in ASCII.</summary>
 /// <remarks>A role never speaks by colour alone: verdicts are words, the focused cell wears brackets.</remarks>
-internal sealed class Palette(bool hasColour)
+/// <param name="Theme">The looks asked for.</param>
+/// <param name="HasColour">False: no colour, whatever the theme.</param>
+/// <param name="IsUtf8">False: the terminal shows ASCII only.</param>
+internal sealed record Palette(Theme Theme, bool HasColour = true, bool IsUtf8 = true)
 {
-    internal Attribute Of(Role role) => role switch
+    /// <summary>The looks of a role.</summary>
+    internal Attribute Of(Role role) => HasColour ? InTheme(role) : Mono(role);
+
+    /// <summary>A text as the terminal can show it; as wide as it was.</summary>
+    internal string Text(string text) => IsUtf8 ? text : AsciiText.Of(text);
+
+    private static Attribute Mono(Role role) => role switch
     {
-        Role.Focus => new Attribute(Color.None, Color.None, TextStyle.Reverse),
-        Role.Faint => hasColour ? Coloured(ColorName16.DarkGray, TextStyle.None) : Plain(TextStyle.None),
-        Role.Good => Plain(TextStyle.Bold),
-        Role.Warn => hasColour ? Coloured(ColorName16.BrightYellow, TextStyle.Bold) : Plain(TextStyle.Bold),
-        Role.Bad => hasColour
-            ? Coloured(ColorName16.BrightYellow, TextStyle.Bold | TextStyle.Reverse)
-            : Plain(TextStyle.Bold | TextStyle.Reverse),
-        Role.Accent => hasColour ? Coloured(ColorName16.BrightCyan, TextStyle.None) : Plain(TextStyle.None),
+        Role.Focus => Plain(TextStyle.Reverse),
+        Role.Good or Role.Warn => Plain(TextStyle.Bold),
+        Role.Bad => Plain(TextStyle.Bold | TextStyle.Reverse),
         _ => Plain(TextStyle.None),
     };
 
     private static Attribute Plain(TextStyle style) => new(Color.None, Color.None, style);
 
     private static Attribute Coloured(ColorName16 name, TextStyle style) => new(new Color(name), Color.None, style);
+
+    // Both colours are named, so that it is as strong on a light terminal.
+    private static Attribute OnBlack(ColorName16 name, TextStyle style) =>
+        new(new Color(name), new Color(ColorName16.Black), style);
+
+    private Attribute InTheme(Role role) => (Theme, role) switch
+    {
+        (Theme.Mono, _) => Mono(role),
+        (Theme.HighContrast, Role.Focus) => OnBlack(ColorName16.White, TextStyle.Bold | TextStyle.Reverse),
+        (Theme.HighContrast, Role.Good) => OnBlack(ColorName16.White, TextStyle.Bold),
+        (Theme.HighContrast, Role.Warn) => OnBlack(ColorName16.BrightYellow, TextStyle.Bold),
+        (Theme.HighContrast, Role.Bad) => OnBlack(ColorName16.BrightYellow, TextStyle.Bold | TextStyle.Reverse),
+        (Theme.HighContrast, _) => OnBlack(ColorName16.White, TextStyle.None),
+        (_, Role.Faint) => Coloured(ColorName16.DarkGray, TextStyle.None),
+        (_, Role.Warn) => Coloured(ColorName16.BrightYellow, TextStyle.Bold),
+        (_, Role.Bad) => Coloured(ColorName16.BrightYellow, TextStyle.Bold | TextStyle.Reverse),
+        (_, Role.Accent) => Coloured(ColorName16.BrightCyan, TextStyle.None),
+        _ => Mono(role),
+    };
 }

@@ -13,19 +13,19 @@ namespace FieldCheck.Views;
 /// </remarks>
 internal sealed class PictureView : View
 {
-    private readonly Palette _palette;
+    private readonly Func<Palette> _palette;
     private readonly Func<int, int, Picture> _draw;
-    private readonly Action<KeyStroke> _press;
-    private Picture? _onScreen;
+    private readonly Action<ScreenEvent> _happen;
+    private (Palette Palette, Picture Picture)? _onScreen;
 
-    /// <param name="palette">How roles look.</param>
+    /// <param name="palette">How roles look now.</param>
     /// <param name="draw">Draws the picture for a width and a height.</param>
-    /// <param name="press">Takes each key pressed.</param>
-    internal PictureView(Palette palette, Func<int, int, Picture> draw, Action<KeyStroke> press)
+    /// <param name="happen">Takes each key and click.</param>
+    internal PictureView(Func<Palette> palette, Func<int, int, Picture> draw, Action<ScreenEvent> happen)
     {
         _palette = palette;
         _draw = draw;
-        _press = press;
+        _happen = happen;
         Width = Dim.Fill();
         Height = Dim.Fill();
         CanFocus = true;
@@ -43,7 +43,23 @@ internal sealed class PictureView : View
     {
         if (KeyReading.Of(key) is KeyStroke stroke)
         {
-            _press(stroke);
+            _happen(new ScreenEvent.Key(stroke));
+        }
+
+        return true;
+    }
+
+    protected override bool OnMouseEvent(Mouse mouse)
+    {
+        if (mouse.Flags.HasFlag(MouseFlags.WheeledUp) || mouse.Flags.HasFlag(MouseFlags.WheeledDown))
+        {
+            KeyName row = mouse.Flags.HasFlag(MouseFlags.WheeledUp) ? KeyName.Up : KeyName.Down;
+            _happen(new ScreenEvent.Key(new KeyStroke.Named(row)));
+        }
+        else if (mouse is { Position: Point at } && mouse.Flags.HasFlag(MouseFlags.LeftButtonPressed)
+            && _onScreen?.Picture.TargetAt(at.X, at.Y) is LinkTarget target)
+        {
+            _happen(new ScreenEvent.Click(target));
         }
 
         return true;
@@ -59,28 +75,33 @@ internal sealed class PictureView : View
         }
 
         Picture picture = _draw(Viewport.Width, Viewport.Height);
+        Palette palette = _palette();
+        PictureLine[] before = _onScreen?.Palette == palette ? [.. _onScreen.Value.Picture.Lines] : [];
         for (int y = 0; y < picture.Lines.Length; y++)
         {
-            if (_onScreen is null || _onScreen.Lines.Length <= y || !SameLine(_onScreen.Lines[y], picture.Lines[y]))
+            if (y >= before.Length || !SameLine(before[y], picture.Lines[y]))
             {
-                DrawLine(y, picture.Lines[y]);
+                DrawLine(y, picture.Lines[y], palette);
             }
         }
 
-        _onScreen = picture;
+        _onScreen = (palette, picture);
         PlaceCursor(picture.Cursor);
         return true;
     }
 
-    private static bool SameLine(PictureLine one, PictureLine other) => one.Runs.SequenceEqual(other.Runs);
+    // A line that only leads elsewhere than before looks the same.
+    private static bool SameLine(PictureLine one, PictureLine other) =>
+        one.Runs.Length == other.Runs.Length
+        && one.Runs.Zip(other.Runs).All(pair => (pair.First.Text, pair.First.Role) == (pair.Second.Text, pair.Second.Role));
 
-    private void DrawLine(int y, PictureLine line)
+    private void DrawLine(int y, PictureLine line, Palette palette)
     {
         Move(0, y);
         foreach (PictureRun run in line.Runs)
         {
-            SetAttribute(_palette.Of(run.Role));
-            AddStr(run.Text);
+            SetAttribute(palette.Of(run.Role));
+            AddStr(palette.Text(run.Text));
         }
     }
 

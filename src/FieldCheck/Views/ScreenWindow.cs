@@ -14,14 +14,17 @@ internal sealed class ScreenWindow : Runnable
     private bool _isKeepComing;
 
     /// <param name="state">The screen at the start.</param>
-    /// <param name="palette">How roles look.</param>
+    /// <param name="palette">How roles look on this terminal; its theme is the one that the person wants.</param>
     /// <param name="perform">Performs an effect that concerns files; gives its answer, if it has one.</param>
     internal ScreenWindow(ScreenState state, Palette palette, Func<Effect, ScreenEvent?> perform)
     {
         State = state;
         _perform = perform;
         CanFocus = true;
-        _view = new PictureView(palette, (width, height) => ScreenPicture.Of(State, width, height), Press);
+        _view = new PictureView(
+            () => palette with { Theme = State.Preferences.Theme },
+            (width, height) => ScreenPicture.Of(State, width, height),
+            Happen);
         Add(_view);
 
         // A resize or a redraw wipes the toolkit's own copy of the terminal, and with it what the view left alone.
@@ -50,8 +53,6 @@ internal sealed class ScreenWindow : Runnable
 
         _view.SetNeedsDraw();
     }
-
-    private void Press(KeyStroke stroke) => Happen(new ScreenEvent.Key(stroke));
 
     private ScreenEvent? Perform(Effect effect)
     {

@@ -12,12 +12,12 @@ internal sealed class TerminalGuard : IDisposable
     /// <summary>What is added to a signal's number to make the exit status.</summary>
     internal const int SignalStatus = 128;
 
-    // Cursor keys and keypad: the runtime switches them over at start and leaves them so.
-    private const string PlainKeys = "\x1b[?1l\x1b>";
+    // What the toolkit does not take back: cursor keys and keypad, which the runtime switches over, and our own reports.
+    private const string Leftover = "\x1b[?1l\x1b>\x1b[?1000l\x1b[?1006l";
 
     // Paste and mouse reporting off, keyboard protocol popped, plain attributes, main screen, cursor shown.
-    private const string Restore = "\x1b[?2004l\x1b[?1000l\x1b[?1002l\x1b[?1003l\x1b[?1006l\x1b[?1015l\x1b[<u\x1b[0m"
-        + "\x1b[?1049l\x1b[?25h" + PlainKeys;
+    private const string Restore = "\x1b[?2004l\x1b[?1002l\x1b[?1003l\x1b[?1015l\x1b[<u\x1b[0m"
+        + "\x1b[?1049l\x1b[?25h" + Leftover;
 
     private static readonly TimeSpan OrderlyEnd = TimeSpan.FromSeconds(2);
     private static readonly TimeSpan LastWrite = TimeSpan.FromMilliseconds(500);
@@ -60,8 +60,8 @@ internal sealed class TerminalGuard : IDisposable
 
     public void Dispose()
     {
+        Write(Leftover);
         _hasEnded.Set();
-        Write(PlainKeys);
         AppDomain.CurrentDomain.UnhandledException -= OnCrash;
         foreach (PosixSignalRegistration registration in _registrations)
         {

@@ -11,6 +11,10 @@ namespace FieldCheck.Views;
 /// <summary>The form on a real terminal.</summary>
 internal static class TerminalScreen
 {
+    // The toolkit has every movement reported. Without reports the terminal's own way of marking text works.
+    private const string WithoutMouse = "\x1b[?1003l\x1b[?1015l\x1b[?1006l";
+    private const string ClicksOnly = "\x1b[?1003l\x1b[?1015l\x1b[?1000h\x1b[?1006h";
+
     /// <summary>Opens the form and comes back when it is left.</summary>
     /// <param name="start">What to open with.</param>
     /// <returns>The exit status.</returns>
@@ -50,7 +54,9 @@ internal static class TerminalScreen
         application.Driver!.Force16Colors = true;
         LoopPace.Keep(application, start.Clock);
 
-        using ScreenWindow window = new(StateAt(start), new Palette(!start.NoColor), effects.Perform);
+        application.Driver!.WriteRaw(start.Preferences.HasMouse ? ClicksOnly : WithoutMouse);
+        Palette palette = new(start.Preferences.Theme, HasColour: !start.NoColor, start.IsUtf8);
+        using ScreenWindow window = new(StateAt(start), palette, effects.Perform);
         guard.Watch(
             application,
             keep: () => effects.KeepAtOnce(window.State),

@@ -42,6 +42,45 @@ public sealed partial class SurroundingsTests
         Assert.Equal(coloured.Screen, terminal.Screen);
     }
 
+    [TerminalFact]
+    public void Mouse_IsLeftToTheTerminal_SoThatTextCanBeMarked()
+    {
+        using Session session = new();
+        using PseudoTerminal terminal = Type(session, []);
+
+        Assert.Empty(terminal.Modes.Intersect([9, 1000, 1001, 1002, 1003, 1005, 1006, 1015]));
+    }
+
+    [TerminalFact]
+    public void MouseThatIsAskedFor_ClicksAreReportedAndNoMovement()
+    {
+        using Session session = new();
+        string folder = Directory.CreateDirectory(Path.Combine(session.Home, ".config", "fieldcheck")).FullName;
+        File.WriteAllText(Path.Combine(folder, "settings.toml"), "format = 1\nmouse = true\n");
+        using PseudoTerminal terminal = session.Open();
+        Assert.Equal([1000, 1006], terminal.Modes.Intersect([9, 1000, 1001, 1002, 1003, 1005, 1006, 1015]).Order());
+
+        int column = terminal.Screen.Split('\n')[0].IndexOf("Plots", StringComparison.Ordinal) + 1;
+        terminal.Press($"\u001b[<0;{column};1M\u001b[<0;{column};1m");
+        terminal.WaitFor("[Plots]");
+
+        terminal.Signal("TERM");
+        terminal.Finish();
+        Assert.Equal([25], terminal.Modes);
+    }
+
+    [TerminalTheory]
+    [InlineData("C")]
+    [InlineData("en_US.ISO-8859-1")]
+    public void WithoutUtf8_OnlyAsciiIsWritten(string locale)
+    {
+        using Session session = new();
+        using PseudoTerminal terminal = session.Open(["d\u00e9p\u00f4t.toml"], (100, 30), ("LC_ALL", locale));
+        terminal.WaitFor("depot");
+
+        Assert.All(terminal.Bytes, letter => Assert.True(letter < '\u0080'));
+    }
+
     private static PseudoTerminal Type(Session session, ReadOnlySpan<(string Name, string? Value)> variables)
     {
         PseudoTerminal terminal = session.Open(variables);
@@ -50,7 +89,8 @@ public sealed partial class SurroundingsTests
         terminal.Press("\u001bOS");
         terminal.WaitFor("[Plots]");
         terminal.Press("\u001bOR");
-        terminal.WaitFor("[Beam]");
+        // The lowest line is drawn last.
+        terminal.WaitFor("type to replace");
         return terminal;
     }
 

@@ -36,13 +36,18 @@ internal sealed class Rig : IDisposable
     private readonly SessionToken _session;
 
     internal Rig(
-        ScreenState state, int width = 80, int height = 24, bool hasColour = true, Func<Effect, ScreenEvent?>? perform = null)
+        ScreenState state,
+        int width = 80,
+        int height = 24,
+        bool hasColour = true,
+        bool isUtf8 = true,
+        Func<Effect, ScreenEvent?>? perform = null)
     {
         _application = Application.Create(_time);
         _application.Init(DriverRegistry.Names.ANSI);
         _application.Driver!.Force16Colors = true;
         _application.Driver!.SetScreenSize(width, height);
-        Window = new ScreenWindow(state, new Palette(hasColour), effect =>
+        Window = new ScreenWindow(state, new Palette(state.Preferences.Theme, hasColour, isUtf8), effect =>
         {
             Effects.Add(effect);
             return perform?.Invoke(effect);
@@ -113,6 +118,13 @@ internal sealed class Rig : IDisposable
     {
         _application.Driver!.SetScreenSize(width, height);
         Draw();
+        Draw();
+    }
+
+    /// <summary>Turns the wheel down by a notch, or presses the left button, at a place of the screen.</summary>
+    internal void Mouse(MouseFlags what, int x, int y)
+    {
+        _application.InjectMouse(new Mouse { Flags = what, ScreenPosition = new Point(x, y) });
         Draw();
     }
 

@@ -1,3 +1,6 @@
+using System.Globalization;
+using System.Text;
+using System.Text.RegularExpressions;
 using FieldCheck.Screen;
 using FieldCheck.Sheet.Document;
 using FieldCheck.Tests.Screen;
@@ -7,6 +10,8 @@ namespace FieldCheck.Tests.Views;
 
 public sealed class ScreenWindowTests
 {
+    private const string Colour = "\u001b\\[(3[0-7]|9[0-7]|4[0-7]|10[0-7]|38|48)[;m]";
+
     [Fact]
     public void KeysTyped_AreSolvedAndDrawn()
     {
@@ -106,14 +111,72 @@ public sealed class ScreenWindowTests
     }
 
     [Fact]
+    public void Click_GoesToTheCellUnderIt_AndTheWheelMovesTheRow()
+    {
+        using Rig rig = new(State(Beams.Trench));
+        string[] lines = rig.Text.Split('\n');
+        int y = Array.FindIndex(lines, line => line.Contains("1.60 m", StringComparison.Ordinal));
+
+        rig.Mouse(MouseFlags.LeftButtonPressed, lines[y].IndexOf("1.60 m", StringComparison.Ordinal), y);
+        Assert.Contains("[1.60 m", rig.Text);
+
+        rig.Mouse(MouseFlags.WheeledDown, 0, 0);
+        Assert.Contains("[2.80 m", rig.Text);
+    }
+
+    [Fact]
+    public void OtherTheme_IsSeenAtOnce()
+    {
+        using Rig rig = new(State(Beams.Trench));
+        string before = rig.Codes;
+
+        rig.Window.Happen(new ScreenEvent.Key(new KeyStroke.Text("/")));
+        rig.Type("i");
+        rig.Press(Key.Space, Key.Esc);
+
+        Assert.NotEqual(before, rig.Codes);
+        Assert.DoesNotMatch(Colour, rig.Codes);
+    }
+
+    [Fact]
+    public void HighContrast_IsBrightOnBlackAndNeverFaint()
+    {
+        using Rig rig = new(State(Beams.Trench) with { Preferences = new Preferences { Theme = Theme.HighContrast } });
+
+        Assert.Empty(ColoursOf(rig.Codes).Except([97, 93, 40]));
+        Assert.DoesNotMatch("\u001b\\[(2|\\d+;2)[;m]", rig.Codes);
+    }
+
+    [Fact]
+    public void TerminalWithoutUtf8_GetsAsciiWhoseColumnsLineUp()
+    {
+        BeamDocument beam = Beams.Trench with
+        {
+            Loads = [new LoadEntry { Kind = "point", At = "1 m", Force = "1 kN", Label = "Tr\u00e4ger \u6881" }],
+        };
+        using Rig full = new(State(beam));
+        using Rig plain = new(State(beam), isUtf8: false);
+
+        Assert.Contains("Trager ?? ", plain.Text, StringComparison.Ordinal);
+        Assert.True(Ascii.IsValid(plain.Text));
+        Assert.Equal(full.Text.Split('\n').Select(TextColumns.Of), plain.Text.Split('\n').Select(TextColumns.Of));
+    }
+
+    [Fact]
     public void WithoutColour_NoColourCodeIsWritten()
     {
         using Rig rig = new(State(Beams.Trench), hasColour: false);
 
-        Assert.DoesNotMatch("\u001b\\[(3[0-7]|9[0-7]|4[0-7]|10[0-7]|38|48)[;m]", rig.Codes);
+        Assert.DoesNotMatch(Colour, rig.Codes);
         Assert.Contains("[3.60 m", rig.Text);
     }
 
     private static ScreenState State(BeamDocument document) =>
         new Desk(document, new BeamOrigin("trench-bearer")).State;
+
+    private static IEnumerable<int> ColoursOf(string codes) => Regex.Matches(codes, "\u001b\\[([\\d;]*)m")
+        .SelectMany(code => code.Groups[1].Value.Split(';', StringSplitOptions.RemoveEmptyEntries))
+        .Select(number => int.Parse(number, CultureInfo.InvariantCulture))
+        .Where(number => number is >= 30 and not (39 or 49))
+        .Distinct();
 }
