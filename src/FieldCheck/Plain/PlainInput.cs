@@ -9,6 +9,8 @@ namespace FieldCheck.Plain;
 /// </remarks>
 internal sealed class PlainInput : IDisposable
 {
+    private static readonly TimeSpan Grace = TimeSpan.FromMilliseconds(100);
+
     private readonly BlockingCollection<PlainEvent> _events = [];
     private readonly List<PosixSignalRegistration> _registrations = [];
     private readonly TextReader _reader;
@@ -57,6 +59,8 @@ internal sealed class PlainInput : IDisposable
             // The line is gone: no more will come.
         }
 
+        // A line that drops ends the input a moment before its signal comes, and the signal is what is to be told.
+        Thread.Sleep(Grace);
         _events.Add(new PlainEvent.InputEnded());
     }
 
