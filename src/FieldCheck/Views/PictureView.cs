@@ -6,10 +6,10 @@ using Terminal.Gui.ViewBase;
 
 namespace FieldCheck.Views;
 
-/// <summary>The form's own view: puts a picture on the terminal, and of that only the lines that changed.</summary>
+/// <summary>The form's own view: puts a picture on the terminal, and of that only what changed.</summary>
 /// <remarks>
 /// The toolkit's table cannot be typed into, so the grid is drawn by us. A cell costs far more to draw than to compute,
-/// which is why unchanged lines are left alone.
+/// which is why unchanged cells are left alone.
 /// </remarks>
 internal sealed class PictureView : View
 {
@@ -79,30 +79,17 @@ internal sealed class PictureView : View
         PictureLine[] before = _onScreen?.Palette == palette ? [.. _onScreen.Value.Picture.Lines] : [];
         for (int y = 0; y < picture.Lines.Length; y++)
         {
-            if (y >= before.Length || !SameLine(before[y], picture.Lines[y]))
+            foreach ((int column, PictureRun run) in LineChanges.Of(before.ElementAtOrDefault(y), picture.Lines[y]))
             {
-                DrawLine(y, picture.Lines[y], palette);
+                Move(column, y);
+                SetAttribute(palette.Of(run.Role));
+                AddStr(palette.Text(run.Text));
             }
         }
 
         _onScreen = (palette, picture);
         PlaceCursor(picture.Cursor);
         return true;
-    }
-
-    // A line that only leads elsewhere than before looks the same.
-    private static bool SameLine(PictureLine one, PictureLine other) =>
-        one.Runs.Length == other.Runs.Length
-        && one.Runs.Zip(other.Runs).All(pair => (pair.First.Text, pair.First.Role) == (pair.Second.Text, pair.Second.Role));
-
-    private void DrawLine(int y, PictureLine line, Palette palette)
-    {
-        Move(0, y);
-        foreach (PictureRun run in line.Runs)
-        {
-            SetAttribute(palette.Of(run.Role));
-            AddStr(palette.Text(run.Text));
-        }
     }
 
     private void PlaceCursor((int X, int Y)? place) =>

@@ -42,6 +42,7 @@ internal static class TerminalScreen
         return ScreenState.Start(start.Document, origin, document => Calculation.Run(document, catalogue, solver)) with
         {
             Preferences = start.Preferences,
+            IsAsciiOnly = !start.IsUtf8,
         };
     }
 
