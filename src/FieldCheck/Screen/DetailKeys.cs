@@ -20,7 +20,7 @@ internal static class DetailKeys
             (KeyStroke.Named { Key: KeyName.Backspace or KeyName.Delete }, null) =>
                 Type(state, details, line, "").Step(),
             (KeyStroke.Control, null) when state.Table.Of(stroke, state.View) is
-                { Name: CommandName.Undo or CommandName.Redo or CommandName.Save } command =>
+            { Name: CommandName.Undo or CommandName.Redo or CommandName.Save } command =>
                 Commands.Run(state with { Overlay = null }, command.Name, stroke),
             (KeyStroke.Text or KeyStroke.Paste, _) =>
                 With(state, details with { Draft = OverlayKeys.Typed(details.Draft ?? LineText.Empty, stroke) }),
