@@ -26,7 +26,7 @@ internal sealed class CommandTable(ImmutableArray<ScreenCommand> all)
         new(Clear, Cell, [Key(KeyName.Backspace), Key(KeyName.Delete)], null, "clear the cell"),
         new(NextChoice, Cell, [Char(" ")], null, "in a cell with few choices: the next one"),
         new(MoveReading, Plots, [Key(KeyName.Left), Key(KeyName.Right), Key(KeyName.PageUp), Key(KeyName.PageDown),
-            Key(KeyName.Home), Key(KeyName.End)], null, "move the reading line: a column, ten, to an end"),
+            Key(KeyName.Home), Key(KeyName.End)], null, "move the reading line: one step, ten, to an end"),
         new(NextMark, Plots, [Key(KeyName.Tab)], null, "reading line to the next support, load edge, peak or zero", "mark"),
         new(PreviousMark, Plots, [Key(KeyName.ShiftTab)], null, "reading line to the one before"),
         new(Drop, Beam, [Key(KeyName.Escape)], null, "drop the typing; close; back; never leaves"),

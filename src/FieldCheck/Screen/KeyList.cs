@@ -12,7 +12,7 @@ internal static class KeyList
         page.Append("# Keys\n\n");
         page.Append("Made from the program's own table of commands; a test fails where the two differ.\n");
         page.Append("`^D` is Ctrl and D. `/ c` is the menu: a slash, then the letter.\n"
-            + "The name in the last column binds the command to other keys: see settings.md.\n");
+            + "The name in the last column binds the command to other keys: see [settings.md](settings.md).\n");
         Table(page, CommandGroup.Cell, "In the form: cells");
         Table(page, CommandGroup.Row, "In the form: rows");
         Table(page, CommandGroup.Plots, "In the Plots view");

@@ -25,8 +25,12 @@ internal sealed record ScreenCommand(
     internal string KeyWords =>
         Name == CommandName.Type ? "type" : string.Join(' ', Keys.Select(KeyStrokeNames.Of));
 
-    /// <summary>How the menu reaches it, as "/ c"; empty where it is not in the menu.</summary>
-    internal string MenuWords => Letter is char letter ? $"/ {letter}" : "";
+    /// <summary>How the menu reaches it, as "/ c", or "/ v p" for a view; empty where it is not in the menu.</summary>
+    internal string MenuWords => Letter is char letter
+        ? $"/ {letter}"
+        : string.Concat(ScreenViews.All
+            .Where(view => ScreenViews.CommandOf(view) == Name)
+            .Select(view => $"/ v {ScreenViews.LetterOf(view)}"));
 
     /// <summary>Its first key; how the menu reaches it where it has none.</summary>
     internal string ShortestWords => Keys is [KeyStroke first, ..] ? KeyStrokeNames.Of(first)
