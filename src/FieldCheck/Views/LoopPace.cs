@@ -14,13 +14,14 @@ internal sealed class LoopPace
 {
     private const int StandardInput = 0;
     private const short SomethingToRead = 1;
+    private const long GarbageAllowed = 4 << 20;
     private const ushort WithoutSleep = ushort.MaxValue;
     private const ushort FastOnWindows = 125;
     private const ushort SlowOnWindows = 25;
 
     // Signals, timers and a new size of the window wait for a turn at most so long.
     private static readonly TimeSpan Rest = TimeSpan.FromMilliseconds(100);
-    private static readonly TimeSpan Breath = TimeSpan.FromMilliseconds(4);
+    private static readonly TimeSpan Breath = TimeSpan.FromMilliseconds(2);
 
     // Longer than the toolkit needs to take up a key, and to tell Esc from the beginning of another key.
     private static readonly TimeSpan Wakefulness = TimeSpan.FromMilliseconds(100);
@@ -29,6 +30,7 @@ internal sealed class LoopPace
     private readonly TimeProvider _clock;
     private readonly Waited[] _waited = [new Waited { Descriptor = StandardInput, Events = SomethingToRead }];
     private long? _lastKey;
+    private long _allocated;
 
     private LoopPace(TimeProvider clock) => _clock = clock;
 
@@ -57,11 +59,23 @@ internal sealed class LoopPace
 
     private void RestBeforeTurn()
     {
+        CollectGarbage();
         TimeSpan rest = IsAwake(Wakefulness) ? Breath : Rest;
         if (Poll(_waited, (nuint)_waited.Length, (int)rest.TotalMilliseconds) > 0)
         {
             Wake();
             Thread.Sleep(Breath / 2);
+        }
+    }
+
+    // Between keys, so that no key waits for it; left to itself, garbage grows to the size of the processor's cache.
+    private void CollectGarbage()
+    {
+        long allocated = GC.GetTotalAllocatedBytes();
+        if (allocated - _allocated > GarbageAllowed)
+        {
+            _allocated = allocated;
+            GC.Collect(0);
         }
     }
 

@@ -15,16 +15,21 @@ internal static class TerminalScreen
     private const string WithoutMouse = "\x1b[?1003l\x1b[?1015l\x1b[?1006l";
     private const string ClicksOnly = "\x1b[?1003l\x1b[?1015l\x1b[?1000h\x1b[?1006h";
 
+    private const int UnseenWidth = 120;
+    private const int UnseenHeight = 40;
+
     /// <summary>Opens the form and comes back when it is left.</summary>
     /// <param name="start">What to open with.</param>
     /// <returns>The exit status.</returns>
     internal static int Run(StartRequest start)
     {
+        // Beside the toolkit's start, which takes as long; neither waits for the other.
+        Task<ScreenState> state = Task.Run(() => DrawnUnseen(StateAt(start)));
         ToolkitIsolation.LoadWithoutConfiguration();
         ScreenEffects effects = new(start);
         try
         {
-            return RunIsolated(start, effects);
+            return RunIsolated(start, state, effects);
         }
         catch (Exception)
         {
@@ -46,7 +51,14 @@ internal static class TerminalScreen
         };
     }
 
-    private static int RunIsolated(StartRequest start, ScreenEffects effects)
+    // What draws is compiled by then.
+    private static ScreenState DrawnUnseen(ScreenState state)
+    {
+        _ = ScreenPicture.Of(state, UnseenWidth, UnseenHeight);
+        return state;
+    }
+
+    private static int RunIsolated(StartRequest start, Task<ScreenState> state, ScreenEffects effects)
     {
         // Declared before the toolkit, so disposed of after it: the toolkit's own end may hang on a line that is gone.
         using TerminalGuard guard = new(TerminalModes.Now());
@@ -57,7 +69,7 @@ internal static class TerminalScreen
 
         application.Driver!.WriteRaw(start.Preferences.HasMouse ? ClicksOnly : WithoutMouse);
         Palette palette = new(start.Preferences.Theme, HasColour: !start.NoColor, start.IsUtf8);
-        using ScreenWindow window = new(StateAt(start), palette, effects.Perform);
+        using ScreenWindow window = new(state.GetAwaiter().GetResult(), palette, effects.Perform);
         guard.Watch(
             application,
             keep: () => effects.KeepAtOnce(window.State),
