@@ -7,43 +7,48 @@ public static class NearSpelling
 
     private const int ShortWord = 4;
 
-    /// <summary>The nearest words by letters added, dropped or changed; case does not count.</summary>
+    /// <summary>The nearest words by slips: a letter added, dropped, changed, or swapped with its neighbour; case does not count.</summary>
     /// <param name="word">As typed.</param>
     /// <param name="known">What could have been meant, likeliest first: that order decides among equals.</param>
-    /// <returns>At most three, all equally near; none where one letter, two in a longer word, is not enough.</returns>
+    /// <returns>At most three, all equally near; none where one slip, two in a longer word, is not enough.</returns>
     public static IReadOnlyList<string> Of(string word, IEnumerable<string> known)
     {
         int reach = word.Length < 2 ? 0 : word.Length <= ShortWord ? 1 : 2;
-        List<(string Word, int Distance)> near = known
-            .Where(candidate => candidate.Length > 1)
-            .Select(candidate => (candidate, Distance(word.ToUpperInvariant(), candidate.ToUpperInvariant())))
+
+        // A word of a hostile file may be as long as the file, so lengths are compared before letters.
+        List<(string Word, int Slips)> near = known
+            .Where(candidate => candidate.Length > 1 && Math.Abs(candidate.Length - word.Length) <= reach)
+            .Select(candidate => (candidate, Slips(word.ToUpperInvariant(), candidate.ToUpperInvariant())))
             .Where(candidate => candidate.Item2 <= reach)
             .ToList();
-        int nearest = near.Count == 0 ? 0 : near.Min(candidate => candidate.Distance);
+        int nearest = near.Count == 0 ? 0 : near.Min(candidate => candidate.Slips);
         return
         [
-            .. near.Where(candidate => candidate.Distance == nearest)
+            .. near.Where(candidate => candidate.Slips == nearest)
                 .Select(candidate => candidate.Word)
                 .Take(MostOffered),
         ];
     }
 
-    /// <summary>Levenshtein's distance, one row of the table at a time.</summary>
-    private static int Distance(string from, string to)
+    private static int Slips(string typed, string meant)
     {
-        int[] row = [.. Enumerable.Range(0, to.Length + 1)];
-        for (int i = 1; i <= from.Length; i++)
+        int[,] slips = new int[typed.Length + 1, meant.Length + 1];
+        for (int i = 0; i <= typed.Length; i++)
         {
-            int diagonal = row[0];
-            row[0] = i;
-            for (int j = 1; j <= to.Length; j++)
+            for (int j = 0; j <= meant.Length; j++)
             {
-                int changed = diagonal + (from[i - 1] == to[j - 1] ? 0 : 1);
-                diagonal = row[j];
-                row[j] = Math.Min(Math.Min(row[j], row[j - 1]) + 1, changed);
+                slips[i, j] = i == 0 ? j : j == 0 ? i : Least(slips, typed, meant, i, j);
             }
         }
 
-        return row[^1];
+        return slips[typed.Length, meant.Length];
+    }
+
+    private static int Least(int[,] slips, string typed, string meant, int i, int j)
+    {
+        int least = Math.Min(slips[i - 1, j], slips[i, j - 1]) + 1;
+        least = Math.Min(least, slips[i - 1, j - 1] + (typed[i - 1] == meant[j - 1] ? 0 : 1));
+        bool isSwapped = i > 1 && j > 1 && typed[i - 1] == meant[j - 2] && typed[i - 2] == meant[j - 1];
+        return isSwapped ? Math.Min(least, slips[i - 2, j - 2] + 1) : least;
     }
 }

@@ -16,7 +16,7 @@ public sealed class OtherTablesTests
         {
             Beams.Simple with { Patterns = [new() { Case = "sonw" }] },
             [
-                "pattern[1].case: no load stands in a case 'sonw', and it is none of the usual ones",
+                "pattern[1].case: no load stands in a case 'sonw', and it is none of the usual ones: did you mean snow?",
             ]
         },
         {

@@ -1,5 +1,6 @@
 using FieldCheck.Sheet.Document;
 using FieldCheck.Sheet.Document.Tables;
+using FieldCheck.Sheet.Reading;
 
 namespace FieldCheck.Sheet.Presets.Toml;
 
@@ -47,7 +48,8 @@ internal sealed class ContentBinder(Schema.Table top)
             .ToDictionary(entry => entry.Key, StringComparer.Ordinal);
         foreach (TomlEntry entry in table.Entries.Where(entry => known[entry.Key] is null && !IsFormat(table, entry)))
         {
-            string? near = NearSpelling.Of(entry.Key, known.Keys.Select(key => key.Key));
+            string? near =
+                NearSpelling.Of(entry.Key, known.Keys.Select(key => key.Key)) is [string meant, ..] ? meant : null;
             _problems.Add(TomlProblem.At(entry.KeySpan, entry.Node.Path.ToString(), UnknownKey.Say(top, known, entry, near)));
 
             // Read as what it was meant to be: or else "missing" would be told of the same slip.
