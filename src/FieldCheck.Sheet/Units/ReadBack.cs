@@ -58,12 +58,18 @@ public static class ReadBack
     /// <param name="text">The place as typed.</param>
     /// <param name="metres">Its distance from the left end [m].</param>
     /// <param name="units">The units that results are shown in.</param>
-    public static string SayPlace(string text, double metres, DisplayUnits units)
+    public static string SayPlace(string text, double metres, DisplayUnits units) =>
+        SayDistance(text, metres, units) + " from the left end";
+
+    /// <summary>How far from the left end a place lies: <c>A + 4 ft = 8 ft = 2.438 m</c>.</summary>
+    /// <param name="text">The place as typed.</param>
+    /// <param name="metres">Its distance from the left end [m].</param>
+    /// <param name="units">The units that results are shown in.</param>
+    public static string SayDistance(string text, double metres, DisplayUnits units)
     {
         ArgumentNullException.ThrowIfNull(text);
         ArgumentNullException.ThrowIfNull(units);
-        string said = Say(text, new Quantity(metres, Dimension.Of(QuantityKind.Length)), QuantityKind.Length, units);
-        return said + " from the left end";
+        return Say(text, new Quantity(metres, Dimension.Of(QuantityKind.Length)), QuantityKind.Length, units);
     }
 
     /// <summary>As <see cref="DisplayUnits.Say"/>, but a length without the zeros at its end: "12.5 ft".</summary>

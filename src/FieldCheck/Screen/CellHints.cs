@@ -16,14 +16,14 @@ internal static class CellHints
             FormColumn.Section => "a shape of the catalogue, as W10x30, or a name; sizes by / m",
             FormColumn.Material => "a grade of the catalogue, as A992, or a name; figures by / m",
             FormColumn.Place => "where it stands: 0.3, joint 1, end, mid 1, end - 6 in",
-            FormColumn.Kind => "Space: pin, roller, fixed, guide, spring; or roller 30 deg, spring 500",
+            FormColumn.Kind => "Space changes it: pin, roller 30 deg, fixed, guide, spring 500",
             FormColumn.Settles => "by how much it sinks: 12 mm",
             FormColumn.Acts => "Space: both, up (only pushes), down (only holds down)",
             FormColumn.Label => "what it is called everywhere; empty: its letter",
-            FormColumn.Size => "12 a force, 12/m spread, 3..6/m varies, 5 kNm turns, 1.2t, 12 psf * 5 ft",
+            FormColumn.Size => "12, 12/m spread, 3..6/m varies, 5 kNm turns, 1.2t, 12 psf * 5 ft",
             FormColumn.From => "where it stands or begins: 0.6, A + 4 ft, mid 1",
             FormColumn.To => "where it ends; empty for a load at one place",
-            FormColumn.Case => "dead, live, roof_live, snow, rain, wind, earthquake, construction, or a name",
+            FormColumn.Case => "dead live roof_live snow rain wind earthquake construction, other",
             _ => "what it is",
         };
 

@@ -1,4 +1,3 @@
-using FieldCheck.Mechanics.Model;
 using FieldCheck.Sheet;
 using FieldCheck.Sheet.Building;
 using FieldCheck.Sheet.Document;
@@ -32,12 +31,13 @@ internal static class ReadBackWords
             (FormBlock.Supports, FormColumn.Settles) => Said(text, QuantityKind.Length, units),
             (FormBlock.Supports, FormColumn.Acts) => Acts(text),
             (FormBlock.Loads, FormColumn.Size or FormColumn.From or FormColumn.To) when !place.IsOwnWeight =>
-                Load(calculation, place, text, units),
+                LoadWords.Of(calculation, place, text, units),
             _ => null,
         };
     }
 
-    private static string? Said(string text, QuantityKind kind, DisplayUnits units) =>
+    /// <summary>What a quantity was read as; null where it does not read.</summary>
+    internal static string? Said(string text, QuantityKind kind, DisplayUnits units) =>
         QuantityReader.Read(text, kind) is Reading<Quantity>.Accepted read
             ? ReadBack.Say(text, read.Value, kind, units)
             : null;
@@ -68,36 +68,4 @@ internal static class ReadBackWords
         "down" => "down: only holds down, as a strap does",
         _ => null,
     };
-
-    private static string? Load(Calculation calculation, FormPlace place, string text, DisplayUnits units)
-    {
-        string size = FormCells.TextOf(calculation.Document, place with { Column = FormColumn.Size }) ?? "";
-        NamedLoad? read = calculation.Beam?.Loads.FirstOrDefault(load => load.Row == place.Row);
-        if (read is null)
-        {
-            return place.Column == FormColumn.Size ? Size(calculation.Document.Loads[place.Row], text, units) : null;
-        }
-
-        return read.Load switch
-        {
-            Load.Distributed spread => ReadBack.SayInAll(
-                size,
-                spread.To - spread.From,
-                (spread.StartIntensity + spread.EndIntensity) / 2 * (spread.To - spread.From),
-                units),
-            Load.Point point => $"{Said(size, QuantityKind.Force, units)} at "
-                + units.Say(point.Position, QuantityKind.Length)
-                + (calculation.Document.Loads[place.Row].Angle is string angle ? $", leaning {angle}" : ""),
-            Load.Couple couple => $"{Said(size, QuantityKind.Moment, units)} at "
-                + units.Say(couple.Position, QuantityKind.Length)
-                + (couple.Moment < 0 ? ", clockwise" : ", counter-clockwise"),
-            _ => null,
-        };
-    }
-
-    private static string? Size(LoadEntry load, string text, DisplayUnits units) =>
-        load.Moment is not null ? Said(text, QuantityKind.Moment, units)
-        : load.Force is not null || load.Total is not null ? Said(text, QuantityKind.Force, units)
-        : load.IntensityEnd is null ? Said(text, QuantityKind.ForcePerLength, units)
-        : null;
 }
