@@ -10,7 +10,8 @@ public static class TextSafety
 
     /// <summary>
     /// Puts "?" for every control character (escape, line feed and tab too), direction mark, invisible format
-    /// character, line separator and broken surrogate.
+    /// character, line separator and broken surrogate. Leaves out what only tells how the sign before it looks, because
+    /// terminals disagree on the columns that such a pair takes: variation selectors and skin tones.
     /// </summary>
     /// <param name="text">One line; a text of several lines is cut into them first.</param>
     /// <returns>The same text where there is nothing to replace; never longer.</returns>
@@ -24,17 +25,20 @@ public static class TextSafety
             // A broken surrogate is handed out as U+FFFD though one char stands in the text, as it does for a real one.
             bool broken = char.IsSurrogate(text[position]) && rune == Rune.ReplacementChar;
             bool harmless = !broken && IsHarmless(rune);
-            if (!harmless)
+            bool isLook = IsLook(rune);
+            if (!harmless || isLook)
             {
                 safe ??= new StringBuilder(text, 0, position, text.Length);
             }
 
-            safe?.Append(harmless ? rune.ToString() : Substitute.ToString());
+            safe?.Append(isLook ? "" : harmless ? rune.ToString() : Substitute.ToString());
             position += broken ? 1 : rune.Utf16SequenceLength;
         }
 
         return safe?.ToString() ?? text;
     }
+
+    private static bool IsLook(Rune rune) => rune.Value is (>= 0xFE00 and <= 0xFE0F) or (>= 0x1F3FB and <= 0x1F3FF);
 
     private static bool IsHarmless(Rune rune) => Rune.GetUnicodeCategory(rune) is not (
         UnicodeCategory.Control or UnicodeCategory.Format or UnicodeCategory.Surrogate

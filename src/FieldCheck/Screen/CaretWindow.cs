@@ -1,4 +1,5 @@
 using System.Globalization;
+using FieldCheck.Sheet.Units;
 
 namespace FieldCheck.Screen;
 
@@ -11,6 +12,9 @@ internal static class CaretWindow
     /// <param name="width">The columns that there are.</param>
     internal static (string Seen, int Column) Of(string text, int caret, int width)
     {
+        string before = TextSafety.ForTerminal(text[..caret]);
+        text = before + TextSafety.ForTerminal(text[caret..]);
+        caret = before.Length;
         int start = 0;
         int[] starts = StringInfo.ParseCombiningCharacters(text);
         foreach (int next in starts.Where(next => next <= caret))

@@ -114,10 +114,21 @@ internal static class FormKeys
             [.. lines.Take(MostLinesPasted).Select(line => line.Split('\t').Select(Clean).ToImmutableArray())];
         return FormEdits.Make(accepted, new Edit.PasteCells(accepted.Focus, cells), accepted.Focus) with
         {
-            Notice = new Notice(lines.Length > MostLinesPasted
-                ? $"Pasted the first {MostLinesPasted} lines; {lines.Length - MostLinesPasted} were left out."
-                : $"Pasted {lines.Length} rows. {state.Table.KeyOf(CommandName.Undo)} takes them away again."),
+            Notice = NoticeOfPaste(accepted, cells, lines.Length),
         };
+    }
+
+    private static Notice NoticeOfPaste(ScreenState state, ImmutableArray<ImmutableArray<string>> cells, int lines)
+    {
+        ImmutableArray<FormColumn> columns = FormColumns.Of(state.Focus.Block);
+        int room = columns.Length - columns.IndexOf(state.Focus.Column);
+        int beside = cells.Sum(row => row.Skip(room).Count(cell => cell.Trim().Length > 0));
+        string rows = lines == 1 ? "1 row" : $"{lines} rows";
+        return lines > MostLinesPasted
+            ? new Notice($"Pasted the first {MostLinesPasted} lines; {lines - MostLinesPasted} were left out.", Role.Warn)
+            : beside > 0
+                ? new Notice($"Pasted {rows}; {beside} {(beside == 1 ? "cell" : "cells")} had no column right of here.", Role.Warn)
+                : new Notice($"Pasted {rows}. {state.Table.KeyOf(CommandName.Undo)} takes them away again.");
     }
 
     private static string Clean(string text) => string.Concat(text.Where(letter => !char.IsControl(letter)));

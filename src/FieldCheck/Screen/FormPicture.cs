@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using FieldCheck.Sheet.Editing;
+using FieldCheck.Sheet.Units;
 
 namespace FieldCheck.Screen;
 
@@ -75,13 +76,17 @@ internal sealed class FormPicture
             .Select(row => new FormPlace(window.Block, row, FormColumns.Of(window.Block)[0]))];
         int Wanted(FormColumn column) => places
             .Where(place => FormMoves.ColumnsOf(place).Contains(column))
-            .Select(place => TextColumns.Of(_cells.At(place with { Column = column }).Text))
+            .Select(place => WidthOf(place with { Column = column }))
             .Append(HeadingWidth(window.Block, column))
             .Max(text => Math.Min(text, WidestText));
 
         FormColumn? focus = _state.Focus.Block == window.Block ? _state.Focus.Column : null;
         return FormColumnWidths.Of(FormColumns.Of(window.Block), Wanted, focus, _width - RowSigns - _head);
     }
+
+    // What is being typed needs a column more, for the cursor behind it.
+    private int WidthOf(FormPlace place) =>
+        TextColumns.Of(TextSafety.ForTerminal(_cells.At(place).Text)) + (_state.Draft?.Place == place ? 1 : 0);
 
     private PictureLine Heading(BlockWindow window, ImmutableArray<(FormColumn Column, int Width)> columns)
     {

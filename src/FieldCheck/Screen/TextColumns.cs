@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
+using FieldCheck.Sheet.Units;
 using Wcwidth;
 
 namespace FieldCheck.Screen;
@@ -58,15 +59,18 @@ internal static class TextColumns
     /// <param name="width">The columns that it shall take.</param>
     internal static string Fit(string text, int width)
     {
-        string cut = Cut(text, width);
+        string cut = Cut(TextSafety.ForTerminal(text), width);
         return cut + new string(' ', Math.Max(width - Of(cut), 0));
     }
 
     /// <summary>A text fit to a width, ending in ".." where something had to be cut.</summary>
     /// <param name="text">The text.</param>
     /// <param name="width">The columns that it shall take.</param>
-    internal static string FitWithMark(string text, int width) =>
-        Of(text) <= width || width < 4 ? Fit(text, width) : Fit(Cut(text, width - 2) + "..", width);
+    internal static string FitWithMark(string text, int width)
+    {
+        string safe = TextSafety.ForTerminal(text);
+        return Of(safe) <= width || width < 4 ? Fit(safe, width) : Fit(Cut(safe, width - 2) + "..", width);
+    }
 
     /// <summary>A sentence broken at its blanks into lines; too long a word is cut.</summary>
     /// <param name="text">The sentence.</param>

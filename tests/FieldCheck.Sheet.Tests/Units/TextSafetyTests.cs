@@ -18,6 +18,8 @@ public sealed class TextSafetyTests
     [InlineData("a\u200bb\ufeff\u00ad", "a?b??")]
     [InlineData("a\u2028b\u2029", "a?b?")]
     [InlineData("\U000e0041", "?")]
+    [InlineData("👷🏽‍♀️ x", "👷?♀ x")]
+    [InlineData("e\u0301", "e\u0301")]
     [InlineData("", "")]
     public void Text_IsMadeHarmless(string text, string expected) =>
         Assert.Equal(expected, TextSafety.ForTerminal(text));

@@ -57,4 +57,39 @@ public sealed class ReadBackTests
             }
         }
     }
+
+    /// <summary>What a paste could not place is said: nothing typed or pasted goes unseen.</summary>
+    [Theory]
+    [InlineData("~12 kN\t1.5\t\tdead\tpump~", "Pasted 1 row. ^Z takes them away again.")]
+    [InlineData("End ~12 kN\t1.5\t\tdead\tpump\n5\n~", "Pasted 2 rows; 3 cells had no column right of here.")]
+    [InlineData("End ~pump\tspare~", "Pasted 1 row; 1 cell had no column right of here.")]
+    public void Paste_SaysWhatFoundNoPlace(string keys, string said) =>
+        Assert.Equal(said, new Desk(Beams.Trench, new BeamOrigin("bay")).Press("PgDn PgDn " + keys).Says);
+
+    /// <summary>The whole of a text opened for editing is seen, with the cursor behind it.</summary>
+    [Fact]
+    public void CellEdited_IsSeenFromItsFirstLetter()
+    {
+        Desk desk = new Desk(Beams.FiftyLoads, new BeamOrigin("bay")).Press("PgDn PgDn Down Down Down Down F2");
+
+        Assert.Contains("[250 kg ]", desk.Picture, StringComparison.Ordinal);
+    }
+
+    /// <summary>Signs of any width and invisible ones leave the columns where they are.</summary>
+    [Theory]
+    [InlineData("梁 é 👷🏽‍♀️")]
+    [InlineData("e\u0301\u0301\u200d\u202e")]
+    [InlineData("👩‍👩‍👧‍👦")]
+    public void AnyNote_KeepsTheBracketsInTheirColumns(string note)
+    {
+        Desk desk = new Desk(Beams.Trench, new BeamOrigin("bay")).Press("PgDn PgDn End").Press($"~{note}~");
+        foreach (string keys in new[] { "Left", "Enter Up", "Left Left Left" })
+        {
+            Picture picture = desk.Show(120, 40);
+            string line = picture.Lines[picture.Cursor!.Value.Y].ToString();
+            Assert.Equal(1, line.Count(sign => sign == ']'));
+            Assert.Equal('|', TextColumns.Cut(line, 65)[^1]);
+            desk.Press(keys);
+        }
+    }
 }
