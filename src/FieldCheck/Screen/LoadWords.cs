@@ -26,7 +26,7 @@ internal static partial class LoadWords
             (null, FormColumn.Size) => Size(entry, text, units),
             (null, _) => ReadBackWords.Said(text, QuantityKind.Length, units),
             (Load load, FormColumn.Size) => Whole(entry, load, text, units),
-            (Load load, _) => $"{ReadBack.SayDistance(text, PlaceOf(load, place.Column), units)}; {Rest(calculation, place, load, units)}",
+            (Load load, _) => AtPlace(calculation, place, load, ReadBack.SayDistance(text, PlaceOf(load, place.Column), units), units),
         };
     }
 
@@ -40,15 +40,14 @@ internal static partial class LoadWords
         _ => "",
     };
 
-    // Behind a place stands only what follows from it.
-    private static string Rest(Calculation calculation, FormPlace place, Load load, DisplayUnits units)
+    private static string AtPlace(Calculation calculation, FormPlace place, Load load, string said, DisplayUnits units)
     {
         string size = FormCells.TextOf(calculation.Document, place with { Column = FormColumn.Size }) ?? "";
         return load switch
         {
-            Load.Distributed spread => InAll(size, spread, units),
-            Load.Couple couple => size + Turning(couple),
-            _ => size,
+            Load.Distributed spread => $"{said}; {InAll(size, spread, units)}",
+            Load.Couple couple => $"{size} at {said}{Turning(couple)}",
+            _ => $"{size} at {said}",
         };
     }
 

@@ -42,7 +42,7 @@ public sealed class PlainTests : IDisposable
     {
         using PseudoTerminal terminal = Begin();
         Type(terminal, "load 2 size 4.25 kN");
-        terminal.WaitFor("Read as 4.25 kN");
+        terminal.WaitFor("Read as point load, 4.25 kN");
 
         terminal.Signal(signal);
 
@@ -55,7 +55,7 @@ public sealed class PlainTests : IDisposable
     {
         using PseudoTerminal terminal = Begin();
         Type(terminal, "load 2 size 4.25 kN");
-        terminal.WaitFor("Read as 4.25 kN");
+        terminal.WaitFor("Read as point load, 4.25 kN");
 
         // Something is to be read meanwhile, so that the other end of the line comes out of its read.
         Task answer = Task.Run(() =>
@@ -76,7 +76,7 @@ public sealed class PlainTests : IDisposable
         using (PseudoTerminal lines = Begin())
         {
             Type(lines, "load 2 size 4.25 kN");
-            lines.WaitFor("Read as 4.25 kN");
+            lines.WaitFor("Read as point load, 4.25 kN");
             lines.Press(EndOfInput);
             Assert.Equal(0, lines.Finish());
         }
