@@ -14,7 +14,7 @@ internal sealed class LoopPace
 {
     private const int StandardInput = 0;
     private const short SomethingToRead = 1;
-    private const long GarbageAllowed = 4 << 20;
+    private const long GarbageAllowed = 2 << 20;
     private const ushort WithoutSleep = ushort.MaxValue;
     private const ushort FastOnWindows = 125;
     private const ushort SlowOnWindows = 25;

@@ -24,7 +24,8 @@ internal static class TerminalScreen
     internal static int Run(StartRequest start)
     {
         // Beside the toolkit's start, which takes as long; neither waits for the other.
-        Task<ScreenState> state = Task.Run(() => DrawnUnseen(StateAt(start)));
+        Task<ScreenState> state = Task.Run(() => StateAt(start));
+        _ = DrawUnseen(state);
         ToolkitIsolation.LoadWithoutConfiguration();
         ScreenEffects effects = new(start);
         try
@@ -51,12 +52,9 @@ internal static class TerminalScreen
         };
     }
 
-    // What draws is compiled by then.
-    private static ScreenState DrawnUnseen(ScreenState state)
-    {
-        _ = ScreenPicture.Of(state, UnseenWidth, UnseenHeight);
-        return state;
-    }
+    // Nobody waits for it: what draws is compiled by then, or nearly so.
+    private static async Task DrawUnseen(Task<ScreenState> state) =>
+        _ = ScreenPicture.Of(await state.ConfigureAwait(false), UnseenWidth, UnseenHeight);
 
     private static int RunIsolated(StartRequest start, Task<ScreenState> state, ScreenEffects effects)
     {
