@@ -9,6 +9,10 @@ namespace FieldCheck.Tests.Terminal;
 /// </summary>
 internal sealed class PseudoTerminal : IDisposable
 {
+    // A shell that runs the tests in the background has interrupts ignored in all that it starts: undone here.
+    private const string Script =
+        "exec env --default-signal=INT,QUIT,TERM,HUP setsid -c \"$@\" <\"$0\" >\"$0\" 2>&1";
+
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(60);
 
     private readonly PtyPair _pair;
@@ -73,7 +77,7 @@ internal sealed class PseudoTerminal : IDisposable
     {
         PtyPair pair = PtyPair.Open(size.Width, size.Height);
         ProcessStartInfo start = new(
-            "/bin/sh", ["-c", "exec setsid -c \"$@\" <\"$0\" >\"$0\" 2>&1", pair.SlavePath, program, .. words])
+            "/bin/sh", ["-c", Script, pair.SlavePath, program, .. words])
         {
             WorkingDirectory = folder,
         };
