@@ -37,6 +37,7 @@ internal enum CommandName
     AxialCurve,
     OtherUnits,
     NextCombination,
+    AllResults,
     PreviousView,
     NextView,
     Views,

@@ -51,6 +51,7 @@ internal static class Commands
         CommandName.PlotsView => state with { View = ScreenView.Plots },
         CommandName.PreviousView => state with { View = ScreenViews.Next(state.View, -1) },
         CommandName.NextView => state with { View = ScreenViews.Next(state.View, 1) },
+        CommandName.AllResults => state with { Overlay = new Overlay.Results() },
         CommandName.Settings => state with { Overlay = new Overlay.Settings() },
         CommandName.MoreOfBeam => state with { Overlay = new Overlay.Details(new DetailPage(null)) },
         _ when state.View == ScreenView.Beam => InForm(state, name, key),

@@ -39,7 +39,7 @@ internal static class HelpLines
         "  = first for A + 2 ft, mid 1, end.",
         "What acts there stands below; at a jump, both sides.",
         "All peaks are named below the curves.",
-        "v m d n show and hide shear, moment, deflection, axial.",
+        "v b d n show and hide shear, moment, deflection, axial.",
         "f fills, u turns the sagging side, h draws half blocks:",
         "  kept for next time.",
     ];

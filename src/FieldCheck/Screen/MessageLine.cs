@@ -9,6 +9,8 @@ namespace FieldCheck.Screen;
 /// <summary>The line above the keys: what a cell means, or what is wrong with it.</summary>
 internal static class MessageLine
 {
+    private const int WidestHeader = 200;
+
     /// <summary>What is to be told now.</summary>
     /// <param name="state">The state.</param>
     internal static Notice Of(ScreenState state)
@@ -24,6 +26,8 @@ internal static class MessageLine
                 return DetailWords.Of(state, details);
             case Overlay.Help help:
                 return new Notice(HelpLines.Of(state.Table, state.View, help.Filter.Text)[help.Choice].Words, Role.Faint);
+            case Overlay.Results:
+                return new Notice("");
             case Overlay.Settings:
                 return new Notice("The beam and what was typed stay as they are.", Role.Faint);
             case Overlay.OpenList list:
@@ -34,7 +38,7 @@ internal static class MessageLine
 
         if (state.View != ScreenView.Beam)
         {
-            return new Notice(ResultsPicture.Header(state), state.Age == ResultsAge.UpToDate ? Role.Text : Role.Warn);
+            return new Notice(ResultsPicture.Header(state, WidestHeader), state.Age == ResultsAge.UpToDate ? Role.Text : Role.Warn);
         }
 
         if (state.Draft is CellDraft draft)

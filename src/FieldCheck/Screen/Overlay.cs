@@ -63,6 +63,10 @@ internal abstract record Overlay
     /// <param name="Text">The place so far.</param>
     internal sealed record PlaceLine(LineText Text) : Overlay;
 
+    /// <summary>All results, to scroll.</summary>
+    /// <param name="Choice">The line the person is on, counted from 0.</param>
+    internal sealed record Results(int Choice = 0) : Overlay;
+
     /// <summary>What the person may want otherwise.</summary>
     /// <param name="Choice">The line the person is on, counted from 0.</param>
     internal sealed record Settings(int Choice = 0) : Overlay;

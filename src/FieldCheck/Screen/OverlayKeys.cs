@@ -28,6 +28,7 @@ internal static class OverlayKeys
                 Overlay.OpenList list => OpenListKeys.Press(state, list, stroke),
                 Overlay.NameLine line => Name(state, line, stroke),
                 Overlay.PlaceLine line => PlotsKeys.Press(state, line, stroke),
+                Overlay.Results results => AllResults.Press(state, results, stroke),
                 Overlay.Settings settings => SettingsKeys.Press(state, settings, stroke),
                 Overlay.UnsavedQuestion question => QuestionKeys.Press(state, question, stroke),
                 Overlay.SaveQuestion question => QuestionKeys.Press(state, question, stroke),

@@ -51,7 +51,12 @@ internal static class PlotsKeys
             CommandName.MoveReading => Read(state, line => line.Moved(key)),
             CommandName.NextMark => Read(state, line => line.NextMark(right: true)?.Position ?? 0),
             CommandName.PreviousMark => Read(state, line => line.NextMark(right: false)?.Position ?? line.Beam.Model.Length),
-            CommandName.Filling => With(state, plots with { IsFilled = !plots.IsFilled }),
+            CommandName.Filling => With(state, plots with { IsFilled = !plots.IsFilled }) with
+            {
+                Notice = plots.Glyphs == PlotGlyphs.HalfBlocks
+                    ? new Notice($"Half blocks are always filled; {state.Table.KeyOf(CommandName.Glyphs)} draws in ASCII.")
+                    : null,
+            },
             CommandName.SagSide => With(state, plots with { IsSagDown = !plots.IsSagDown }),
             CommandName.Glyphs => WithOtherGlyphs(state, plots),
             CommandName.ShearCurve => Toggle(state, Curve.Shear),

@@ -15,6 +15,25 @@ internal static class PlotsViewPicture
     private const int CurvesFrom = 6;
     private const int MostReadings = 2;
 
+    /// <summary>The view, with the cursor on the reading line where it meets the beam.</summary>
+    /// <param name="state">The state.</param>
+    /// <param name="width">Columns; 1 or more.</param>
+    /// <param name="height">Lines; 1 or more.</param>
+    internal static Picture Picture(ScreenState state, int width, int height)
+    {
+        ImmutableArray<PictureLine> lines = Of(state, width, height);
+        for (int y = 0; y < lines.Length; y++)
+        {
+            int column = lines[y].ToString().AsSpan().IndexOfAny('!', '│');
+            if (column >= 0 && ReadingLine.On(state) is not null)
+            {
+                return new Picture(lines, (column, y));
+            }
+        }
+
+        return new Picture(lines, (0, Math.Max(lines.Length - 1, 0)));
+    }
+
     /// <summary>The view; in a low window the curves that come first.</summary>
     /// <param name="state">The state.</param>
     /// <param name="width">Columns; 1 or more.</param>

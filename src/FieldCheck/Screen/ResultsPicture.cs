@@ -30,19 +30,26 @@ internal static partial class ResultsPicture
                 state.CombinationShown);
         return
         [
-            .. lines.Take(height).Select((line, index) => Coloured(line, width, isFaint: isOld && index > 0)),
+            .. lines.Take(height).Select((line, index) =>
+                Coloured(WithWayToAll(state, line), width, isFaint: isOld && index > 0)),
             .. Enumerable.Repeat(LineWriter.Line("", width), Math.Max(height - lines.Length, 0)),
         ];
     }
 
+    private static string WithWayToAll(ScreenState state, string line) =>
+        line.StartsWith("..", StringComparison.Ordinal) && line.EndsWith(" more", StringComparison.Ordinal)
+            ? $"{line}   {state.Table.KeyOf(CommandName.AllResults)} all"
+            : line;
+
     /// <summary>The header: which beam the results are of, or what they wait for.</summary>
     /// <param name="state">The state.</param>
-    internal static string Header(ScreenState state) => state.Shown.Beam is null
+    /// <param name="width">Columns; 1 or more.</param>
+    internal static string Header(ScreenState state, int width) => state.Shown.Beam is null
         ? $"RESULTS  {ProblemWords.InShort(state.Shown)}"
-        : ResultsPanel.Lines(state.Shown, NarrowestPanel, LowestPanel, state.Age, state.CombinationShown)[0];
+        : ResultsPanel.Lines(state.Shown, Math.Max(width, NarrowestPanel), LowestPanel, state.Age, state.CombinationShown)[0];
 
     // No old figure may pass for a new one: every figure is two dashes.
-    private static ImmutableArray<string> Unread(ScreenState state, int width)
+    internal static ImmutableArray<string> Unread(ScreenState state, int width)
     {
         Calculation calculation = state.Shown;
         FormSheet sheet = new(calculation.Document);

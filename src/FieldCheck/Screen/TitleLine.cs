@@ -7,6 +7,7 @@ namespace FieldCheck.Screen;
 internal static class TitleLine
 {
     private const string Help = "? help";
+    private const string Back = "Esc back";
     private const string Small = "small: / v";
     private const int LongestName = 24;
 
@@ -17,7 +18,8 @@ internal static class TitleLine
     internal static PictureLine Of(ScreenState state, int width, bool isSmall)
     {
         string units = Editor.SystemOf(state.Document) == UnitSystem.Us ? "lbf kip ft in" : "kN m mm";
-        string last = isSmall ? Small : Help;
+        bool isTyped = state.Overlay is Overlay.Details or Overlay.OpenList or Overlay.NameLine or Overlay.PlaceLine;
+        string last = isTyped ? Back : isSmall ? Small : Help;
         string[] names = [.. ScreenViews.All.Select(view => view == state.View ? $"[{view}]" : view.ToString())];
         string views = string.Join(' ', names);
         LineWriter line = new(width);

@@ -155,7 +155,7 @@ public sealed class PlotsViewTests
     [Fact]
     public void OneCurveStays()
     {
-        Desk desk = Trench().Press("F4 v d n m");
+        Desk desk = Trench().Press("F4 v d n b");
 
         Assert.Equal([Curve.Moment], desk.State.Preferences.Plots.Curves);
         Assert.Equal("One curve stays.", desk.Says);
