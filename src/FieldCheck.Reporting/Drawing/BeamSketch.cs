@@ -96,7 +96,7 @@ public static class BeamSketch
             for (int column = columns.Of(load.From); column <= columns.Of(load.To); column++)
             {
                 char glyph = load.Glyph(columns.Centre(column));
-                char[] row = glyph == LoadPicture.Uplift ? below : above;
+                char[] row = LoadPicture.IsBelow(glyph) ? below : above;
                 row[column] = glyph == LoadPicture.None ? row[column] : glyph;
             }
         }
@@ -128,7 +128,7 @@ public static class BeamSketch
         {
             int column = columns.Of(place);
             canvas[1, column] = Reading;
-            canvas[0, column] = canvas[0, column] is 'V' or '(' or ')' ? canvas[0, column] : Reading;
+            canvas[0, column] = "V()\\/".Contains(canvas[0, column], StringComparison.Ordinal) ? canvas[0, column] : Reading;
         }
     }
 }

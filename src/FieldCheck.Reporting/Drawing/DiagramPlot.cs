@@ -51,29 +51,6 @@ public static class DiagramPlot
         return TextFlow.Join(["peaks: " + items[0], .. items.Skip(1)], "   ", width, indent: 2);
     }
 
-    /// <summary>All peaks and zeros of several curves in words, each curve by its name, broken into lines.</summary>
-    /// <param name="curves">The curves.</param>
-    /// <param name="width">Columns of a line; 20 or more.</param>
-    /// <param name="mostLines">How many lines there may be; the last says where more would follow.</param>
-    public static ImmutableArray<string> PeakLines(IEnumerable<PlotCurve> curves, int width, int mostLines)
-    {
-        const string more = " ...";
-        string[] items = [.. curves.SelectMany(curve =>
-        {
-            ImmutableArray<string> said = PeakWords.Items(curve);
-            return said.SetItem(0, $"{curve.Edge.FirstOrDefault("peaks")}: {said[0]}");
-        })];
-        ImmutableArray<string> lines = TextFlow.Join(items, "   ", width, indent: 2);
-        if (lines.Length <= mostLines || mostLines < 1)
-        {
-            return lines.Length <= mostLines ? lines : [];
-        }
-
-        string last = lines[mostLines - 1];
-        string cut = last.Length + more.Length <= width ? last : last[..(width - more.Length)];
-        return [.. lines[..(mostLines - 1)], cut + more];
-    }
-
     private static PlotScale ScaleOf(PlotCurve curve, int height, PlotInk ink)
     {
         double[] heights = [0, .. curve.Peaks.Select(peak => PlotTrace.Up(curve, peak.Value))];

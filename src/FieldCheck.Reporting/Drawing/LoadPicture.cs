@@ -11,8 +11,14 @@ namespace FieldCheck.Reporting.Drawing;
 internal sealed record LoadPicture(
     double From, double To, Func<double, char> Glyph, int Rank, double Size, string Number, string Label)
 {
-    /// <summary>Drawn below the beam: it pushes up.</summary>
-    internal const char Uplift = 'A';
+    /// <summary>A load at one place that pushes up.</summary>
+    internal const char Uplift = 'U';
+
+    /// <summary>A spread load that pushes up.</summary>
+    internal const char SpreadUplift = 'u';
 
     internal const char None = ' ';
+
+    /// <summary>True: it is drawn below the beam, for it pushes up.</summary>
+    internal static bool IsBelow(char glyph) => glyph is Uplift or SpreadUplift;
 }

@@ -87,6 +87,8 @@ internal static class LoadPictures
 
     private static char PointGlyph(double down, double right) => (down, right) switch
     {
+        ( > 0, > 0) => '\\',
+        ( > 0, < 0) => '/',
         ( > 0, _) => 'V',
         ( < 0, _) => LoadPicture.Uplift,
         (_, < 0) => '<',
@@ -106,7 +108,7 @@ internal static class LoadPictures
         0 => LoadPicture.None,
         > 0 when spread.ActsAlong => '>',
         < 0 when spread.ActsAlong => '<',
-        < 0 => LoadPicture.Uplift,
+        < 0 => LoadPicture.SpreadUplift,
         _ => isLight ? '.' : 'v',
     };
 

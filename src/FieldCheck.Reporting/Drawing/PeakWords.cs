@@ -5,28 +5,49 @@ namespace FieldCheck.Reporting.Drawing;
 /// <summary>Peaks of a curve in words.</summary>
 internal static class PeakWords
 {
+    // What stays before all where not everything fits, and what goes first.
+    private const double Foremost = 2;
+    private const double OfZeros = -1;
+    private const double OfHidden = -2;
+
     /// <summary>One item for each peak, then the places of zero, then what the picture cannot show.</summary>
-    internal static ImmutableArray<string> Items(PlotCurve curve)
+    internal static ImmutableArray<string> Items(PlotCurve curve) => [.. Weighted(curve).Select(item => item.Text)];
+
+    /// <summary>The same with how much each item is missed where it is left out: above all the greatest of each sign.</summary>
+    internal static ImmutableArray<(string Text, double Weight)> Weighted(PlotCurve curve)
     {
         PeakReading reading = new(curve);
         if (reading.Peaks.IsEmpty)
         {
-            return ["zero all along"];
+            return [("zero all along", Foremost)];
         }
 
         ImmutableArray<PlotPeak> shown = [.. reading.Peaks.Where(peak => curve.Number(peak.Value) != curve.Number(0))];
         if (shown.IsEmpty)
         {
-            return [$"none larger than {curve.Number(0)}"];
+            return [($"none larger than {curve.Number(0)}", Foremost)];
         }
 
+        PlotPeak[] greatest =
+        [
+            .. shown.GroupBy(peak => Math.Sign(peak.Value)).Select(side => side.MaxBy(peak => Math.Abs(peak.Value))!),
+        ];
         ImmutableArray<double> zeros = reading.Zeros();
-        string[] zero = zeros.IsEmpty ? [] : ["zero at " + string.Join(", ", zeros.Select(curve.Place))];
+        (string, double)[] zero = zeros.IsEmpty
+            ? []
+            : [("zero at " + string.Join(", ", zeros.Select(curve.Place)), OfZeros)];
         double axis = PlotScale.OnAxis * reading.Largest;
-        string[] hidden = shown.Any(peak => Math.Abs(peak.Value) <= axis)
-            ? [$"(up to {curve.Number(axis).TrimStart('+')} lies on the axis)"]
+        (string, double)[] hidden = shown.Any(peak => Math.Abs(peak.Value) <= axis)
+            ? [($"(up to {curve.Number(axis).TrimStart('+')} lies on the axis)", OfHidden)]
             : [];
-        return [.. shown.Select(peak => $"{curve.Say(peak.Value)} {Where(curve.Place, peak)}"), .. zero, .. hidden];
+        return
+        [
+            .. shown.Select(peak => (
+                $"{curve.Say(peak.Value)} {Where(curve.Place, peak)}",
+                greatest.Contains(peak) ? Foremost : Math.Abs(peak.Value) / reading.Largest)),
+            .. zero,
+            .. hidden,
+        ];
     }
 
     /// <summary>Where a peak stands.</summary>

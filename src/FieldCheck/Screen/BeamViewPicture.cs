@@ -36,7 +36,10 @@ internal static class BeamViewPicture
     {
         ShownCurves curves = new(state);
         BeamViewHeights heights = HeightsBeside(
-            height, FormLayout.HeightOf(state.Sheet), curves.Beam?.Model.HasAbsoluteStiffness == true);
+            height,
+            FormLayout.HeightOf(state.Sheet),
+            PlotPicture.SketchHeight(state),
+            curves.Beam?.Model.HasAbsoluteStiffness == true);
         int form = Math.Min(width - Math.Clamp(width * 45 / 100, 34, 56) - Rule.Length, WidestForm);
         int results = width - form - Rule.Length;
         Picture left = FormPicture.Of(state, form, heights.Form);
@@ -76,9 +79,9 @@ internal static class BeamViewPicture
 
     // What is left over goes to where it is missed most: the form as it was designed, tall curves, every row of the form,
     // the deflection, taller curves yet. What nothing gains by stays blank, at the bottom.
-    private static BeamViewHeights HeightsBeside(int height, int wanted, bool hasDeflection)
+    private static BeamViewHeights HeightsBeside(int height, int wanted, int wantedSketch, bool hasDeflection)
     {
-        int sketch = height >= LeastForm + SketchHeight ? SketchHeight : 0;
+        int sketch = height >= LeastForm + SketchHeight ? wantedSketch : 0;
         int shear = height >= LeastForm + SketchHeight + PlotHeight ? PlotHeight : 0;
         int moment = height >= LeastForm + SketchHeight + 2 * PlotHeight ? PlotHeight : 0;
         int left = height - LeastForm - sketch - shear - moment;
@@ -87,7 +90,10 @@ internal static class BeamViewPicture
             return new BeamViewHeights(LeastForm + left, 0, sketch, shear, 0, 0, 0);
         }
 
-        int form = LeastForm + Take(FormBesidePlots - LeastForm);
+        // The line that a larger sketch takes is the form's.
+        int least = LeastForm + Math.Min(left, 0);
+        left = Math.Max(left, 0);
+        int form = least + Take(FormBesidePlots - least);
         int peaks = Take(2);
         int moreMoment = Math.Min((left + 1) / 2, TallPlot - PlotHeight);
         moment += Take(moreMoment);

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using FieldCheck.Mechanics.Model;
 using FieldCheck.Reporting.Drawing;
 using FieldCheck.Reporting.Tables;
 using FieldCheck.Sheet;
@@ -25,6 +26,14 @@ internal static class PlotPicture
     /// <param name="height">Lines; 0 or more.</param>
     internal static ImmutableArray<PictureLine> Sketch(ScreenState state, double? reading, int width, int height) =>
         Drawn(OfBeam(state.Shown, width, height, state.CombinationShown, reading), RoleOf(state), width, height);
+
+    /// <summary>How many lines the sketch wants: one more where loads push up, from below the beam.</summary>
+    /// <param name="state">The state.</param>
+    internal static int SketchHeight(ScreenState state)
+    {
+        const int usual = 4;
+        return state.Shown.Beam?.Loads.Any(named => PushesUp(named.Load)) == true ? usual + 1 : usual;
+    }
 
     /// <summary>The sketch of a beam, in as many lines as it fits best.</summary>
     /// <param name="calculation">What came of the beam.</param>
@@ -91,7 +100,12 @@ internal static class PlotPicture
         PeakLines(curves, width, int.MaxValue).Length;
 
     private static ImmutableArray<string> PeakLines(IEnumerable<PlotCurve> curves, int width, int mostLines) =>
-        width < Narrowest || mostLines < 1 ? [] : DiagramPlot.PeakLines(curves, Math.Min(width, Widest), mostLines);
+        width < Narrowest || mostLines < 1 ? [] : Reporting.Drawing.PeakLines.Of(curves, Math.Min(width, Widest), mostLines);
+
+    private static bool PushesUp(Load load) => load
+        is Load.Point { Down: < 0 }
+        or Load.Distributed { ActsAlong: false, StartIntensity: < 0 }
+        or Load.Distributed { ActsAlong: false, EndIntensity: < 0 };
 
     private static Role RoleOf(ScreenState state) =>
         state.Age == ResultsAge.UpToDate ? Role.Accent : Role.Faint;

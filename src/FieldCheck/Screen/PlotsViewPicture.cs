@@ -9,7 +9,6 @@ internal static class PlotsViewPicture
     private const int Narrowest = 20;
     private const int LeastCurve = 4;
     private const int SketchFrom = 14;
-    private const int SketchHeight = 4;
     private const int PeaksFrom = 16;
     private const int MostPeaks = 5;
     private const int CurvesFrom = 6;
@@ -53,7 +52,7 @@ internal static class PlotsViewPicture
 
         ImmutableArray<PictureLine> foot = [.. Foot(state, line, width, MostReadings).Take(Math.Max(height / 4, 1))];
         ImmutableArray<PlotCurve> chosen = [.. shown.Chosen.Select(curve => shown[curve]!)];
-        int sketch = height >= SketchFrom ? SketchHeight : 0;
+        int sketch = height >= SketchFrom ? PlotPicture.SketchHeight(state) : 0;
         int room = height - foot.Length - sketch;
         ImmutableArray<PlotCurve> curves = [.. chosen.Take(Math.Max(room / LeastCurve, 1))];
         int free = Math.Min(room - LeastCurve * curves.Length, MostPeaks);
