@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Diagnostics;
 using System.Globalization;
 using FieldCheck.Screen;
@@ -49,6 +50,23 @@ internal sealed class RecoveryFolder(string folder, TimeProvider clock)
     /// <summary>Forgets the work of this session: nothing of it is unsaved.</summary>
     internal void Drop() => Delete(_own);
 
+    /// <summary>Leaves the work of this session to be found at the next start; what is kept next has a file of its own.</summary>
+    internal void SetAside()
+    {
+        try
+        {
+            lock (_writing)
+            {
+                string at = clock.GetUtcNow().ToString("yyyyMMddHHmmssfff", CultureInfo.InvariantCulture);
+                File.Move(_own, Path.ChangeExtension(_own, null) + $"-{at}.toml");
+            }
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        {
+            // Not kept was told when it could not be written.
+        }
+    }
+
     /// <summary>Forgets work left behind: it was taken up.</summary>
     internal static void Delete(string file)
     {
@@ -62,18 +80,19 @@ internal sealed class RecoveryFolder(string folder, TimeProvider clock)
         }
     }
 
-    /// <summary>The newest work that a session which is gone left behind; older than seven days goes.</summary>
-    internal KeptWork? FindLeftBehind()
+    /// <summary>Work that was set aside, or that a session which is gone left behind, newest first; older than seven days goes.</summary>
+    internal ImmutableArray<KeptWork> FindLeftBehind()
     {
         try
         {
             return !Directory.Exists(folder)
-                ? null
-                : Directory.EnumerateFiles(folder, "*.toml").Where(IsLeftBehind).Select(Read).OfType<KeptWork>().MaxBy(work => work.KeptAt);
+                ? []
+                : [.. Directory.EnumerateFiles(folder, "*.toml").Where(IsLeftBehind).Select(Read).OfType<KeptWork>()
+                    .OrderByDescending(work => work.KeptAt)];
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {
-            return null;
+            return [];
         }
     }
 

@@ -44,6 +44,12 @@ internal abstract record Effect
     /// <summary>The work offered for recovery was taken up: it is this session's own from here.</summary>
     internal sealed record TakeRecovery : Effect;
 
+    /// <summary>Offer the next older work that is kept; answered by RecoveryFound.</summary>
+    internal sealed record OfferNextRecovery : Effect;
+
+    /// <summary>What is kept for this session makes way for another beam: it stays, to be offered at the next start.</summary>
+    internal sealed record SetRecoveryAside : Effect;
+
     /// <summary>Nothing is unsaved any more: the work kept for this session may go.</summary>
     internal sealed record DropRecovery : Effect;
 

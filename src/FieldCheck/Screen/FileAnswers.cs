@@ -55,7 +55,7 @@ internal static class FileAnswers
 
     internal static ScreenStep RecoveryFound(ScreenState state, ScreenEvent.RecoveryFound found) =>
         state.Overlay is null
-        ? (state with { Overlay = new Overlay.RecoveryOffer(found.Document, found.Origin, found.Words) }).Step()
+        ? (state with { Overlay = new Overlay.RecoveryOffer(found.Document, found.Origin, found.Words, found.HasMore) }).Step()
         : state.Step();
 
     /// <summary>Takes up work of an earlier session: unsaved, whatever its origin holds.</summary>

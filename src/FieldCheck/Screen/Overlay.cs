@@ -57,7 +57,9 @@ internal abstract record Overlay
     /// <param name="Document">The beam as it was left.</param>
     /// <param name="Origin">Where it had come from.</param>
     /// <param name="Words">What it is.</param>
-    internal sealed record RecoveryOffer(BeamDocument Document, BeamOrigin Origin, string Words) : Overlay;
+    /// <param name="HasMore">True: there is other such work too.</param>
+    internal sealed record RecoveryOffer(
+        BeamDocument Document, BeamOrigin Origin, string Words, bool HasMore) : Overlay;
 
     /// <summary>The line in which a place to read off is typed.</summary>
     /// <param name="Text">The place so far.</param>

@@ -7,6 +7,8 @@ internal static class QuestionKeys
     internal static ScreenStep Press(ScreenState state, Overlay.RecoveryOffer offer, KeyStroke stroke) => stroke switch
     {
         KeyStroke.Named { Key: KeyName.Enter } => FileAnswers.TakeUp(state, offer),
+        KeyStroke.Text { Grapheme: "n" } when offer.HasMore =>
+            (state with { Overlay = null }).Step(new Effect.OfferNextRecovery()),
         KeyStroke.Named { Key: KeyName.Escape } => (state with { Overlay = null }).Step(),
         _ => FormKeys.Press(state with { Overlay = null }, stroke),
     };
@@ -46,7 +48,7 @@ internal static class QuestionKeys
         Overlay.UnsavedQuestion { Then: AfterSave.Leave } =>
             ($"Save {state.Origin.Name} before leaving?", "s save   l leave (kept for recovery)   Esc stay"),
         Overlay.UnsavedQuestion =>
-            ($"Save {state.Origin.Name} first? What is not saved is lost.", "s save   l let it go   Esc stay"),
+            ($"Save {state.Origin.Name} first?", "s save   l go on (kept for recovery)   Esc stay"),
         Overlay.SaveQuestion { Obstacle: SaveObstacle.ChangedOnDisk } question => (
             $"{question.Request.Save.Path} was changed on disk by someone else.",
             "m keep mine   t take theirs   n save under another name   Esc back"),
@@ -54,7 +56,9 @@ internal static class QuestionKeys
             $"{question.Request.Save.Path} is there already.", "o overwrite it   n another name   Esc back"),
         Overlay.MissingFile question =>
             ($"There is no file {question.Path}.", "n begin a new beam of that name   Esc back to the list"),
-        Overlay.RecoveryOffer offer => ($"{offer.Words}", "Enter take it up again   any other key leaves it kept"),
+        Overlay.RecoveryOffer offer => (
+            offer.Words,
+            $"Enter take it up again   {(offer.HasMore ? "n the next one   " : "")}any other key leaves it kept"),
         _ => null,
     };
 

@@ -54,7 +54,9 @@ internal abstract record ScreenEvent
     /// <param name="Document">The beam as it was left.</param>
     /// <param name="Origin">Where that beam had come from.</param>
     /// <param name="Words">What it is, as "Unsaved work from 09:37: trench-bearer (4 loads)".</param>
-    internal sealed record RecoveryFound(BeamDocument Document, BeamOrigin Origin, string Words) : ScreenEvent;
+    /// <param name="HasMore">True: there is other such work too.</param>
+    internal sealed record RecoveryFound(
+        BeamDocument Document, BeamOrigin Origin, string Words, bool HasMore = false) : ScreenEvent;
 
     /// <summary>What was asked to be kept soon is due.</summary>
     internal sealed record KeepDue : ScreenEvent;

@@ -32,7 +32,7 @@ internal static class ScreenUpdate
         };
         ScreenState next = LiveResults.Follow(state, step.State);
         Effect[] preferences = next.Preferences == state.Preferences ? [] : [new Effect.KeepPreferences(next.Preferences)];
-        return new ScreenStep(next, [.. Kept(state, next, step), .. preferences, .. step.Effects]);
+        return new ScreenStep(next, [.. UnsavedWork.MakingWay(state, next), .. Kept(state, next, step), .. preferences, .. step.Effects]);
     }
 
     private static ScreenStep Told(ScreenState state, Notice notice) => (state with { Notice = notice }).Step();

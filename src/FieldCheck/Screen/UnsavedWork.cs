@@ -18,6 +18,16 @@ internal static class UnsavedWork
     internal static Effect.KeepRecovery? Keeping(ScreenState state) =>
         Of(state) is BeamDocument work ? FileSteps.Recovery(state, work) : null;
 
+    /// <summary>Keeps work that another beam takes the place of, beside what will be kept of that one.</summary>
+    /// <param name="before">The state before the step.</param>
+    /// <param name="after">The state after it.</param>
+    internal static IEnumerable<Effect> MakingWay(ScreenState before, ScreenState after)
+    {
+        bool isAnother = after.Document != before.Document
+            && after.History is { ToUndo: null, ToRedo: null } && after.Stored != before.Stored;
+        return isAnother && Keeping(before) is Effect.KeepRecovery keep ? [keep, new Effect.SetRecoveryAside()] : [];
+    }
+
     /// <summary>What the shell is to do for it after a step: keep it soon, or forget it once nothing is unsaved.</summary>
     /// <param name="before">The state before the step.</param>
     /// <param name="after">The state after it.</param>

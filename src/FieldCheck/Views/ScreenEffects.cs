@@ -17,6 +17,7 @@ internal sealed class ScreenEffects(StartRequest start)
     private readonly RecoveryFolder _recovery = new(Path.Combine(start.Folders.State, "recover"), start.Clock);
     private readonly BeamSearch _beams = new(start);
     private KeptWork? _leftBehind;
+    private int _offered;
     private bool _refusalIsTold;
 
     /// <summary>Performs one effect.</summary>
@@ -47,6 +48,12 @@ internal sealed class ScreenEffects(StartRequest start)
             case Effect.DropRecovery:
                 _recovery.Drop();
                 return null;
+            case Effect.SetRecoveryAside:
+                _recovery.SetAside();
+                return null;
+            case Effect.OfferNextRecovery:
+                _offered++;
+                return FindLeftBehind();
             default:
                 throw new System.Diagnostics.UnreachableException();
         }
@@ -64,19 +71,28 @@ internal sealed class ScreenEffects(StartRequest start)
     /// <summary>Unsaved work of an earlier session, to be offered; null when there is none that can be opened.</summary>
     internal ScreenEvent? FindLeftBehind()
     {
-        if (_recovery.FindLeftBehind() is not KeptWork work
-            || BeamFileText.Read(work.Path ?? work.Name, work.Text) is not BeamFileReading.Opened opened)
+        (KeptWork Work, BeamFileReading.Opened Opened)[] all =
+        [
+            .. _recovery.FindLeftBehind()
+                .Select(work => (work, BeamFileText.Read(work.Path ?? work.Name, work.Text) as BeamFileReading.Opened))
+                .Where(pair => pair.Item2 is not null)
+                .Select(pair => (pair.work, pair.Item2!)),
+        ];
+        if (all.Length == 0)
         {
             return null;
         }
 
+        (KeptWork work, BeamFileReading.Opened opened) = all[_offered % all.Length];
         _leftBehind = work;
+        string which = all.Length == 1 ? "" : $" {_offered % all.Length + 1} of {all.Length}";
         int loads = opened.Document.Loads.Count;
         string at = work.KeptAt.ToLocalTime().ToString("d MMM HH:mm", CultureInfo.InvariantCulture);
         return new ScreenEvent.RecoveryFound(
             opened.Document,
             new BeamOrigin(work.Name, work.Path, OnDisk(work.Path)),
-            $"Unsaved work from {at}: {work.Name} ({loads} {(loads == 1 ? "load" : "loads")}).");
+            $"Unsaved work{which} from {at}: {work.Name} ({loads} {(loads == 1 ? "load" : "loads")}).",
+            HasMore: all.Length > 1);
     }
 
     /// <summary>Keeps what is unsaved, the typing included, whatever else fails; may be called from any thread.</summary>

@@ -19,7 +19,7 @@ internal sealed class TerminalGuard : IDisposable
     private const string Restore = "\x1b[?2004l\x1b[?1002l\x1b[?1003l\x1b[?1015l\x1b[<u\x1b[0m"
         + "\x1b[?1049l\x1b[?25h" + Leftover;
 
-    private static readonly TimeSpan OrderlyEnd = TimeSpan.FromSeconds(2);
+    private static readonly TimeSpan OrderlyEnd = TimeSpan.FromSeconds(1);
     private static readonly TimeSpan LastWrite = TimeSpan.FromMilliseconds(500);
 
     private readonly TerminalModes _modes;
