@@ -24,6 +24,7 @@ internal static class UnknownUnit
         ["kips"] = ["kip"],
         ["tonne"] = ["t"],
         ["tonnes"] = ["t"],
+        ["t/m"] = ["kg/m"],
         ["°"] = ["deg"],
         ["degree"] = ["deg"],
         ["degrees"] = ["deg"],

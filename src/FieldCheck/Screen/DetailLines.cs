@@ -40,6 +40,22 @@ internal static class DetailLines
         _ => OfBeam(document),
     };
 
+    /// <summary>What is set of a row's own keys without a column, as "angle -30 deg"; empty: nothing.</summary>
+    /// <param name="document">The beam.</param>
+    /// <param name="block">The block of the row.</param>
+    /// <param name="row">The row, counted from 0; one past the last is none yet.</param>
+    internal static string SetIn(BeamDocument document, FormBlock block, int row) => block switch
+    {
+        FormBlock.Spans when row < document.Spans.Count => SetIn(document.Spans[row], Fields.Span),
+        FormBlock.Supports when row < document.Supports.Count => SetIn(document.Supports[row], Fields.Support),
+        FormBlock.Loads when row >= 0 && row < document.Loads.Count => SetIn(document.Loads[row], Fields.Load),
+        _ => "",
+    };
+
+    private static string SetIn<T>(T row, ImmutableArray<Field<T>> fields) => string.Join(", ", fields
+        .Where(field => !InColumns.Contains(field.Key) && field.Get(row) is not null)
+        .Select(field => $"{WordsOf(field.Key)} {field.Get(row)}"));
+
     /// <summary>True: the key of a row stands in a column of the form.</summary>
     /// <param name="key">The key path.</param>
     internal static bool HasColumn(string key) =>

@@ -11,6 +11,7 @@ internal sealed class FormCellView
 {
     private const char Bad = '!';
     private const char Question = '?';
+    private const char More = '~';
 
     private readonly ScreenState _state;
     private readonly HashSet<FormPlace> _bad;
@@ -29,6 +30,7 @@ internal sealed class FormCellView
     internal char RowMark(FormBlock block, int row) =>
         _bad.Any(place => place.Block == block && place.Row == row) ? Bad
         : block == FormBlock.Loads && FormCells.IsAsked(_state.Document, row) ? Question
+        : DetailLines.SetIn(_state.Document, block, row).Length > 0 ? More
         : ' ';
 
     internal FormCell At(FormPlace place)

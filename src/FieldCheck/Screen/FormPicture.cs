@@ -133,7 +133,8 @@ internal sealed class FormPicture
 
         foreach ((FormColumn column, int width) in columns)
         {
-            Cell(line, first with { Column = column }, width, isHere && column == _state.Focus.Column);
+            string beside = column == columns[^1].Column ? DetailLines.SetIn(_state.Document, block, row) : "";
+            Cell(line, first with { Column = column }, width, isHere && column == _state.Focus.Column, beside);
         }
 
         return line.End();
@@ -163,14 +164,21 @@ internal sealed class FormPicture
         return line.End();
     }
 
-    private void Cell(LineWriter line, FormPlace place, int width, bool isFocus)
+    private static string WithBeside(string text, string beside, int width)
+    {
+        string both = beside.Length > 0 ? $"{text}   {beside}" : text;
+        return TextColumns.Of(both) <= width ? both : text;
+    }
+
+    // What has no column is shown beside the last cell where there is room; the mark at the left says that it is set.
+    private void Cell(LineWriter line, FormPlace place, int width, bool isFocus, string beside = "")
     {
         FormCell cell = _cells.At(place);
         LinkTarget here = new LinkTarget.Cell(place);
         if (!isFocus)
         {
             line.Add(cell.Mark.ToString(), Role.Warn, here)
-                .Add(TextColumns.FitWithMark(cell.Text, width), cell.Role, here)
+                .Add(TextColumns.FitWithMark(WithBeside(cell.Text, beside, width), width), cell.Role, here)
                 .Add(" ");
             return;
         }

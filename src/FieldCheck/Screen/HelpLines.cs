@@ -23,6 +23,7 @@ internal static class HelpLines
         "The last row of a block is empty: type there to add.",
         "Numbers are read back above the keys: slips show there.",
         "A cell marked ! does not read, one marked ? asks.",
+        "A row marked ~ has more to it than its columns: / m.",
         "Results follow every key; -- until every cell reads.",
         $"{table.KeyOf(CommandName.Undo)} undoes everything. Esc drops the typing, never leaves.",
         $"{table.KeyOf(CommandName.Save)} saves. {table.KeyOf(CommandName.Open)} opens a preset or a file. "
