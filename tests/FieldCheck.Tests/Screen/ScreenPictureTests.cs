@@ -62,6 +62,13 @@ public sealed class ScreenPictureTests
         AssertPicture($"{name}-{width}x{height}.txt", desk.Show(width, height));
     }
 
+    /// <summary>The screen in the README is the one a first start shows.</summary>
+    [Fact]
+    public void ReadmesScreen_IsThatOfTheExample() => Assert.Contains(
+        "```\n" + File.ReadAllText(Path.Combine(Folder(), "example-80x24.txt")) + "```\n",
+        File.ReadAllText(Path.Combine(Folder(), "..", "..", "..", "..", "README.md")),
+        StringComparison.Ordinal);
+
     [Fact]
     public void AnySize_IsFilledExactlyAndShowsTheCursor()
     {
