@@ -10,8 +10,9 @@ internal sealed class Session : IDisposable
         Folder = _home.CreateSubdirectory("site").FullName;
     }
 
-    /// <summary>The program as it was built.</summary>
-    internal static string Built { get; } = Path.Combine(AppContext.BaseDirectory, "fieldcheck");
+    /// <summary>The program as it was built, or another build of it that FIELDCHECK_EXECUTABLE names.</summary>
+    internal static string Built { get; } = Environment.GetEnvironmentVariable("FIELDCHECK_EXECUTABLE")
+        ?? Path.Combine(AppContext.BaseDirectory, "fieldcheck");
 
     /// <summary>The program that is started.</summary>
     internal string Executable { get; init; } = Built;
