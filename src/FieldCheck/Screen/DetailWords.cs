@@ -20,12 +20,21 @@ internal static class DetailWords
             return new Notice($"{name}: {problem.Text}", line.Text is null ? Role.Text : Role.Warn);
         }
 
-        Wanted? wanted = DocumentCells.Find(state.Document, line.Key)?.Wanted;
+        Wanted? wanted = DocumentCells.Find(state.Document, line.Key)?.Wanted ?? OfNewRow(line.Key);
         return (details.Draft?.Text ?? line.Text) is string text
             && ReadBackOf(state.Document, wanted, text) is string readBack
                 ? new Notice($"{name}: {readBack}")
                 : new Notice($"{name}: {Asked(wanted)}", Role.Faint);
     }
+
+    // The first key of a row that typing there begins: the beam has no such cell yet.
+    private static Wanted? OfNewRow(string key) => key.Split('[', '.')[0] switch
+    {
+        "hinge" => Fields.Hinge.First(field => field.Key == "at").Wanted,
+        "pattern" => Fields.Pattern.First(field => field.Key == "case").Wanted,
+        "stated" => Fields.Stated.First(field => field.Key == "support").Wanted,
+        _ => null,
+    };
 
     /// <summary>What a text typed for a key was read as; null where there is nothing to say.</summary>
     /// <param name="document">The beam.</param>

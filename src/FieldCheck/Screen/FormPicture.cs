@@ -10,6 +10,7 @@ internal sealed class FormPicture
 {
     private const int WidestText = 20;
     private const int RowSigns = 2;
+    private const string MoreColumns = ">";
 
     private readonly ScreenState _state;
     private readonly FormCellView _cells;
@@ -92,7 +93,9 @@ internal sealed class FormPicture
     {
         LineWriter line = new(_width);
         string name = window.Block.ToString();
-        string more = window.Hidden > 0 ? $"..{window.Hidden} more" : "";
+        bool goesOn = columns[^1].Column != FormColumns.Of(window.Block)[^1];
+        string more = (goesOn ? MoreColumns : "") + (window.Hidden > 0 ? $" ..{window.Hidden} more" : "");
+        more = more.TrimStart();
         line.Add(TextColumns.Cut(name, more.Length > 0 ? _width - more.Length - 1 : _width), Role.Accent);
         int x = RowSigns + _head;
         foreach ((FormColumn column, int width) in columns)
