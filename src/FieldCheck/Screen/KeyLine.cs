@@ -18,6 +18,7 @@ internal static class KeyLine
             Overlay.OpenList => "type to search   arrows   Enter open   Tab open as a copy   Esc back",
             Overlay.NameLine => "Enter save   Esc back",
             Overlay.PlaceLine => "Enter read off there   Esc back",
+            Overlay.Results => "arrows   Esc back",
             Overlay.Settings => "arrows   Space or Enter changes it   Esc back",
             Overlay.Details { Draft: not null } => "Enter accept   Esc drop",
             Overlay.Details => $"type to replace   {edit}   arrows   Esc back",

@@ -86,10 +86,17 @@ internal sealed record ReadingLine(
     internal string MarksInWords(string tab)
     {
         string here = Marks.FirstOrDefault(mark => mark.Position == Position)?.Words ?? "";
-        string next = NextMark(right: true) is BeamMark mark
-            ? $"{tab}: {PlaceReadout.Place(Beam, mark.Position)}, {mark.Words}"
-            : $"{tab}: from the left end again";
+        string next = NextMark(right: true) is BeamMark mark ? $"{tab}: {InWords(mark)}" : $"{tab}: from the left end again";
         return here.Length > 0 ? $"Here: {here}.   {next}" : next;
+    }
+
+    // What the place is called already, as "B (2.70 m)", is not said again.
+    private string InWords(BeamMark mark)
+    {
+        string place = PlaceReadout.Place(Beam, mark.Position);
+        IEnumerable<string> others = mark.Words.Split(", ")
+            .Where(word => !place.Contains($"{word} (", StringComparison.Ordinal));
+        return string.Join(", ", others.Prepend(place));
     }
 
     private double Snapped(double position) =>

@@ -32,6 +32,14 @@ public sealed class PlotsViewTests
     }
 
     [Fact]
+    public void TheNextMark_IsNamedOnce()
+    {
+        Desk desk = Trench().Press("F4 2.65 Enter");
+
+        Assert.Contains("Tab: B (2.70 m), peak", desk.Picture, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void APlaceMayBeGivenAsInTheForm_AndASlipIsSaidAndKept()
     {
         Desk desk = Trench().Press("F4 = \"A + 1\" Enter");
