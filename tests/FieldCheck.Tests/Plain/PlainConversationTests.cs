@@ -3,7 +3,7 @@ using FieldCheck.Screen;
 
 namespace FieldCheck.Tests.Plain;
 
-/// <summary>Unsaved work, what the help says, and what only shows beside a transcript.</summary>
+/// <summary>Unsaved work, what the help says, and what only shows beside a whole conversation.</summary>
 public sealed class PlainConversationTests
 {
     [Fact]
@@ -34,7 +34,7 @@ public sealed class PlainConversationTests
         Abandon(before);
 
         using Talk after = new(folder: before.Folder);
-        Assert.Contains("loading-platform (3 loads).\nTake it up again, yes or no? ", after.Transcript);
+        Assert.Contains("loading-platform (3 loads).\nTake it up again, yes or no? ", after.Written);
         after.Say("maybe");
         Assert.Equal("Answer yes or no.", after.Answer);
         after.Say(answer);

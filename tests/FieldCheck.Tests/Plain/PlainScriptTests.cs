@@ -33,7 +33,7 @@ public sealed class PlainScriptTests
     }
 
     [Fact]
-    public void TranscriptInTheDocumentation_IsWhatIsSeen()
+    public void ConversationInTheDocumentation_IsWhatIsSeen()
     {
         string page = File.ReadAllText(Path.Combine(Repository.Root, "docs", "plain.md"));
 
@@ -49,7 +49,7 @@ public sealed class PlainScriptTests
             Do(talk, line);
         }
 
-        return talk.Transcript;
+        return talk.Written;
     }
 
     private static void Do(Talk talk, string line)

@@ -29,7 +29,7 @@ internal sealed class Talk : IDisposable
 
     internal bool HasEnded => _conversation.HasEnded;
 
-    internal string Transcript => _written.ToString();
+    internal string Written => _written.ToString();
 
     internal string[] Kept => Directory.Exists(Recovery) ? Directory.GetFiles(Recovery) : [];
 
@@ -47,11 +47,11 @@ internal sealed class Talk : IDisposable
         {
             Assert.False(HasEnded);
             _written.Write(line + "\n");
-            int from = Transcript.Length;
+            int from = Written.Length;
             _conversation.Happen(new PlainEvent.Line(line));
-            Answer = Transcript[from..].TrimEnd('\n');
+            Answer = Written[from..].TrimEnd('\n');
             AskOn();
-            Said += Transcript[from..];
+            Said += Written[from..];
         }
 
         return this;
