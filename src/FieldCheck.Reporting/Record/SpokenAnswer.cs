@@ -80,7 +80,9 @@ public static class SpokenAnswer
     internal static IEnumerable<string> Labelled(string label, IEnumerable<string> lines) =>
         lines.Select(line => Sentence($"{label}: {line}"));
 
-    internal static string Sentence(string text)
+    /// <summary>A text with a capital at its beginning and a full stop at its end.</summary>
+    /// <param name="text">The text; not empty.</param>
+    public static string Sentence(string text)
     {
         string capital = char.ToUpperInvariant(text[0]) + text[1..];
         return capital[^1] is '.' or '?' or '!' ? capital : capital + ".";

@@ -10,9 +10,6 @@ namespace FieldCheck.Reporting.Tables;
 /// <summary>Finds the places along a beam that are worth reading off: ends, supports, hinges, loads, peaks, zeros.</summary>
 public static class BeamMarks
 {
-    // Nearer to each other than this share of the length [-] two marks are one.
-    private const double Same = 1e-9;
-
     /// <summary>The marks from left to right, no two at one place.</summary>
     /// <param name="beam">The beam.</param>
     /// <param name="curves">The quantities whose peaks and zeros count.</param>
@@ -32,7 +29,7 @@ public static class BeamMarks
         List<BeamMark> marks = [];
         foreach (BeamMark mark in all.OrderBy(mark => mark.Position))
         {
-            if (marks is [.., BeamMark last] && mark.Position - last.Position <= Same * beam.Model.Length)
+            if (marks is [.., BeamMark last] && mark.Position - last.Position <= BeamPlaces.SamePlace * beam.Model.Length)
             {
                 marks[^1] = Joined(last, mark);
             }

@@ -6,9 +6,11 @@ namespace FieldCheck.Sheet.Building;
 /// <summary>Finds on a beam the places that are asked for.</summary>
 public static class BeamPlaces
 {
-    // "12 ft" and "3.6576 m" are one mark on the beam and differ in the last digit of a double: as far apart as this
-    // share of its length [–], two places are one. Else the two sides of a jump would be read off beside it.
-    private const double SamePlace = 1e-9;
+    /// <summary>
+    /// As far apart as this share of a beam's length [–] two places are one: "12 ft" and "3.6576 m" differ in the last
+    /// digit of a double. Else the two sides of a jump would be read off beside it.
+    /// </summary>
+    public const double SamePlace = Stations.SamePlace;
 
     /// <summary>Finds a place.</summary>
     /// <param name="beam">The beam.</param>

@@ -13,7 +13,7 @@ internal sealed class Stations
     /// same mark on the beam, yet sums in different units differ in the last digits of a double, and the solver takes
     /// positions as equal only when they are the same number. A billionth is far below any tape and far above rounding.
     /// </summary>
-    private const double SamePlace = 1e-9;
+    internal const double SamePlace = 1e-9;
 
     private readonly int _spans;
     private readonly DisplayUnits _display;

@@ -119,7 +119,9 @@ internal static class FormCommand
             IsUtf8 = environment.IsUtf8,
             NoColor = arguments.NoColor || !string.IsNullOrEmpty(environment.Variable("NO_COLOR")),
             Preferences = settings.Preferences,
-            SettingsProblem = settings.Problems is [FileProblem first, ..] ? first.ToString() : null,
+            SettingsProblem = settings.Problems is [FileProblem first, ..]
+                ? $"{first} - none of these settings is used."
+                : null,
             Folders = folders,
             CurrentFolder = environment.CurrentFolder,
             HomeFolder = environment.HomeFolder,

@@ -22,7 +22,7 @@ internal sealed record StartRequest
     /// <summary>What the person wants otherwise than it comes.</summary>
     public Preferences Preferences { get; init; } = new();
 
-    /// <summary>What is wrong with the settings file, so that none of it is used; null: nothing.</summary>
+    /// <summary>What is told of a settings file that is wrong, so that none of it is used; null: nothing.</summary>
     public string? SettingsProblem { get; init; }
 
     /// <summary>True: no colour.</summary>

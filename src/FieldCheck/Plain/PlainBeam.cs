@@ -53,11 +53,13 @@ internal static class PlainBeam
     internal static PlainStep Again(PlainState state, CommandName name)
     {
         ScreenStep step = Commands.Run(state.Form, name);
-        return step.State.History == state.Form.History
-            ? state.With(step)
-            : state with { Form = LiveResults.Follow(state.Form, step.State with { Notice = null }) } is PlainState back
-                ? back.Say(step.State.Notice!.Text, PlainWords.Outcome(back.Form))
-                : throw new System.Diagnostics.UnreachableException();
+        if (step.State.History == state.Form.History)
+        {
+            return state.With(step);
+        }
+
+        ScreenState form = LiveResults.Follow(state.Form, step.State with { Notice = null });
+        return (state with { Form = form }).Say(step.State.Notice!.Text, PlainWords.Outcome(form));
     }
 
     internal static PlainStep Units(PlainState state, string text)

@@ -46,7 +46,7 @@ internal sealed class PlainConversation
         _effects.RememberStart();
         if (_settingsProblem is string problem)
         {
-            Happen(new PlainEvent.Happened(new ScreenEvent.Told($"{problem} - none of these settings is used.")));
+            Happen(new PlainEvent.Happened(new ScreenEvent.Told(problem)));
         }
 
         if (_effects.FindLeftBehind() is ScreenEvent offer)

@@ -1,5 +1,5 @@
 using System.Collections.Concurrent;
-using System.Runtime.InteropServices;
+using FieldCheck.CommandLine;
 
 namespace FieldCheck.Plain;
 
@@ -12,38 +12,28 @@ internal sealed class PlainInput : IDisposable
     private static readonly TimeSpan Grace = TimeSpan.FromMilliseconds(100);
 
     private readonly BlockingCollection<PlainEvent> _events = [];
-    private readonly List<PosixSignalRegistration> _registrations = [];
+    private readonly EndingSignals _signals;
     private readonly TextReader _reader;
-    private volatile int _signal;
 
     /// <param name="reader">The lines.</param>
     internal PlainInput(TextReader reader)
     {
         _reader = reader;
-        Register(PosixSignal.SIGTERM, 15);
-        Register(PosixSignal.SIGHUP, 1);
-        Register(PosixSignal.SIGINT, 2);
-        Register(PosixSignal.SIGQUIT, 3);
+        _signals = new EndingSignals(_ => _events.Add(new PlainEvent.InputEnded()));
         new Thread(ReadAll) { IsBackground = true, Name = "lines" }.Start();
     }
 
-    /// <summary>Number of the signal that ended the input; 0 when none did.</summary>
-    internal int Signal => _signal;
+    /// <summary>The exit status: that of the signal that ended the input, or of an orderly end.</summary>
+    internal int Status => _signals.Status;
 
     /// <summary>Waits for what comes next.</summary>
     internal PlainEvent Next()
     {
         PlainEvent next = _events.Take();
-        return _signal > 0 ? new PlainEvent.Happened(new Screen.ScreenEvent.Stopped()) : next;
+        return _signals.HaveCome ? new PlainEvent.Happened(new Screen.ScreenEvent.Stopped()) : next;
     }
 
-    public void Dispose()
-    {
-        foreach (PosixSignalRegistration registration in _registrations)
-        {
-            registration.Dispose();
-        }
-    }
+    public void Dispose() => _signals.Dispose();
 
     private void ReadAll()
     {
@@ -63,12 +53,4 @@ internal sealed class PlainInput : IDisposable
         Thread.Sleep(Grace);
         _events.Add(new PlainEvent.InputEnded());
     }
-
-    private void Register(PosixSignal signal, int number) =>
-        _registrations.Add(PosixSignalRegistration.Create(signal, context =>
-        {
-            context.Cancel = true;
-            _signal = number;
-            _events.Add(new PlainEvent.InputEnded());
-        }));
 }

@@ -142,7 +142,7 @@ internal static class PlainRows
         string there = block == FormBlock.Supports && sheet.RowsOf(block) > 0
             ? string.Join(", ", FormLabels.Of(sheet.Document).Select((label, row) =>
                 label ?? (row + 1).ToString(CultureInfo.InvariantCulture)))
-            : PlainWords.Count(sheet.RowsOf(block), name);
+            : FormWords.Count(sheet.RowsOf(block), name);
         string are = sheet.RowsOf(block) == 1 ? "is" : "are";
         return $"There is no {name} {word}. There {are} {there}. For one more: add {name}.";
     }

@@ -1,5 +1,4 @@
 using FieldCheck.CommandLine;
-using FieldCheck.Views;
 
 namespace FieldCheck.Plain;
 
@@ -34,6 +33,6 @@ internal static class PlainSession
             throw;
         }
 
-        return input.Signal > 0 ? TerminalGuard.SignalStatus + input.Signal : ExitStatus.Holds;
+        return input.Status;
     }
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using FieldCheck.Reporting.Record;
 using FieldCheck.Screen;
 using FieldCheck.Sheet;
@@ -15,11 +14,7 @@ internal static class PlainWords
 
     /// <summary>A text with a capital at its beginning and a full stop at its end.</summary>
     /// <param name="text">The text; not empty.</param>
-    internal static string Sentence(string text)
-    {
-        string capital = char.ToUpperInvariant(text[0]) + text[1..];
-        return capital[^1] is '.' or '?' or '!' ? capital : capital + ".";
-    }
+    internal static string Sentence(string text) => SpokenAnswer.Sentence(text);
 
     /// <summary>One sentence of what came of the beam.</summary>
     /// <param name="form">The beam, its results following it.</param>
@@ -44,8 +39,8 @@ internal static class PlainWords
         BeamDocument document = form.Document;
         string example = form.Origin.IsExample && !form.IsUnsaved ? "This is the built-in example, " : "";
         string title = document.Title is string text ? $": {text.ReplaceLineEndings(" ").TrimEnd('.')}" : "";
-        return $"{example}{form.Origin.Name}{title}. {Count(document.Spans.Count, "span")}, "
-            + $"{Count(document.Supports.Count, "support")}, {Count(document.Loads.Count, "load")}.";
+        return $"{example}{form.Origin.Name}{title}. {FormWords.Count(document.Spans.Count, "span")}, "
+            + $"{FormWords.Count(document.Supports.Count, "support")}, {FormWords.Count(document.Loads.Count, "load")}.";
     }
 
     /// <summary>What is asked about the size of a load, on one line without gaps.</summary>
@@ -59,12 +54,6 @@ internal static class PlainWords
     internal static string WithoutGaps(string text) => text
         .Replace(":  ", ": ", StringComparison.Ordinal)
         .Replace("   ", ", ", StringComparison.Ordinal);
-
-    /// <summary>So many of something, as "1 load" and "2 loads".</summary>
-    /// <param name="count">How many.</param>
-    /// <param name="what">Of what.</param>
-    internal static string Count(int count, string what) =>
-        string.Create(CultureInfo.InvariantCulture, $"{count} {what}{(count == 1 ? "" : "s")}");
 
     private static string FirstBad(Calculation calculation)
     {

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using FieldCheck.Sheet.Document;
 using FieldCheck.Sheet.Editing;
 
@@ -34,6 +35,12 @@ internal static class FormWords
         ? "own weight"
         : $"{Row(sheet, place.Block, place.Row)} {Column(place.Column)}";
 
+    /// <summary>So many of something, as "1 load" and "2 loads".</summary>
+    /// <param name="count">How many.</param>
+    /// <param name="what">Of what.</param>
+    internal static string Count(int count, string what) =>
+        string.Create(CultureInfo.InvariantCulture, $"{count} {what}{(count == 1 ? "" : "s")}");
+
     private static string Column(FormColumn column) => column switch
     {
         FormColumn.Place => "place",
@@ -47,5 +54,5 @@ internal static class FormWords
     }
 
     private static string Number(int row) => string.Create(
-        System.Globalization.CultureInfo.InvariantCulture, $"{row + 1}");
+        CultureInfo.InvariantCulture, $"{row + 1}");
 }

@@ -47,9 +47,8 @@ internal static class OpenListPicture
         int all = found.Choices.Length;
         string count = list.Filter.Text.Length > 0
             ? string.Create(CultureInfo.InvariantCulture, $"{shown} of {all} shown")
-            : string.Create(CultureInfo.InvariantCulture, $"{all} {(all == 1 ? "beam" : "beams")}");
-        return found.LeftOut == 0 ? count : string.Create(
-            CultureInfo.InvariantCulture, $"{count}, {found.LeftOut} older {(found.LeftOut == 1 ? "file" : "files")} left out");
+            : FormWords.Count(all, "beam");
+        return found.LeftOut == 0 ? count : $"{count}, {FormWords.Count(found.LeftOut, "older file")} left out";
     }
 
     private static string None(Overlay.OpenList list) => list switch

@@ -83,10 +83,10 @@ internal static class OpenListWords
             yield return document.Title;
         }
 
-        yield return $"{Length(choice)}, {Supports(preview)}, {Count(document.Loads.Count, "load")}";
+        yield return $"{Length(choice)}, {Supports(preview)}, {FormWords.Count(document.Loads.Count, "load")}";
         if (!preview.Problems.IsEmpty)
         {
-            yield return $"To mend: {Count(preview.Problems.Length, "cell")}";
+            yield return $"To mend: {FormWords.Count(preview.Problems.Length, "cell")}";
         }
 
         ImmutableArray<string> asks = [.. Asked.Of(document).Select(cell => Asked.Words(document, cell))];
@@ -100,13 +100,10 @@ internal static class OpenListWords
     {
         if (preview.Beam is not { Supports: [_, ..] } beam)
         {
-            return Count(preview.Document.Supports.Count, "support");
+            return FormWords.Count(preview.Document.Supports.Count, "support");
         }
 
         string[] places = [.. beam.Supports.Select(support => beam.Display.Say(support.Support.Position, QuantityKind.Length))];
         return "held at " + (places.Length == 1 ? places[0] : $"{string.Join(", ", places[..^1])} and {places[^1]}");
     }
-
-    private static string Count(int count, string what) =>
-        string.Create(CultureInfo.InvariantCulture, $"{count} {what}{(count == 1 ? "" : "s")}");
 }

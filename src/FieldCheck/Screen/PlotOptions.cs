@@ -22,6 +22,12 @@ internal sealed record PlotOptions
     /// <summary>What they are drawn with.</summary>
     internal PlotGlyphs Glyphs { get; init; }
 
+    /// <summary>The options with half blocks for ASCII, or the other way round.</summary>
+    internal PlotOptions WithOtherGlyphs() => this with
+    {
+        Glyphs = Glyphs == PlotGlyphs.Ascii ? PlotGlyphs.HalfBlocks : PlotGlyphs.Ascii,
+    };
+
     /// <summary>The options with a curve shown that was not, or the other way round; the last one stays.</summary>
     /// <param name="curve">The curve.</param>
     internal PlotOptions Toggled(Curve curve)

@@ -90,17 +90,17 @@ internal static class PlotPicture
         ScreenState state, IEnumerable<PlotCurve> curves, int width, int height)
     {
         Role role = state.Age == ResultsAge.UpToDate ? Role.Text : Role.Faint;
-        return Drawn(PeakLines(curves, width, height), role, width, height);
+        return Drawn(InWords(curves, width, height), role, width, height);
     }
 
     /// <summary>How many lines the peaks of curves take in words.</summary>
     /// <param name="curves">The curves.</param>
     /// <param name="width">Columns; 1 or more.</param>
     internal static int PeakLineCount(IEnumerable<PlotCurve> curves, int width) =>
-        PeakLines(curves, width, int.MaxValue).Length;
+        InWords(curves, width, int.MaxValue).Length;
 
-    private static ImmutableArray<string> PeakLines(IEnumerable<PlotCurve> curves, int width, int mostLines) =>
-        width < Narrowest || mostLines < 1 ? [] : Reporting.Drawing.PeakLines.Of(curves, Math.Min(width, Widest), mostLines);
+    private static ImmutableArray<string> InWords(IEnumerable<PlotCurve> curves, int width, int mostLines) =>
+        width < Narrowest ? [] : PeakLines.Of(curves, Math.Min(width, Widest), mostLines);
 
     private static bool PushesUp(Load load) => load
         is Load.Point { Down: < 0 }

@@ -35,7 +35,7 @@ internal static class PlotsKeys
     /// <summary>Opens the line in which a place is typed, where there is something to read off.</summary>
     /// <param name="state">The state.</param>
     /// <param name="begun">What stands in it already.</param>
-    internal static ScreenState AskPlace(ScreenState state, LineText begun) => ReadingLine.On(state) is null
+    internal static ScreenState AskPlace(ScreenState state, LineText begun) => new ShownCurves(state).Beam is null
         ? state with { Notice = new Notice("There is nothing to read off yet: see the results.", Role.Warn) }
         : state with { Overlay = new Overlay.PlaceLine(begun) };
 
@@ -102,7 +102,8 @@ internal static class PlotsKeys
             return after with { Notice = new Notice("One curve stays.") };
         }
 
-        bool isMissed = toggled.Curves.Contains(curve) && ReadingLine.On(state) is not null && new ShownCurves(state)[curve] is null;
+        ShownCurves shown = new(state);
+        bool isMissed = toggled.Curves.Contains(curve) && shown.Beam is not null && shown[curve] is null;
         return !isMissed ? after : after with
         {
             Notice = new Notice(curve == Curve.Axial
@@ -113,10 +114,7 @@ internal static class PlotsKeys
 
     private static ScreenState WithOtherGlyphs(ScreenState state, PlotOptions plots)
     {
-        ScreenState after = With(state, plots with
-        {
-            Glyphs = plots.Glyphs == PlotGlyphs.Ascii ? PlotGlyphs.HalfBlocks : PlotGlyphs.Ascii,
-        });
+        ScreenState after = With(state, plots.WithOtherGlyphs());
         return state.IsAsciiOnly
             ? after with { Notice = new Notice("This terminal's text is not UTF-8: curves stay in ASCII here.", Role.Warn) }
             : after;

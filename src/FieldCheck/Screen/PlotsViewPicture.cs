@@ -14,37 +14,34 @@ internal static class PlotsViewPicture
     private const int CurvesFrom = 6;
     private const int MostReadings = 2;
 
-    /// <summary>The view, with the cursor on the reading line where it meets the beam.</summary>
+    /// <summary>The view; in a low window the curves that come first. The cursor stands on the reading line.</summary>
     /// <param name="state">The state.</param>
     /// <param name="width">Columns; 1 or more.</param>
     /// <param name="height">Lines; 1 or more.</param>
-    internal static Picture Picture(ScreenState state, int width, int height)
-    {
-        ImmutableArray<PictureLine> lines = Of(state, width, height);
-        for (int y = 0; y < lines.Length; y++)
-        {
-            int column = lines[y].ToString().AsSpan().IndexOfAny('!', '│');
-            if (column >= 0 && ReadingLine.On(state) is not null)
-            {
-                return new Picture(lines, (column, y));
-            }
-        }
-
-        return new Picture(lines, (0, Math.Max(lines.Length - 1, 0)));
-    }
-
-    /// <summary>The view; in a low window the curves that come first.</summary>
-    /// <param name="state">The state.</param>
-    /// <param name="width">Columns; 1 or more.</param>
-    /// <param name="height">Lines; 1 or more.</param>
-    internal static ImmutableArray<PictureLine> Of(ScreenState state, int width, int height)
+    internal static Picture Of(ScreenState state, int width, int height)
     {
         ShownCurves shown = new(state);
-        if (ReadingLine.On(state, shown) is not ReadingLine line)
+        ImmutableArray<PictureLine> lines;
+        int y = -1;
+        if (ReadingLine.On(state, shown) is ReadingLine reading)
         {
-            return ResultsPicture.Of(state, width, height);
+            lines = Lines(state, shown, reading, width, height);
+            y = lines.ToList().FindIndex(line => ColumnIn(line) >= 0);
+        }
+        else
+        {
+            lines = ResultsPicture.Of(state, width, height);
         }
 
+        return new Picture(lines, y >= 0 ? (ColumnIn(lines[y]), y) : (0, Math.Max(lines.Length - 1, 0)));
+    }
+
+    // The column of the reading line, which no other sign of the drawings is.
+    private static int ColumnIn(PictureLine line) => line.ToString().AsSpan().IndexOfAny('!', '│');
+
+    private static ImmutableArray<PictureLine> Lines(
+        ScreenState state, ShownCurves shown, ReadingLine line, int width, int height)
+    {
         if (height < CurvesFrom)
         {
             return Filled(Foot(state, line, width, height), width, height);

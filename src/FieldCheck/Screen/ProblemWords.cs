@@ -16,7 +16,7 @@ internal static class ProblemWords
         int bad = problems.Count(found => !CellProblems.IsMissing(calculation, found.Place));
         if (bad > 0)
         {
-            return $"{bad} {(bad == 1 ? "cell" : "cells")} to mend";
+            return $"{FormWords.Count(bad, "cell")} to mend";
         }
 
         FormSheet sheet = new(calculation.Document);

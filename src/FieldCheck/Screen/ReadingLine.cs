@@ -21,9 +21,6 @@ internal sealed record ReadingLine(
     private const int LargeStep = 10;
     private const double Foot = 0.3048;
 
-    // A step that lands nearer to a mark than this share of the length [-] lands on it: both sides of a jump are read.
-    private const double Same = 1e-9;
-
     private static readonly ImmutableArray<double> SiSteps =
         [.. Decades(0.001).SelectMany(decade => new[] { decade, 2 * decade, 5 * decade })];
 
@@ -100,7 +97,7 @@ internal sealed record ReadingLine(
     }
 
     private double Snapped(double position) =>
-        Marks.FirstOrDefault(mark => Math.Abs(mark.Position - position) <= Same * Beam.Model.Length)?.Position
+        Marks.FirstOrDefault(mark => Math.Abs(mark.Position - position) <= BeamPlaces.SamePlace * Beam.Model.Length)?.Position
         ?? position;
 
     private double Stepped(int by)

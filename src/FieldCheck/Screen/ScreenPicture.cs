@@ -49,7 +49,7 @@ internal static class ScreenPicture
 
         Picture view = state.View == ScreenView.Beam
             ? BeamViewPicture.Of(state, width, height)
-            : PlotsViewPicture.Picture(state, width, height);
+            : PlotsViewPicture.Of(state, width, height);
         return state.Overlay is Overlay.Menu menu ? MenuPicture.Over(state, menu, view, width) : view;
     }
 }

@@ -25,10 +25,7 @@ internal static class SettingsLines
             OfCurve("axial force in Plots, where any", Curve.Axial),
             new("curves", plots.IsFilled ? "filled" : "outlined", With(plots with { IsFilled = !plots.IsFilled })),
             new("sagging moment", plots.IsSagDown ? "drawn below" : "drawn above", With(plots with { IsSagDown = !plots.IsSagDown })),
-            new("curves drawn in", plots.Glyphs == PlotGlyphs.Ascii ? "ASCII" : "half blocks", With(plots with
-            {
-                Glyphs = plots.Glyphs == PlotGlyphs.Ascii ? PlotGlyphs.HalfBlocks : PlotGlyphs.Ascii,
-            })),
+            new("curves drawn in", plots.Glyphs == PlotGlyphs.Ascii ? "ASCII" : "half blocks", With(plots.WithOtherGlyphs())),
         ];
 
         SettingsLine OfCurve(string words, Curve curve) =>

@@ -86,12 +86,11 @@ internal sealed class ScreenEffects(StartRequest start)
         (KeptWork work, BeamFileReading.Opened opened) = all[_offered % all.Length];
         _leftBehind = work;
         string which = all.Length == 1 ? "" : $" {_offered % all.Length + 1} of {all.Length}";
-        int loads = opened.Document.Loads.Count;
         string at = work.KeptAt.ToLocalTime().ToString("d MMM HH:mm", CultureInfo.InvariantCulture);
         return new ScreenEvent.RecoveryFound(
             opened.Document,
             new BeamOrigin(work.Name, work.Path, OnDisk(work.Path)),
-            $"Unsaved work{which} from {at}: {work.Name} ({loads} {(loads == 1 ? "load" : "loads")}).",
+            $"Unsaved work{which} from {at}: {work.Name} ({FormWords.Count(opened.Document.Loads.Count, "load")}).",
             HasMore: all.Length > 1);
     }
 

@@ -1,4 +1,3 @@
-using System.Runtime.InteropServices;
 using System.Text;
 using FieldCheck.CommandLine;
 using Terminal.Gui.App;
@@ -9,9 +8,6 @@ namespace FieldCheck.Views;
 /// <remarks>The toolkit restores it only on its own orderly exit; SIGKILL is beyond anyone's reach.</remarks>
 internal sealed class TerminalGuard : IDisposable
 {
-    /// <summary>What is added to a signal's number to make the exit status.</summary>
-    internal const int SignalStatus = 128;
-
     // What the toolkit does not take back: cursor keys and keypad, which the runtime switches over, and our own reports.
     private const string Leftover = "\x1b[?1l\x1b>\x1b[?1000l\x1b[?1006l";
 
@@ -23,13 +19,12 @@ internal sealed class TerminalGuard : IDisposable
     private static readonly TimeSpan LastWrite = TimeSpan.FromMilliseconds(500);
 
     private readonly TerminalModes _modes;
-    private readonly List<PosixSignalRegistration> _registrations = [];
     private readonly ManualResetEventSlim _hasEnded = new();
     private IApplication? _application;
     private Action _keep = Nothing;
     private Action _stop = Nothing;
     private Action _lastWords = Nothing;
-    private volatile int _signal;
+    private EndingSignals? _signals;
 
     /// <param name="modes">The terminal's modes before the toolkit changed them.</param>
     internal TerminalGuard(TerminalModes modes)
@@ -38,8 +33,8 @@ internal sealed class TerminalGuard : IDisposable
         AppDomain.CurrentDomain.UnhandledException += OnCrash;
     }
 
-    /// <summary>Number of the signal that ended the program; 0 when none did.</summary>
-    internal int Signal => _signal;
+    /// <summary>The exit status: that of the signal that ended the program, or of an orderly end.</summary>
+    internal int Status => _signals?.Status ?? ExitStatus.Holds;
 
     /// <summary>Watches over the screen from here on.</summary>
     /// <param name="application">The toolkit's application, initialised.</param>
@@ -52,10 +47,7 @@ internal sealed class TerminalGuard : IDisposable
         _keep = keep;
         _stop = stop;
         _lastWords = lastWords;
-        Register(PosixSignal.SIGTERM, 15);
-        Register(PosixSignal.SIGHUP, 1);
-        Register(PosixSignal.SIGINT, 2);
-        Register(PosixSignal.SIGQUIT, 3);
+        _signals = new EndingSignals(End);
     }
 
     public void Dispose()
@@ -63,10 +55,7 @@ internal sealed class TerminalGuard : IDisposable
         Write(Leftover);
         _hasEnded.Set();
         AppDomain.CurrentDomain.UnhandledException -= OnCrash;
-        foreach (PosixSignalRegistration registration in _registrations)
-        {
-            registration.Dispose();
-        }
+        _signals?.Dispose();
     }
 
     private static void Nothing()
@@ -97,24 +86,16 @@ internal sealed class TerminalGuard : IDisposable
         _modes.Restore();
     }
 
-    private void Register(PosixSignal signal, int number) =>
-        _registrations.Add(PosixSignalRegistration.Create(signal, context =>
-        {
-            context.Cancel = true;
-            _signal = number;
-            End();
-        }));
-
     // The screen's thread may hang in a write to a line that takes nothing any more: work is kept without it, and the
     // program ends without it.
-    private void End()
+    private void End(int status)
     {
         _keep();
         _application?.Invoke(_stop);
         if (!_hasEnded.Wait(OrderlyEnd))
         {
             Task.Run(RestoreTerminal).Wait(LastWrite);
-            EndProcess(SignalStatus + _signal);
+            EndProcess(status);
         }
     }
 

@@ -81,7 +81,7 @@ internal static class TerminalScreen
         effects.RememberStart();
         if (start.SettingsProblem is string problem)
         {
-            window.Happen(new ScreenEvent.Told($"{problem} - none of these settings is used."));
+            window.Happen(new ScreenEvent.Told(problem));
         }
 
         if (effects.FindLeftBehind() is ScreenEvent offer)
@@ -99,6 +99,6 @@ internal static class TerminalScreen
             throw;
         }
 
-        return guard.Signal > 0 ? TerminalGuard.SignalStatus + guard.Signal : ExitStatus.Holds;
+        return guard.Status;
     }
 }
