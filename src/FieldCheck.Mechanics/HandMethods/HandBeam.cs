@@ -1,0 +1,62 @@
+using System.Collections.Immutable;
+using FieldCheck.Mechanics.Model;
+
+namespace FieldCheck.Mechanics.HandMethods;
+
+/// <summary>A beam being worked by hand under one combination: what touches, what loads it, what is found so far.</summary>
+internal sealed class HandBeam
+{
+    /// <summary>Begins with nothing found.</summary>
+    /// <param name="model">The beam.</param>
+    /// <param name="touching">True for each support that acts.</param>
+    /// <param name="writer">Takes the lines.</param>
+    /// <param name="loads">The loads as forces, cut where the beam is taken apart.</param>
+    internal HandBeam(BeamModel model, ImmutableArray<bool> touching, HandWriter writer, LoadForces loads)
+    {
+        Model = model;
+        Touching = touching;
+        Writer = writer;
+        Loads = loads;
+        Vertical = new HandNumber?[model.Supports.Length];
+        Horizontal = new HandNumber?[model.Supports.Length];
+        Couple = new HandNumber?[model.Supports.Length];
+        Normal = new HandNumber?[model.Supports.Length];
+        HingeForce = new HandNumber?[model.Hinges.Length];
+        HingeLiftsLeft = new bool[model.Hinges.Length];
+    }
+
+    internal BeamModel Model { get; }
+
+    internal ImmutableArray<bool> Touching { get; }
+
+    internal HandWriter Writer { get; }
+
+    internal LoadForces Loads { get; }
+
+    /// <summary>Each support's force across the beam, positive up; null: not found, or not held.</summary>
+    internal HandNumber?[] Vertical { get; }
+
+    /// <summary>Each support's force along the beam, positive right; null: not found, or not held.</summary>
+    internal HandNumber?[] Horizontal { get; }
+
+    /// <summary>Each support's couple, positive counter-clockwise; null: not found, or not held.</summary>
+    internal HandNumber?[] Couple { get; }
+
+    /// <summary>Each sloped support's push square to its surface; null: not found, or not sloped.</summary>
+    internal HandNumber?[] Normal { get; }
+
+    /// <summary>Each hinge's force across; null: not found.</summary>
+    internal HandNumber?[] HingeForce { get; }
+
+    /// <summary>True: the hinge's force, positive, is up on the part to its left and down on that to its right.</summary>
+    internal bool[] HingeLiftsLeft { get; }
+
+    internal bool HoldsAcross(int support) =>
+        Touching[support] && Model.Supports[support].Across is not Restraint.None;
+
+    internal bool HoldsAlong(int support) => Touching[support] && Model.Supports[support].Along is not Restraint.None;
+
+    internal bool HoldsTurn(int support) => Touching[support] && Model.Supports[support].Rotation is not Restraint.None;
+
+    internal bool IsSloped(int support) => Touching[support] && Model.Supports[support].SurfaceSlope != 0;
+}

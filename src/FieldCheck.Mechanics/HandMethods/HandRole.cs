@@ -1,0 +1,121 @@
+namespace FieldCheck.Mechanics.HandMethods;
+
+/// <summary>What a named number of the working stands for.</summary>
+public enum HandRole
+{
+    /// <summary>Force of a support along the beam, positive to the right; index: the support.</summary>
+    Horizontal,
+
+    /// <summary>Force of a support across the beam, positive up; index: the support.</summary>
+    Vertical,
+
+    /// <summary>Push of a support square to its sloped surface, positive into the beam; index: the support.</summary>
+    Normal,
+
+    /// <summary>Couple that a support exerts on the beam, positive counter-clockwise; index: the support.</summary>
+    Couple,
+
+    /// <summary>Where a support stands; index: the support.</summary>
+    SupportPlace,
+
+    /// <summary>How far a surface rises to the right; index: the support.</summary>
+    Surface,
+
+    /// <summary>Sine of a surface's slope; index: the support.</summary>
+    SurfaceSine,
+
+    /// <summary>Cosine of a surface's slope; index: the support.</summary>
+    SurfaceCosine,
+
+    /// <summary>
+    /// Force across the beam in a hinge: up on the part that is worked first, down on its neighbour; index: the hinge.
+    /// </summary>
+    HingeForce,
+
+    /// <summary>Where a hinge stands; index: the hinge.</summary>
+    HingePlace,
+
+    /// <summary>Size of a load as one force; index: the load, part: the piece of it.</summary>
+    LoadForce,
+
+    /// <summary>Where that force acts; index: the load, part: the piece of it.</summary>
+    LoadPlace,
+
+    /// <summary>Length on which a piece of a load is spread; index: the load, part: the piece of it.</summary>
+    LoadWidth,
+
+    /// <summary>Intensity of a load at the left of a piece, in this combination; index: the load, part: the piece.</summary>
+    Intensity,
+
+    /// <summary>Intensity of a load at the right of a piece; index: the load, part: the piece.</summary>
+    IntensityEnd,
+
+    /// <summary>Size of a couple that loads the beam; index: the load.</summary>
+    LoadCouple,
+
+    /// <summary>Size of a load's part along the beam; index: the load, part: the piece of it.</summary>
+    LoadAlong,
+
+    /// <summary>Bending moment over a node, positive sagging; index: the node.</summary>
+    SupportMoment,
+
+    /// <summary>Bending moment just left of a node where it jumps, positive sagging; index: the node.</summary>
+    MomentLeft,
+
+    /// <summary>Bending moment just right of a node where it jumps, positive sagging; index: the node.</summary>
+    MomentRight,
+
+    /// <summary>Movement down of a node times the rigidity of comparison; index: the node.</summary>
+    ScaledMovement,
+
+    /// <summary>Movement down of a node; index: the node.</summary>
+    Movement,
+
+    /// <summary>Length of a bay between two nodes; index: the bay.</summary>
+    BayLength,
+
+    /// <summary>Rigidity of comparison over that of a bay; index: the bay.</summary>
+    RigidityRatio,
+
+    /// <summary>Load term of a bay at its left end; index: the bay.</summary>
+    LoadTermLeft,
+
+    /// <summary>Load term of a bay at its right end; index: the bay.</summary>
+    LoadTermRight,
+
+    /// <summary>Flexural rigidity; index: the bay.</summary>
+    Rigidity,
+
+    /// <summary>Shear just left of a mark; index: the mark.</summary>
+    ShearLeft,
+
+    /// <summary>Shear just right of a mark; index: the mark.</summary>
+    ShearRight,
+
+    /// <summary>Bending moment just left of a mark; index: the mark.</summary>
+    SectionMomentLeft,
+
+    /// <summary>Bending moment just right of a mark; index: the mark.</summary>
+    SectionMomentRight,
+
+    /// <summary>Place of zero shear; index: the mark before it.</summary>
+    ZeroShear,
+
+    /// <summary>Bending moment at a place of zero shear; index: the mark before it.</summary>
+    PeakMoment,
+
+    /// <summary>Axial force just left of a mark; index: the mark.</summary>
+    AxialLeft,
+
+    /// <summary>Axial force just right of a mark; index: the mark.</summary>
+    AxialRight,
+
+    /// <summary>Where a mark lies; index: the mark.</summary>
+    MarkPlace,
+
+    /// <summary>All loads across the beam together, positive down.</summary>
+    TotalDown,
+
+    /// <summary>The point that moments are taken about.</summary>
+    About,
+}
