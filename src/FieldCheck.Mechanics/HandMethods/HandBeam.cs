@@ -59,4 +59,37 @@ internal sealed class HandBeam
     internal bool HoldsTurn(int support) => Touching[support] && Model.Supports[support].Rotation is not Restraint.None;
 
     internal bool IsSloped(int support) => Touching[support] && Model.Supports[support].SurfaceSlope != 0;
+
+    /// <summary>Keeps what was found across.</summary>
+    /// <param name="name">Whose it is.</param>
+    /// <param name="number">What was found.</param>
+    /// <param name="liftsLeft">Of a hinge force: whether, positive, it lifts the part on its left.</param>
+    internal void Keep(HandName name, HandNumber number, bool liftsLeft)
+    {
+        switch (name.Role)
+        {
+            case HandRole.Vertical:
+                Vertical[name.Index] = number;
+                break;
+            case HandRole.Couple:
+                Couple[name.Index] = number;
+                break;
+            case HandRole.HingeForce:
+                HingeForce[name.Index] = number;
+                HingeLiftsLeft[name.Index] = liftsLeft;
+                break;
+            default:
+                throw new ArgumentOutOfRangeException(nameof(name), name, "Must be a force or couple across.");
+        }
+    }
+
+    /// <summary>What was found across; null: not found.</summary>
+    /// <param name="name">Whose it is.</param>
+    internal HandNumber? Found(HandName name) => name.Role switch
+    {
+        HandRole.Vertical => Vertical[name.Index],
+        HandRole.Couple => Couple[name.Index],
+        HandRole.HingeForce => HingeForce[name.Index],
+        _ => throw new ArgumentOutOfRangeException(nameof(name), name, "Must be a force or couple across."),
+    };
 }

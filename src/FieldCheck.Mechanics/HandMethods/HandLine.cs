@@ -31,6 +31,11 @@ public abstract record HandLine
     /// <param name="Sense">Which way it turns when it is positive.</param>
     public sealed record Turns(HandName Unknown, HandNumber? Arm, HandSense Sense) : HandLine;
 
+    /// <summary>Unknowns with what is known beside them come to nothing.</summary>
+    /// <param name="Terms">The unknowns; one or more.</param>
+    /// <param name="Together">All that is known.</param>
+    public sealed record Balances(ImmutableArray<HandTerm> Terms, HandNumber Together) : HandLine;
+
     /// <summary>An equation is set up.</summary>
     /// <param name="Equation">The equation.</param>
     /// <param name="Row">Its number in a small system, counted from 1; 0: it stands alone.</param>
@@ -51,4 +56,8 @@ public abstract record HandLine
     /// <param name="Sum">The sum.</param>
     /// <param name="Scale">Sum of the sizes of its terms [N or N·m]: what rounding is measured by.</param>
     public sealed record Closes(HandNumber Sum, double Scale) : HandLine;
+
+    /// <summary>Shear and moment at every mark, in a table.</summary>
+    /// <param name="All">The marks, left to right.</param>
+    public sealed record Marks(ImmutableArray<HandMark> All) : HandLine;
 }

@@ -35,11 +35,14 @@ public sealed class HandNumber
     /// </summary>
     public bool IsInline { get; internal init; }
 
+    /// <summary>One, as the coefficient of an unknown that stands alone.</summary>
+    internal static HandNumber One { get; } = Given(1, HandUnit.Ratio);
+
     /// <summary>A number that was measured or typed.</summary>
     /// <param name="value">The number [N, m or rad].</param>
     /// <param name="unit">What it is measured in.</param>
     /// <param name="name">What it is called.</param>
-    internal static HandNumber Given(double value, HandUnit unit, HandName? name = null) =>
+    public static HandNumber Given(double value, HandUnit unit, HandName? name = null) =>
         new(new HandFormula.Given(value, unit), name);
 
     /// <summary>The distance between two places, without sign; it is written out in the line that uses it.</summary>

@@ -50,6 +50,9 @@ public enum HandRole
     /// <summary>Intensity of a load at the right of a piece; index: the load, part: the piece.</summary>
     IntensityEnd,
 
+    /// <summary>How much the greater intensity of a piece is above the smaller; index: the load, part: the piece.</summary>
+    IntensityStep,
+
     /// <summary>Size of a couple that loads the beam; index: the load.</summary>
     LoadCouple,
 
@@ -70,6 +73,9 @@ public enum HandRole
 
     /// <summary>Movement down of a node; index: the node.</summary>
     Movement,
+
+    /// <summary>Turn of the beam at a support that yields, counter-clockwise, as a plain number; index: the support.</summary>
+    Turn,
 
     /// <summary>Length of a bay between two nodes; index: the bay.</summary>
     BayLength,
@@ -98,6 +104,30 @@ public enum HandRole
     /// <summary>Bending moment just right of a mark; index: the mark.</summary>
     SectionMomentRight,
 
+    /// <summary>How far behind a mark the shear is zero; index: the mark.</summary>
+    ZeroShearDistance,
+
+    /// <summary>A square root on the way to that; index: the mark.</summary>
+    ZeroShearRoot,
+
+    /// <summary>How much an intensity grows along a length; index: the mark before.</summary>
+    IntensitySlope,
+
+    /// <summary>Length of a stretch between two marks; index: the mark before.</summary>
+    StretchLength,
+
+    /// <summary>Intensity of an even load on a stretch, all loads together, positive down; index: the mark before.</summary>
+    StretchEven,
+
+    /// <summary>Intensity at the left of a stretch, all loads together, positive down; index: the mark before.</summary>
+    StretchStart,
+
+    /// <summary>Intensity at the right of a stretch; index: the mark before.</summary>
+    StretchEnd,
+
+    /// <summary>Where the load on a stretch is nothing and changes its sense; index: the mark before.</summary>
+    LoadTurnPlace,
+
     /// <summary>Place of zero shear; index: the mark before it.</summary>
     ZeroShear,
 
@@ -109,6 +139,9 @@ public enum HandRole
 
     /// <summary>Axial force just right of a mark; index: the mark.</summary>
     AxialRight,
+
+    /// <summary>Axial force just right of a support that holds along; index: the support.</summary>
+    AxialBetween,
 
     /// <summary>Where a mark lies; index: the mark.</summary>
     MarkPlace,

@@ -22,6 +22,10 @@ public abstract record HandStep
     /// <param name="IsWhole">True: it is the whole beam.</param>
     public sealed record Part(HandNumber From, HandNumber To, bool IsWhole) : HandStep;
 
+    /// <summary>A sloped surface's push and its part along the beam.</summary>
+    /// <param name="Support">Index of the support.</param>
+    public sealed record Slope(int Support) : HandStep;
+
     /// <summary>Several unknowns that no single equation gives, by substitution.</summary>
     public sealed record Together : HandStep;
 
@@ -31,12 +35,18 @@ public abstract record HandStep
     /// <param name="Degree">How many unknowns there are beyond the equations of statics.</param>
     public sealed record ThreeMoments(HandNumber From, HandNumber To, int Degree) : HandStep;
 
+    /// <summary>Reactions from the answer, with where each support must come to lie.</summary>
+    public sealed record Compatibility : HandStep;
+
     /// <summary>Support moments carried on to reactions.</summary>
     public sealed record ReactionsFromMoments : HandStep;
 
     /// <summary>The balance of the whole beam, about another point.</summary>
     /// <param name="About">The point.</param>
     public sealed record Proof(HandNumber About) : HandStep;
+
+    /// <summary>What every support gives, beside the other method's figures.</summary>
+    public sealed record Reactions : HandStep;
 
     /// <summary>Shear and moment from mark to mark.</summary>
     public sealed record AlongTheBeam : HandStep;

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Diagnostics;
 using FieldCheck.Mechanics.Model;
 
 namespace FieldCheck.Mechanics.HandMethods;
@@ -8,13 +9,15 @@ internal sealed class LoadForces
 {
     private readonly HandWriter _writer;
     private readonly ImmutableArray<double> _cuts;
+    private readonly ImmutableArray<double> _cutsAlong;
     private readonly List<HandForce> _forces = [];
     private readonly List<HandCouple> _couples = [];
 
-    private LoadForces(HandWriter writer, ImmutableArray<double> cuts)
+    private LoadForces(HandWriter writer, ImmutableArray<double> cuts, ImmutableArray<double> cutsAlong)
     {
         _writer = writer;
         _cuts = cuts;
+        _cutsAlong = cutsAlong;
     }
 
     /// <summary>Forces across and along, in the order of the loads.</summary>
@@ -27,11 +30,16 @@ internal sealed class LoadForces
     /// <param name="writer">Takes the lines.</param>
     /// <param name="model">The beam.</param>
     /// <param name="factors">The factor of each case [–].</param>
-    /// <param name="cuts">Where what is spread is cut in two [m], in order.</param>
+    /// <param name="cuts">Where what is spread across is cut in two [m], in order.</param>
+    /// <param name="cutsAlong">Where what is spread along is cut in two [m], in order.</param>
     internal static LoadForces Of(
-        HandWriter writer, BeamModel model, ImmutableArray<double> factors, ImmutableArray<double> cuts)
+        HandWriter writer,
+        BeamModel model,
+        ImmutableArray<double> factors,
+        ImmutableArray<double> cuts,
+        ImmutableArray<double> cutsAlong)
     {
-        LoadForces all = new(writer, cuts);
+        LoadForces all = new(writer, cuts, cutsAlong);
         int index = 0;
         for (int i = 0; i < model.Cases.Length; i++)
         {
@@ -52,6 +60,8 @@ internal sealed class LoadForces
             return;
         }
 
+        (double from, double to) = EndsOf(load);
+        _writer.Say(new HandRemark.LoadIs(index, _writer.Place(from), _writer.Place(to)));
         switch (load)
         {
             case Load.Point point:
@@ -68,6 +78,14 @@ internal sealed class LoadForces
         }
     }
 
+    private static (double From, double To) EndsOf(Load load) => load switch
+    {
+        Load.Point point => (point.Position, point.Position),
+        Load.Couple couple => (couple.Position, couple.Position),
+        Load.Distributed spread => (spread.From, spread.To),
+        _ => throw new UnreachableException(),
+    };
+
     private void AddPoint(Load.Point point, int index, double factor)
     {
         HandSense across = point.Down * factor > 0 ? HandSense.Down : HandSense.Up;
@@ -80,7 +98,7 @@ internal sealed class LoadForces
             HandNumber whole = HandNumber.Given(double.Hypot(point.Down, point.Right), HandUnit.OfForce);
             HandNumber lean = HandNumber.Given(
                 Math.Atan2(Math.Abs(point.Right), Math.Abs(point.Down)), HandUnit.OfAngle);
-            _writer.Say(new HandRemark.LoadLeans(index, whole, lean, across, along));
+            _writer.Say(new HandRemark.LoadLeans(index, whole, lean, along));
             AddForce(Times(factor, whole) * new HandFormula.Cosine(lean), name, across);
             AddForce(Times(factor, whole) * new HandFormula.Sine(lean), nameAlong, along);
         }
@@ -129,7 +147,8 @@ internal sealed class LoadForces
         HandNumber end = isEven
             ? start
             : Intensity(spread.EndIntensity * oriented, factor, new(HandRole.IntensityEnd, index));
-        double[] stations = [spread.From, .. _cuts.Where(cut => cut > spread.From && cut < spread.To), spread.To];
+        ImmutableArray<double> cuts = spread.ActsAlong ? _cutsAlong : _cuts;
+        double[] stations = [spread.From, .. cuts.Where(cut => cut > spread.From && cut < spread.To), spread.To];
         if (stations.Length > 2)
         {
             _writer.Say(new HandRemark.LoadIsCut(index, [.. stations[1..^1].Select(_writer.Place)]));
@@ -171,59 +190,56 @@ internal sealed class LoadForces
         int index, ref int part, HandSense sense, HandNumber from, HandNumber to, HandNumber left, HandNumber right)
     {
         (double a, double b) = (left.Value, right.Value);
-        if (a == b)
-        {
-            AddPiece(index, part++, sense, HandShape.Uniform, from, to, left);
-        }
-        else if (a * b > 0)
-        {
-            bool rises = Math.Abs(b) > Math.Abs(a);
-            AddPiece(index, part++, sense, HandShape.Uniform, from, to, rises ? left : right);
-            AddPiece(
-                index,
-                part++,
-                sense,
-                rises ? HandShape.Rising : HandShape.Falling,
-                from,
-                to,
-                rises ? HandNumber.Difference(right, left) : HandNumber.Difference(left, right));
-        }
-        else
-        {
-            AddPiece(index, part, sense, HandShape.Falling, from, to, left);
-            part += a == 0 ? 0 : 1;
-            AddPiece(index, part, sense, HandShape.Rising, from, to, right);
-            part += b == 0 ? 0 : 1;
-        }
-    }
-
-    /// <summary>One piece; an intensity against the load's sense turns the piece round.</summary>
-    private void AddPiece(
-        int index, int part, HandSense sense, HandShape shape, HandNumber from, HandNumber to, HandNumber intensity)
-    {
-        if (intensity.Value == 0)
+        if (a == 0 && b == 0)
         {
             return;
         }
 
         HandNumber width = HandNumber.Distance(from, to);
-        HandFormula greatest = intensity.Value < 0 ? new HandFormula.Size(intensity) : intensity;
-        HandFormula size = shape == HandShape.Uniform ? greatest * width : greatest * width / 2;
-        HandSense acts = intensity.Value < 0 ? Opposite(sense) : sense;
-        bool isAlong = acts is HandSense.Right or HandSense.Left;
-        HandName name = new(isAlong ? HandRole.LoadAlong : HandRole.LoadForce, index, part);
-        HandNumber force = _writer.Find(size, name, acts);
-        HandNumber place = _writer.Find(Centre(shape, from, to, width), new HandName(HandRole.LoadPlace, index, part));
-        HandNumber peak = intensity.Value < 0 ? new HandNumber(greatest) { IsInline = true } : intensity;
-        _forces.Add(new HandForce(index, part, force, acts, place, new HandSpread(shape, from, to, width, peak)));
+        width = width.IsInline ? _writer.Find(width.Formula, new HandName(HandRole.LoadWidth, index, part)) : width;
+        Piece piece = new(index, sense, from, to, width);
+        if (a == b)
+        {
+            AddPiece(piece, part++, HandShape.Uniform, left);
+        }
+        else if (a * b > 0)
+        {
+            bool rises = Math.Abs(b) > Math.Abs(a);
+            HandNumber step = _writer.Find(
+                rises ? (HandFormula)right - left : (HandFormula)left - right,
+                new HandName(HandRole.IntensityStep, index, part));
+            AddPiece(piece, part++, HandShape.Uniform, rises ? left : right);
+            AddPiece(piece, part++, rises ? HandShape.Rising : HandShape.Falling, step);
+        }
+        else
+        {
+            part += AddPiece(piece, part, HandShape.Falling, left);
+            part += AddPiece(piece, part, HandShape.Rising, right);
+        }
     }
 
-    private static HandFormula Centre(HandShape shape, HandNumber from, HandNumber to, HandNumber width) => shape switch
+    /// <summary>One piece; an intensity against the load's sense turns the piece round.</summary>
+    /// <returns>How many pieces that made: 1, or 0 where there is no intensity.</returns>
+    private int AddPiece(Piece piece, int part, HandShape shape, HandNumber intensity)
     {
-        HandShape.Uniform => ((HandFormula)from + to) / 2,
-        HandShape.Rising => (HandFormula)from + (HandFormula)2 * width / 3,
-        _ => (HandFormula)from + (HandFormula)width / 3,
-    };
+        if (intensity.Value == 0)
+        {
+            return 0;
+        }
+
+        bool isTurned = intensity.Value < 0;
+        HandFormula greatest = isTurned ? new HandFormula.Size(intensity) : intensity;
+        HandFormula size = shape == HandShape.Uniform ? greatest * piece.Width : greatest * piece.Width / 2;
+        HandSense acts = isTurned ? Opposite(piece.Sense) : piece.Sense;
+        bool isAlong = acts is HandSense.Right or HandSense.Left;
+        HandName name = new(isAlong ? HandRole.LoadAlong : HandRole.LoadForce, piece.Load, part);
+        HandNumber force = _writer.Find(size, name, acts);
+        HandNumber place = _writer.Find(piece.Centre(shape), new HandName(HandRole.LoadPlace, piece.Load, part));
+        HandNumber peak = isTurned ? new HandNumber(greatest) { IsInline = true } : intensity;
+        HandSpread spread = new(shape, piece.From, piece.To, piece.Width, peak);
+        _forces.Add(new HandForce(piece.Load, part, force, acts, place, spread));
+        return 1;
+    }
 
     private static HandSense Opposite(HandSense sense) => sense switch
     {
@@ -232,4 +248,14 @@ internal sealed class LoadForces
         HandSense.Right => HandSense.Left,
         _ => HandSense.Right,
     };
+
+    private sealed record Piece(int Load, HandSense Sense, HandNumber From, HandNumber To, HandNumber Width)
+    {
+        internal HandFormula Centre(HandShape shape) => shape switch
+        {
+            HandShape.Uniform => ((HandFormula)From + To) / 2,
+            HandShape.Rising => (HandFormula)From + (HandFormula)2 * Width / 3,
+            _ => (HandFormula)From + (HandFormula)Width / 3,
+        };
+    }
 }

@@ -11,14 +11,14 @@ internal readonly record struct Figures(int Decimals, int Finest, int Significan
     /// <summary>What stands where there is no number to show.</summary>
     internal const string NotKnown = "--";
 
-    /// <summary>What takes more decimals than this is noise beside what else is shown, and reads as zero.</summary>
-    private const int FurtherDecimals = 3;
-
-    /// <summary>A large value gives up decimals rather than show more digits than anyone measures.</summary>
-    private const int MostDigits = 6;
-
     /// <summary>From here on the digits before the point are too many to be read.</summary>
     private const double Unreadable = 1e9;
+
+    /// <summary>What takes so many decimals more is noise beside what else is shown, and reads as zero.</summary>
+    internal int Further { get; init; } = 3;
+
+    /// <summary>A large value gives up decimals rather than show more digits than anyone measures.</summary>
+    internal int MostDigits { get; init; } = 6;
 
     internal string Write(double value)
     {
@@ -51,7 +51,7 @@ internal readonly record struct Figures(int Decimals, int Finest, int Significan
             finest--;
         }
 
-        for (int decimals = finest; decimals <= Finest + FurtherDecimals; decimals++)
+        for (int decimals = finest; decimals <= Finest + Further; decimals++)
         {
             decimal rounded = decimal.Round(exact, decimals, MidpointRounding.AwayFromZero);
             if (rounded * Power(decimals) >= Power(Significant - 1))
@@ -60,7 +60,7 @@ internal readonly record struct Figures(int Decimals, int Finest, int Significan
             }
         }
 
-        int most = Finest + FurtherDecimals;
+        int most = Finest + Further;
         return Trim(decimal.Round(exact, most, MidpointRounding.AwayFromZero), most);
     }
 

@@ -1,0 +1,54 @@
+using System.Collections.Immutable;
+using FieldCheck.Mechanics.Model;
+
+namespace FieldCheck.Mechanics.HandMethods;
+
+/// <summary>Draws the beam free: what each support can push, and unknowns counted against equations.</summary>
+internal static class FreeBody
+{
+    internal static void Write(HandWriter writer, BeamModel model, ImmutableArray<bool> touching, bool canMove = false)
+    {
+        writer.Begin(new HandStep.FreeBody());
+        for (int i = 0; i < model.Supports.Length; i++)
+        {
+            writer.Say(new HandRemark.SupportHolds(
+                i, writer.Place(model.Supports[i].Position), [.. UnknownsOf(model, i)]));
+        }
+
+        for (int i = 0; i < model.Hinges.Length; i++)
+        {
+            writer.Say(new HandRemark.HingeTurns(i, writer.Place(model.Hinges[i])));
+        }
+
+        WriteCount(writer, model, touching, canMove);
+    }
+
+    internal static void WriteCount(
+        HandWriter writer, BeamModel model, ImmutableArray<bool> touching, bool canMove = false)
+    {
+        int[] supports = [.. Enumerable.Range(0, model.Supports.Length).Where(i => touching[i])];
+        bool isHeldAlong = supports.Any(i =>
+            model.Supports[i].Along is not Restraint.None || model.Supports[i].SurfaceSlope != 0);
+        writer.Say(new HandRemark.Count(
+            [.. supports.SelectMany(i => UnknownsOf(model, i))], model.Hinges.Length, isHeldAlong, canMove));
+    }
+
+    private static IEnumerable<HandName> UnknownsOf(BeamModel model, int index)
+    {
+        Support support = model.Supports[index];
+        if (support.Along is not Restraint.None)
+        {
+            yield return new HandName(HandRole.Horizontal, index);
+        }
+
+        if (support.Across is not Restraint.None)
+        {
+            yield return new HandName(support.SurfaceSlope != 0 ? HandRole.Normal : HandRole.Vertical, index);
+        }
+
+        if (support.Rotation is not Restraint.None)
+        {
+            yield return new HandName(HandRole.Couple, index);
+        }
+    }
+}

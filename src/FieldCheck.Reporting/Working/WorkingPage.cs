@@ -1,0 +1,91 @@
+using System.Collections.Immutable;
+
+namespace FieldCheck.Reporting.Working;
+
+/// <summary>Sets the lines of a working on a page of a given width.</summary>
+internal sealed class WorkingPage
+{
+    private const int Indent = 3;
+    private const int Continued = 8;
+
+    // Keeps an operator with what follows it when a line is broken.
+    private const char Tie = '\u0001';
+
+    private static readonly string[] Operators = ["+", "-", "x", "/", "="];
+
+    private readonly WorkingRequest _request;
+    private readonly ImmutableArray<WorkingLine>.Builder _lines = ImmutableArray.CreateBuilder<WorkingLine>();
+    private int _step;
+
+    internal WorkingPage(WorkingRequest request)
+    {
+        _request = request;
+    }
+
+    internal ImmutableArray<WorkingLine> Lines => _lines.ToImmutable();
+
+    internal void Step(string title)
+    {
+        _step++;
+        if (_request.HasStepNames)
+        {
+            foreach (string line in TextFlow.Wrap($"{_step}. {title}", _request.Width, indent: Indent))
+            {
+                _lines.Add(new WorkingLine(line, WorkingLineKind.Step));
+            }
+        }
+    }
+
+    /// <summary>A sentence that explains; the short form leaves it out.</summary>
+    internal void Say(string sentence)
+    {
+        if (!_request.IsShort)
+        {
+            Write(sentence, WorkingLineKind.Words);
+        }
+    }
+
+    internal void Say(IEnumerable<string> sentences)
+    {
+        foreach (string sentence in sentences)
+        {
+            Say(sentence);
+        }
+    }
+
+    internal void Results(IEnumerable<string> sentences)
+    {
+        foreach (string sentence in sentences)
+        {
+            Result(sentence);
+        }
+    }
+
+    internal void Result(string sentence) => Write(sentence, WorkingLineKind.Result);
+
+    internal void Figures(string line) => Write(Tied(line), WorkingLineKind.Figures);
+
+    /// <summary>Rows of a table.</summary>
+    internal void Rows(IEnumerable<string> rows) =>
+        _lines.AddRange(rows.Select(row => new WorkingLine(new string(' ', Indent) + row.TrimEnd(), WorkingLineKind.Figures)));
+
+    private void Write(string text, WorkingLineKind kind)
+    {
+        string blank = new(' ', Indent);
+        foreach (string line in TextFlow.Wrap(text, _request.Width - Indent, Continued - Indent))
+        {
+            _lines.Add(new WorkingLine((blank + line).Replace(Tie, ' '), kind));
+        }
+    }
+
+    private static string Tied(string line)
+    {
+        string tied = line;
+        foreach (string one in Operators)
+        {
+            tied = tied.Replace($" {one} ", $" {one}{Tie}", StringComparison.Ordinal);
+        }
+
+        return tied;
+    }
+}

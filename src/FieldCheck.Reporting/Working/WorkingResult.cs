@@ -1,0 +1,39 @@
+using FieldCheck.Mechanics.Response;
+using FieldCheck.Reporting.Tables;
+using FieldCheck.Sheet.Reading;
+
+namespace FieldCheck.Reporting.Working;
+
+/// <summary>What the supports give, and how the working agrees with the other method.</summary>
+internal static class WorkingResult
+{
+    /// <summary>Of the largest reaction: far above rounding, far below what anyone can measure.</summary>
+    private const double Agrees = 1e-9;
+
+    internal static IEnumerable<string> Of(WorkingSheet sheet)
+    {
+        BeamWords words = new(sheet.Beam);
+        for (int i = 0; i < sheet.Beam.Supports.Length; i++)
+        {
+            Reaction answer = sheet.Answer.Response.Reactions[i];
+            string parts = string.Join(", ", words.Parts(answer));
+            string remarks = string.Concat(ReactionTable.Remarks(words, sheet.Beam.Supports[i], answer).Select(one => $" {one}"));
+            yield return $"{sheet.Beam.Supports[i].Label}: {parts}{remarks}";
+        }
+
+        double largest = 0;
+        double off = 0;
+        foreach ((Mechanics.HandMethods.HandNumber? hand, double answer, QuantityKind kind) in sheet.Pairs())
+        {
+            // A moment is measured against forces on the beam's length.
+            double scale = kind == QuantityKind.Moment ? sheet.Beam.Model.Length : 1;
+            largest = Math.Max(largest, Math.Abs(answer) / scale);
+            off = Math.Max(off, Math.Abs((hand?.Value ?? 0) - answer) / scale);
+        }
+
+        bool agrees = off <= Agrees * largest;
+        yield return agrees
+            ? "Second opinion: the stiffness method, which shares nothing with these lines but the beam, gives the same reactions (to a billionth of the largest): they agree."
+            : $"Second opinion: the stiffness method DIFFERS by up to {words.Say(off, QuantityKind.Force)}. Do not use either before it is known why.";
+    }
+}

@@ -1,0 +1,132 @@
+using System.Collections.Immutable;
+using FieldCheck.Mechanics.HandMethods;
+using FieldCheck.Mechanics.Response;
+using FieldCheck.Mechanics.Solving;
+using FieldCheck.Sheet;
+using FieldCheck.Sheet.Building;
+using FieldCheck.Sheet.Reading;
+using FieldCheck.Sheet.Units;
+
+namespace FieldCheck.Reporting.Working;
+
+/// <summary>One working beside the answer that it is compared with.</summary>
+/// <remarks>
+/// Every number is worked out from the written ones before it, with as few decimals beyond those of the results as let
+/// the results come out as every other view shows them and let every sum close.
+/// </remarks>
+/// <param name="Calculation">The beam and what follows from it.</param>
+/// <param name="Beam">The beam.</param>
+/// <param name="Answer">The combination and the solver's answer.</param>
+/// <param name="Working">The working.</param>
+internal sealed record WorkingSheet(
+    Calculation Calculation, BuiltBeam Beam, CombinationResponse Answer, HandWorking Working)
+{
+    private const int LeastGuard = 2;
+    private const int MostGuard = 9;
+
+    /// <summary>The page, with as few decimals as let everything come out.</summary>
+    internal ImmutableArray<WorkingLine> Lines(WorkingRequest request)
+    {
+        int guard = LeastGuard;
+        while (guard < MostGuard && !ComesOut(new HandFigures(Beam.Display.System, guard)))
+        {
+            guard++;
+        }
+
+        return Lines(new HandFigures(Beam.Display.System, guard), request);
+    }
+
+    /// <summary>
+    /// True: with these figures every reaction and peak is the one that the other views show, and every sum closes.
+    /// </summary>
+    private bool ComesOut(HandFigures figures)
+    {
+        CarriedNumbers numbers = new(figures);
+        WorkingFigures written = new(WordsWith(numbers));
+        return Working.Lines.OfType<HandLine.Closes>().All(written.IsClosed)
+            && Pairs().All(pair => pair.Hand is null
+                || Beam.Display.Number(numbers.InSi(pair.Hand), pair.Kind) == Beam.Display.Number(pair.Answer, pair.Kind))
+            && Working.Lines.OfType<HandLine.Marks>().All(marks => ComeOut(marks.All, numbers));
+    }
+
+    private bool ComeOut(ImmutableArray<HandMark> marks, CarriedNumbers numbers)
+    {
+        HandNumber[] shears = [.. marks.SelectMany(mark => new[] { mark.ShearLeft, mark.ShearRight })];
+        HandNumber[] moments = [.. marks.SelectMany(mark => new[] { mark.MomentLeft, mark.MomentRight })];
+        return ComeOut(shears, Answer.Response.ExtremesOf(Curve.Shear), QuantityKind.Force, numbers)
+            && ComeOut(moments, Answer.Response.ExtremesOf(Curve.Moment), QuantityKind.Moment, numbers);
+    }
+
+    private bool ComeOut(HandNumber[] values, Extremes extremes, QuantityKind kind, CarriedNumbers numbers) =>
+        Beam.Display.Number(values.Max(numbers.InSi), kind) == Beam.Display.Number(extremes.Max.Value, kind)
+        && Beam.Display.Number(values.Min(numbers.InSi), kind) == Beam.Display.Number(extremes.Min.Value, kind);
+
+    private ImmutableArray<WorkingLine> Lines(HandFigures figures, WorkingRequest request)
+    {
+        WorkingPage page = new(request);
+        Write(page, Working, WordsWith(new CarriedNumbers(figures)), () => WorkingResult.Of(this));
+        return page.Lines;
+    }
+
+    /// <summary>Writes a working that came to no reactions.</summary>
+    internal static void Write(WorkingPage page, Calculation calculation, BuiltBeam beam, HandWorking working)
+    {
+        CarriedNumbers numbers = new(new HandFigures(beam.Display.System, LeastGuard));
+        Write(page, working, WordsWith(calculation, beam, working, numbers), () => []);
+    }
+
+    private static void Write(
+        WorkingPage page, HandWorking working, WorkingWords words, Func<IEnumerable<string>> results)
+    {
+        WorkingFigures written = new(words);
+        foreach (HandLine line in working.Lines)
+        {
+            switch (line)
+            {
+                case HandLine.Begins begins:
+                    page.Step(words.Step(begins.Title));
+                    SaySpans(page, words, begins.Title);
+                    break;
+                case HandLine.Says { What: HandRemark.Reactions }:
+                    page.Results(results());
+                    break;
+                case HandLine.Says says:
+                    page.Say(words.Remark(says.What));
+                    break;
+                case HandLine.Marks marks:
+                    page.Rows(MarkTable.Of(words, marks.All));
+                    break;
+                default:
+                    page.Figures(written.Of(line));
+                    break;
+            }
+        }
+    }
+
+    private static void SaySpans(WorkingPage page, WorkingWords words, HandStep step)
+    {
+        if (step is HandStep.FreeBody)
+        {
+            page.Say(words.SpansTyped());
+        }
+    }
+
+    /// <summary>Each reaction found by hand with the solver's.</summary>
+    internal IEnumerable<(HandNumber? Hand, double Answer, QuantityKind Kind)> Pairs()
+    {
+        for (int i = 0; i < Working.Reactions.Length; i++)
+        {
+            HandReaction hand = Working.Reactions[i];
+            Reaction answer = Answer.Response.Reactions[i];
+            yield return (hand.Horizontal, answer.Horizontal, QuantityKind.Force);
+            yield return (hand.Vertical, answer.Vertical, QuantityKind.Force);
+            yield return (hand.Couple, answer.Moment, QuantityKind.Moment);
+        }
+    }
+
+    private WorkingWords WordsWith(CarriedNumbers numbers) => WordsWith(Calculation, Beam, Working, numbers);
+
+    private static WorkingWords WordsWith(
+        Calculation calculation, BuiltBeam beam, HandWorking working, CarriedNumbers numbers) =>
+        new(beam, new WorkingNames(beam, working), numbers, new PlacesTyped(calculation.Document, beam));
+}
