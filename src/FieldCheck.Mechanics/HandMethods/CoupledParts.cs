@@ -84,19 +84,30 @@ internal static class CoupledParts
         HandWriter writer = beam.Writer;
         writer.Say(new HandRemark.HorizontalRow());
         List<HandTerm> left = [];
+        List<HandFormula> found = [];
         for (int i = 0; i < beam.Model.Supports.Length; i++)
         {
             if (beam.IsSloped(i))
             {
                 (HandNumber sine, HandNumber cosine, bool risesRight) = AlongStatics.SlopeOf(beam, i);
                 HandFormula tangent = (HandFormula)sine / cosine;
-                left.Add(HandTerm.Of(risesRight ? -tangent : tangent, new HandName(HandRole.Vertical, i)));
+                if (beam.Vertical[i] is HandNumber vertical)
+                {
+                    found.Add(risesRight ? -(tangent * vertical) : tangent * vertical);
+                }
+                else
+                {
+                    left.Add(HandTerm.Of(risesRight ? -tangent : tangent, new HandName(HandRole.Vertical, i)));
+                }
             }
         }
 
         HandNumber known = writer.Find(
             HandFormula.Total(
-                beam.Loads.Forces.Where(force => !force.IsAcross).Select(force => -force.Signed), HandUnit.OfForce),
+                beam.Loads.Forces.Where(force => !force.IsAcross).Select(force => force.Signed)
+                    .Concat(found)
+                    .Select(term => -term),
+                HandUnit.OfForce),
             new HandActor.RightSide());
         return new HandEquation([.. left], known);
     }

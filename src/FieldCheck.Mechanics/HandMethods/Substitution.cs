@@ -12,6 +12,9 @@ namespace FieldCheck.Mechanics.HandMethods;
 /// </remarks>
 internal sealed class Substitution
 {
+    // What is left of two coefficients that cancel.
+    private const double Rounding = 1e-13;
+
     private readonly HandWriter _writer;
     private readonly List<Row> _rows;
     private readonly List<(HandName Unknown, HandNumber Constant, ImmutableArray<HandTerm> Others)> _expressed = [];
@@ -77,9 +80,13 @@ internal sealed class Substitution
         .Where(row => row.Terms.ContainsKey(unknown))
         .Max(row => Math.Abs(row.Terms[unknown].Value));
 
-    private static HandNumber Quotient(HandNumber of, HandNumber by) => by.Value == 1 && by.Formula is HandFormula.Given
-        ? of
-        : new HandNumber((HandFormula)of / by);
+    private static HandNumber Quotient(HandNumber of, HandNumber by) =>
+        IsOne(by) ? of : new HandNumber((HandFormula)of / by);
+
+    private static HandFormula Product(HandNumber one, HandNumber other) =>
+        IsOne(one) ? other : IsOne(other) ? one : (HandFormula)one * other;
+
+    private static bool IsOne(HandNumber number) => number == HandNumber.One;
 
     private void Put(HandName unknown, HandNumber constant, ImmutableArray<HandTerm> others, Row row)
     {
@@ -88,12 +95,17 @@ internal sealed class Substitution
         _writer.Say(new HandRemark.PutsInto(unknown, row.Number));
         foreach (HandTerm other in others)
         {
-            HandFormula change = -((HandFormula)factor * other.Coefficient);
+            HandFormula change = -Product(factor, other.Coefficient);
             HandFormula sum = row.Terms.TryGetValue(other.Unknown, out HandNumber? before) ? before + change : change;
-            row.Terms[other.Unknown] = _writer.Find(sum, new HandActor.Coefficient(other.Unknown));
+            HandNumber coefficient = _writer.Find(sum, new HandActor.Coefficient(other.Unknown));
+            row.Terms[other.Unknown] = coefficient;
+            if (before is not null && Math.Abs(coefficient.Value) <= Rounding * Math.Abs(before.Value))
+            {
+                row.Terms.Remove(other.Unknown);
+            }
         }
 
-        row.Constant = _writer.Find((HandFormula)row.Constant - (HandFormula)factor * constant, new HandActor.RightSide());
+        row.Constant = _writer.Find((HandFormula)row.Constant - Product(factor, constant), new HandActor.RightSide());
         _writer.Add(new HandLine.Sets(
             new HandEquation([.. row.Terms.Select(term => new HandTerm(term.Value, term.Key))], row.Constant), row.Number));
     }
@@ -109,7 +121,7 @@ internal sealed class Substitution
                 : _writer.Find(
                     others.Aggregate(
                         (HandFormula)constant,
-                        (sum, other) => sum - (HandFormula)other.Coefficient * found[other.Unknown]),
+                        (sum, other) => sum - Product(other.Coefficient, found[other.Unknown])),
                     unknown);
         }
 
