@@ -3,47 +3,72 @@ using FieldCheck.Mechanics.HandMethods;
 
 namespace FieldCheck.Reporting.Working;
 
-/// <summary>Shear and moment at every mark in columns, with what is greatest.</summary>
-internal static class MarkTable
+/// <summary>Shear and moment at every mark, and what is greatest.</summary>
+/// <param name="Words">Names and numbers.</param>
+/// <param name="Marks">The marks, left to right.</param>
+internal sealed record MarkTable(WorkingWords Words, ImmutableArray<HandMark> Marks)
 {
-    internal static IEnumerable<string> Of(WorkingWords words, ImmutableArray<HandMark> marks)
-    {
-        CarriedNumbers numbers = words.Numbers;
-        string force = numbers.Figures.UnitOf(HandUnit.OfForce);
-        string moment = numbers.Figures.UnitOf(HandUnit.OfMoment);
-        string length = numbers.Figures.UnitOf(HandUnit.OfLength);
-        List<string[]> rows = [["", $"x, {length}", $"V left, {force}", "V right", $"M left, {moment}", "M right"]];
-        foreach (HandMark mark in marks)
-        {
-            rows.Add(
-            [
-                NameOf(words, mark),
-                numbers.Text(mark.Place),
-                numbers.Text(mark.ShearLeft),
-                ReferenceEquals(mark.ShearLeft, mark.ShearRight) ? "" : numbers.Text(mark.ShearRight),
-                numbers.Text(mark.MomentLeft),
-                ReferenceEquals(mark.MomentLeft, mark.MomentRight) ? "" : numbers.Text(mark.MomentRight),
-            ]);
-        }
+    private CarriedNumbers Numbers => Words.Numbers;
 
-        int[] widths = [.. Enumerable.Range(0, rows[0].Length).Select(column => rows.Max(row => row[column].Length))];
-        return rows
-            .Select(row => string.Join("  ", row.Select((cell, i) => i == 0 ? cell.PadRight(widths[i]) : cell.PadLeft(widths[i]))))
-            .Concat([Greatest("V", marks.SelectMany(mark => new[] { (mark, mark.ShearLeft), (mark, mark.ShearRight) }), words),
-                Greatest("M", marks.SelectMany(mark => new[] { (mark, mark.MomentLeft), (mark, mark.MomentRight) }), words)]);
+    /// <summary>A row for each mark, under a row of names.</summary>
+    internal IReadOnlyList<string> Rows
+    {
+        get
+        {
+            string[][] rows = [Heads(), .. Marks.Select(Cells)];
+            int[] widths = [.. rows[0].Select((_, column) => rows.Max(row => row[column].Length))];
+            return
+            [
+                .. rows.Select(row => string.Join(
+                    "  ", row.Select((cell, i) => i == 0 ? cell.PadRight(widths[i]) : cell.PadLeft(widths[i])))),
+            ];
+        }
     }
 
-    private static string NameOf(WorkingWords words, HandMark mark)
+    /// <summary>A sentence for each mark.</summary>
+    internal IEnumerable<string> Sentences => Marks.Select(mark =>
+        $"At {Words.Place(mark.Place)}: V {Both(mark.ShearLeft, mark.ShearRight)}; M {Both(mark.MomentLeft, mark.MomentRight)}");
+
+    /// <summary>The greatest and the least shear and moment.</summary>
+    internal IEnumerable<string> Greatest =>
+    [
+        GreatestOf("V", Marks.SelectMany(mark => new[] { (mark, mark.ShearLeft), (mark, mark.ShearRight) })),
+        GreatestOf("M", Marks.SelectMany(mark => new[] { (mark, mark.MomentLeft), (mark, mark.MomentRight) })),
+    ];
+
+    private string[] Heads()
     {
-        string place = words.Place(mark.Place);
+        string force = Numbers.Figures.UnitOf(HandUnit.OfForce);
+        string moment = Numbers.Figures.UnitOf(HandUnit.OfMoment);
+        return ["", $"x, {Numbers.Figures.UnitOf(HandUnit.OfLength)}", $"V left, {force}", "V right", $"M left, {moment}", "M right"];
+    }
+
+    private string[] Cells(HandMark mark) =>
+    [
+        NameOf(mark),
+        Numbers.Text(mark.Place),
+        Numbers.Text(mark.ShearLeft),
+        ReferenceEquals(mark.ShearLeft, mark.ShearRight) ? "" : Numbers.Text(mark.ShearRight),
+        Numbers.Text(mark.MomentLeft),
+        ReferenceEquals(mark.MomentLeft, mark.MomentRight) ? "" : Numbers.Text(mark.MomentRight),
+    ];
+
+    private string NameOf(HandMark mark)
+    {
+        string place = Words.Place(mark.Place);
         return mark.IsPeak ? "peak" : place.StartsWith("x = ", StringComparison.Ordinal) ? "" : place;
     }
 
-    private static string Greatest(string name, IEnumerable<(HandMark Mark, HandNumber Number)> values, WorkingWords words)
+    private string Both(HandNumber left, HandNumber right) => ReferenceEquals(left, right)
+        ? Numbers.Say(left)
+        : $"{Numbers.Say(left)} left, {Numbers.Say(right)} right";
+
+    private string GreatestOf(string name, IEnumerable<(HandMark Mark, HandNumber Number)> values)
     {
         (HandMark Mark, HandNumber Number)[] all = [.. values];
         (HandMark Mark, HandNumber Number) most = all.MaxBy(one => one.Number.Value);
         (HandMark Mark, HandNumber Number) least = all.MinBy(one => one.Number.Value);
-        return $"{name} greatest {words.Numbers.Say(most.Number)} at {words.Place(most.Mark.Place)}, least {words.Numbers.Say(least.Number)} at {words.Place(least.Mark.Place)}";
+        return $"{name}: greatest {Numbers.Say(most.Number)} at {Words.Place(most.Mark.Place)}, "
+            + $"least {Numbers.Say(least.Number)} at {Words.Place(least.Mark.Place)}";
     }
 }

@@ -65,9 +65,21 @@ internal sealed class WorkingPage
 
     internal void Figures(string line) => Write(Tied(line), WorkingLineKind.Figures);
 
-    /// <summary>Rows of a table.</summary>
-    internal void Rows(IEnumerable<string> rows) =>
-        _lines.AddRange(rows.Select(row => new WorkingLine(new string(' ', Indent) + row.TrimEnd(), WorkingLineKind.Figures)));
+    /// <summary>Rows of a table; where the page is too narrow for them, sentences that say the same.</summary>
+    internal void Rows(IReadOnlyList<string> rows, IEnumerable<string> sentences)
+    {
+        if (rows.Max(row => row.Length) + Indent <= _request.Width)
+        {
+            _lines.AddRange(rows.Select(row =>
+                new WorkingLine(new string(' ', Indent) + row.TrimEnd(), WorkingLineKind.Figures)));
+            return;
+        }
+
+        foreach (string sentence in sentences)
+        {
+            Write(sentence, WorkingLineKind.Figures);
+        }
+    }
 
     private void Write(string text, WorkingLineKind kind)
     {

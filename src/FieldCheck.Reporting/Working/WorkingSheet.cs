@@ -94,7 +94,9 @@ internal sealed record WorkingSheet(
                     page.Say(words.Remark(says.What));
                     break;
                 case HandLine.Marks marks:
-                    page.Rows(MarkTable.Of(words, marks.All));
+                    MarkTable table = new(words, marks.All);
+                    page.Rows(table.Rows, table.Sentences);
+                    page.Results(table.Greatest);
                     break;
                 default:
                     page.Figures(written.Of(line));
