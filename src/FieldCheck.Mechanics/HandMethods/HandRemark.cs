@@ -209,7 +209,9 @@ public abstract record HandRemark
     /// <param name="Left">The node at its left.</param>
     /// <param name="Right">The node at its right.</param>
     /// <param name="AtRight">True: of its right end.</param>
-    public sealed record LoadTermOf(int Left, int Right, bool AtRight) : HandRemark;
+    /// <param name="Rules">Rules that no load term before has used.</param>
+    public sealed record LoadTermOf(int Left, int Right, bool AtRight, ImmutableArray<HandLoadTerm> Rules)
+        : HandRemark;
 
     /// <summary>The bay's loads are carried to its ends as if it were a simple span.</summary>
     /// <param name="Left">The node at its left.</param>
@@ -221,9 +223,13 @@ public abstract record HandRemark
     /// <param name="IsLeft">True: the overhang is on its left.</param>
     public sealed record OverhangMoment(int Node, bool IsLeft) : HandRemark;
 
-    /// <summary>A hinge carries no moment, so its movement takes the moment's place among the unknowns.</summary>
-    /// <param name="Node">The node.</param>
-    public sealed record HingeHasNoMoment(int Node) : HandRemark;
+    /// <summary>A hinge carries no moment; its movement takes the moment's place among the unknowns.</summary>
+    /// <param name="Hinge">Index of the hinge.</param>
+    /// <param name="IsHeld">True: a support holds it across, and it does not move.</param>
+    public sealed record HingeHasNoMoment(int Hinge, bool IsHeld) : HandRemark;
+
+    /// <summary>Forces at the ends of bays: of simple spans, and what the end moments add.</summary>
+    public sealed record EndForces : HandRemark;
 
     /// <summary>A couple acts over a node: the moment falls there by the couple, counter-clockwise.</summary>
     /// <param name="Node">The node.</param>

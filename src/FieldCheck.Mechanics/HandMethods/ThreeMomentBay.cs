@@ -6,14 +6,22 @@ namespace FieldCheck.Mechanics.HandMethods;
 internal sealed class ThreeMomentBay
 {
     private readonly HandWriter _writer;
+    private readonly HashSet<(HandLoadTerm, bool)> _rules;
     private (HandNumber? Number, bool IsFound) _termLeft;
     private (HandNumber? Number, bool IsFound) _termRight;
     private (HandNumber? Number, bool IsFound) _endLeft;
     private (HandNumber? Number, bool IsFound) _endRight;
 
-    internal ThreeMomentBay(HandWriter writer, ThreeMomentNode left, ThreeMomentNode right)
+    /// <summary>Joins two nodes.</summary>
+    /// <param name="writer">Takes the lines.</param>
+    /// <param name="rules">Rules for load terms that are said already, with the end they were said of.</param>
+    /// <param name="left">The node at its left.</param>
+    /// <param name="right">The node at its right.</param>
+    internal ThreeMomentBay(
+        HandWriter writer, HashSet<(HandLoadTerm, bool)> rules, ThreeMomentNode left, ThreeMomentNode right)
     {
         _writer = writer;
+        _rules = rules;
         Left = left;
         Right = right;
         left.BayRight = this;
@@ -49,7 +57,9 @@ internal sealed class ThreeMomentBay
     internal HandNumber? LoadTerm(bool atRight) => Once(ref atRight ? ref _termRight : ref _termLeft, () =>
     {
         HandName name = Name(atRight ? HandRole.LoadTermRight : HandRole.LoadTermLeft);
-        _writer.Say(new HandRemark.LoadTermOf(Left.Index, Right.Index, atRight));
+        ImmutableArray<HandLoadTerm> rules =
+            [.. Loads.Select(load => load.Rule(atRight)).Where(rule => _rules.Add((rule, atRight)))];
+        _writer.Say(new HandRemark.LoadTermOf(Left.Index, Right.Index, atRight, rules));
         return Sum(load => load.LoadTerm(Length, atRight), name, divisor: null);
     });
 

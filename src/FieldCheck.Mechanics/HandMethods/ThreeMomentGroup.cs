@@ -19,7 +19,8 @@ internal sealed class ThreeMomentGroup
             .. ThreeMomentPlaces.Nodes(beam.Model, supports)
                 .Select(x => Node(numbered.IndexOf(x), x, supports.FirstOrDefault(IsAt(x), -1))),
         ];
-        Bays = [.. Nodes.Zip(Nodes.Skip(1), (left, right) => new ThreeMomentBay(beam.Writer, left, right))];
+        HashSet<(HandLoadTerm, bool)> rules = [];
+        Bays = [.. Nodes.Zip(Nodes.Skip(1), (left, right) => new ThreeMomentBay(beam.Writer, rules, left, right))];
         _comparison = new(() => Rigidity(Bays[0]));
         foreach (ThreeMomentBay bay in Bays)
         {

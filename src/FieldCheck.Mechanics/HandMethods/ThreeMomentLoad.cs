@@ -24,14 +24,34 @@ internal sealed record ThreeMomentLoad(
     /// <summary>Positive down, or counter-clockwise.</summary>
     internal HandFormula Signed => IsPositive ? Size : -(HandFormula)Size;
 
+    /// <summary>The rule of its part in the load term of an end.</summary>
+    /// <param name="atRight">True: the right end, false: the left one.</param>
+    internal HandLoadTerm Rule(bool atRight)
+    {
+        bool growsNear = Shape == (atRight ? HandShape.Rising : HandShape.Falling);
+        return Shape switch
+        {
+            _ when IsCouple => HandLoadTerm.Couple,
+            HandShape.Point => HandLoadTerm.Point,
+            HandShape.Uniform => FillsBay ? HandLoadTerm.WholeUniform : HandLoadTerm.Uniform,
+            _ when FillsBay => growsNear ? HandLoadTerm.WholeGrowsNear : HandLoadTerm.WholeGrowsAway,
+            _ => growsNear ? HandLoadTerm.GrowsNear : HandLoadTerm.GrowsAway,
+        };
+    }
+
     /// <summary>Its part in the load term of an end: 6 EI times the turn that it gives a simple span there.</summary>
     /// <param name="length">Length of the bay.</param>
     /// <param name="atRight">True: the right end, false: the left one.</param>
     internal HandFormula LoadTerm(HandNumber length, bool atRight)
     {
-        HandFormula term = IsCouple ? CoupleTerm(length, atRight)
-            : FillsBay ? WholeTerm(length, atRight)
-            : ForceTerm(length, atRight);
+        HandFormula square = Square(length);
+        HandFormula term = Rule(atRight) switch
+        {
+            HandLoadTerm.WholeUniform => Size * square / 4,
+            HandLoadTerm.WholeGrowsNear => (HandFormula)4 * Size * square / 15,
+            HandLoadTerm.WholeGrowsAway => (HandFormula)7 * Size * square / 30,
+            HandLoadTerm rule => PartTerm(rule, length, square, (atRight ? FromLeft : FromRight).Value),
+        };
         bool isPositive = IsPositive != (IsCouple && atRight);
         return isPositive ? term : -term;
     }
@@ -43,37 +63,21 @@ internal sealed record ThreeMomentLoad(
         return IsPositive ? turning : -turning;
     }
 
-    private HandFormula CoupleTerm(HandNumber length, bool atRight)
+    private HandFormula PartTerm(HandLoadTerm rule, HandNumber length, HandFormula square, HandNumber far)
     {
-        HandNumber far = (atRight ? FromLeft : FromRight).Value;
-        return (HandFormula)Size * (Square(length) - (HandFormula)3 * Square(far)) / length;
-    }
-
-    private HandFormula WholeTerm(HandNumber length, bool atRight)
-    {
-        HandFormula square = (HandFormula)Size * Square(length);
-        return Shape == HandShape.Uniform ? square / 4
-            : GrowsTowards(atRight) ? (HandFormula)4 * square / 15
-            : (HandFormula)7 * square / 30;
-    }
-
-    private HandFormula ForceTerm(HandNumber length, bool atRight)
-    {
-        HandNumber far = (atRight ? FromLeft : FromRight).Value;
-        HandFormula left = Square(length) - Square(far);
-        HandFormula shape = Shape switch
+        HandFormula left = square - Square(far);
+        HandFormula shape = rule switch
         {
-            HandShape.Point => (HandFormula)far * left,
-            HandShape.Uniform => (HandFormula)far * (left - Square(Width!.Value) / 4),
-            _ => (HandFormula)far * (left - Square(Width!.Value) / 6)
-                + (GrowsTowards(atRight) ? Skew(Width!.Value) : -Skew(Width!.Value)),
+            HandLoadTerm.Couple => square - (HandFormula)3 * Square(far),
+            HandLoadTerm.Point => far * left,
+            HandLoadTerm.Uniform => far * (left - Square(Width!.Value) / 4),
+            HandLoadTerm.GrowsNear => far * (left - Square(Width!.Value) / 6) + Skew(Width.Value),
+            _ => far * (left - Square(Width!.Value) / 6) - Skew(Width.Value),
         };
-        return (HandFormula)Size * shape / length;
+        return Size * shape / length;
     }
 
-    private bool GrowsTowards(bool right) => Shape == (right ? HandShape.Rising : HandShape.Falling);
-
-    private static HandFormula.Power Square(HandNumber number) => new HandFormula.Power(number, 2);
+    private static HandFormula.Power Square(HandNumber number) => new(number, 2);
 
     private static HandFormula Skew(HandNumber width) => new HandFormula.Power(width, 3) / 135;
 }

@@ -24,6 +24,7 @@ internal sealed class ThreeMomentReactions
     {
         ThreeMomentReactions reactions = new(group, found);
         group.Writer.Begin(new HandStep.ReactionsFromMoments());
+        group.Writer.Say(new HandRemark.EndForces());
         reactions.Jumps();
         foreach (ThreeMomentBay bay in group.Bays)
         {

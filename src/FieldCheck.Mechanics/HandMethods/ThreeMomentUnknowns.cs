@@ -31,9 +31,9 @@ internal static class ThreeMomentUnknowns
     private static void PutMoments(ThreeMomentGroup group, ThreeMomentNode node)
     {
         HandWriter writer = group.Writer;
-        if (node.Hinge is not null)
+        if (node.Hinge is int hinge)
         {
-            writer.Say(new HandRemark.HingeHasNoMoment(node.Index));
+            writer.Say(new HandRemark.HingeHasNoMoment(hinge, node.IsHeldAcross && node.Stiffness is null));
             node.MomentLeft = Known(writer, node.MomentLeft, node.Name(HandRole.MomentLeft));
             node.MomentRight = Known(writer, node.MomentRight, node.Name(HandRole.MomentRight));
         }
