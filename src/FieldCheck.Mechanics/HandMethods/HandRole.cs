@@ -77,19 +77,19 @@ public enum HandRole
     /// <summary>Turn of the beam at a support that yields, counter-clockwise, as a plain number; index: the support.</summary>
     Turn,
 
-    /// <summary>Length of a bay between two nodes; index: the bay.</summary>
+    /// <summary>Length of a bay between two nodes; index and part: the nodes at the left and right of the bay.</summary>
     BayLength,
 
-    /// <summary>Rigidity of comparison over that of a bay; index: the bay.</summary>
+    /// <summary>Rigidity of comparison over that of a bay; index and part: the nodes at the left and right of the bay.</summary>
     RigidityRatio,
 
-    /// <summary>Load term of a bay at its left end; index: the bay.</summary>
+    /// <summary>Load term of a bay at its left end; index and part: the nodes at the left and right of the bay.</summary>
     LoadTermLeft,
 
-    /// <summary>Load term of a bay at its right end; index: the bay.</summary>
+    /// <summary>Load term of a bay at its right end; index and part: the nodes at the left and right of the bay.</summary>
     LoadTermRight,
 
-    /// <summary>Flexural rigidity; index: the bay.</summary>
+    /// <summary>Flexural rigidity; index and part: the nodes at the left and right of the bay.</summary>
     Rigidity,
 
     /// <summary>Shear just left of a mark; index: the mark.</summary>
@@ -151,4 +151,52 @@ public enum HandRole
 
     /// <summary>The point that moments are taken about.</summary>
     About,
+
+    /// <summary>How far a support settles, down; index: the support.</summary>
+    Settlement,
+
+    /// <summary>Turn that a support imposes, as a plain number, counter-clockwise; index: the support.</summary>
+    ImposedTurn,
+
+    /// <summary>Force across for a movement of one; index: the support.</summary>
+    Stiffness,
+
+    /// <summary>Moment for a turn of one; index: the support.</summary>
+    TurnStiffness,
+
+    /// <summary>Length that stands for a spring in turning; index: the support.</summary>
+    TurnLength,
+
+    /// <summary>Length of a bay times its rigidity ratio; index and part: the nodes at its left and right.</summary>
+    ReducedLength,
+
+    /// <summary>Shear rigidity; index and part: the nodes at the left and right of a bay.</summary>
+    ShearRigidity,
+
+    /// <summary>Length that stands for shear; index and part: the nodes at the left and right of a bay.</summary>
+    ShearLength,
+
+    /// <summary>Upward force at the left end of a bay hung as a simple span; index and part: its nodes.</summary>
+    SimpleLeft,
+
+    /// <summary>Upward force at the right end of a bay hung as a simple span; index and part: its nodes.</summary>
+    SimpleRight,
+
+    /// <summary>Shear that the end moments of a bay make; index and part: its nodes.</summary>
+    MomentShare,
+
+    /// <summary>Distance of a load's centre from the left end of its bay; index: the load, part: the piece of it.</summary>
+    FromBayLeft,
+
+    /// <summary>Distance of a load's centre from the right end of its bay; index: the load, part: the piece of it.</summary>
+    FromBayRight,
+
+    /// <summary>Axial rigidity; index: the span.</summary>
+    AxialRigidity,
+
+    /// <summary>How far a force of one along the beam moves a sloped support to the right; index: the support.</summary>
+    StretchOfOne,
+
+    /// <summary>How far the loads along the beam move a sloped support to the right; index: the support.</summary>
+    ShiftByLoads,
 }
