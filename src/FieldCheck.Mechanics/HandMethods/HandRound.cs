@@ -23,9 +23,8 @@ internal sealed class HandRound
     /// <returns>What was found.</returns>
     internal (HandBeam Beam, HandReach Reach) Work(ImmutableArray<bool> touching)
     {
-        ImmutableArray<(double From, double To)> rest = Rest(touching);
         _writer.Begin(new HandStep.Loads());
-        LoadForces loads = LoadForces.Of(_writer, _model, _factors, CutsOf(touching, rest), CutsAlong(touching));
+        LoadForces loads = LoadForces.Of(_writer, _model, _factors, CutsOf(touching), CutsAlong(touching));
         HandBeam beam = new(_model, touching, _writer, loads);
         bool isSlopeFirst = AlongStatics.GivesSlope(beam);
         bool slopesWait = Enumerable.Range(0, _model.Supports.Length).Any(beam.IsSloped) && !isSlopeFirst;
@@ -62,7 +61,30 @@ internal sealed class HandRound
             return CoupledParts.Work(beam, left) ? HandReach.Whole : HandReach.Partial;
         }
 
-        return left.Any(part => part.Unknowns.Length < 2) ? HandReach.CanMove : HandReach.Partial;
+        if (left.Any(part => part.Unknowns.Length < 2))
+        {
+            return HandReach.CanMove;
+        }
+
+        foreach ((double from, double to) in PartGroups.Of(beam))
+        {
+            if (!ThreeMomentMethod.CanWork(beam, from, to) || SlopesTie(beam, from, to))
+            {
+                return HandReach.Partial;
+            }
+
+            ThreeMomentMethod.Work(beam, from, to);
+        }
+
+        return HandReach.Whole;
+    }
+
+    /// <summary>True: a sloped surface in the stretch gives way by what another one, elsewhere, pushes along.</summary>
+    private bool SlopesTie(HandBeam beam, double from, double to)
+    {
+        int[] sloped = [.. Enumerable.Range(0, _model.Supports.Length).Where(beam.IsSloped)];
+        return sloped.Length > 1 && sloped.Any(i =>
+            beam.Vertical[i] is null && _model.Supports[i].Position >= from && _model.Supports[i].Position <= to);
     }
 
     /// <summary>Works every part with few enough unknowns; each one found may make a neighbour workable.</summary>
@@ -86,11 +108,14 @@ internal sealed class HandRound
         }
     }
 
-    /// <summary>The parts that statics alone cannot solve, by counting: stretches from hinge to hinge.</summary>
-    private static ImmutableArray<(double From, double To)> Rest(ImmutableArray<bool> touching) => [];
-
-    private ImmutableArray<double> CutsOf(ImmutableArray<bool> touching, ImmutableArray<(double From, double To)> rest) =>
-        _model.Hinges;
+    private ImmutableArray<double> CutsOf(ImmutableArray<bool> touching) =>
+    [
+        .. PartGroups.LeftOver(_model, touching)
+            .SelectMany(group => ThreeMomentMethod.NodesOf(_model, touching, group.From, group.To))
+            .Concat(_model.Hinges)
+            .Distinct()
+            .Order(),
+    ];
 
     private ImmutableArray<double> CutsAlong(ImmutableArray<bool> touching)
     {
@@ -99,8 +124,7 @@ internal sealed class HandRound
             .. _model.Supports.Where((support, i) => touching[i] && support.Along is not Restraint.None)
                 .Select(support => support.Position),
         ];
-        return holding.Length < 2
-            ? []
-            : [.. holding.Concat(_model.JointPositions[1..^1]).Distinct().Order()];
+        IEnumerable<double> between = holding.Length < 2 ? [] : holding.Concat(_model.JointPositions[1..^1]);
+        return [.. between.Concat(ThreeMomentMethod.CutsAlong(_model, touching)).Distinct().Order()];
     }
 }

@@ -26,6 +26,9 @@ internal sealed class LoadForces
     /// <summary>Couples, in the order of the loads.</summary>
     internal ImmutableArray<HandCouple> Couples => [.. _couples];
 
+    /// <summary>No loads at all.</summary>
+    internal static LoadForces None(HandWriter writer) => new(writer, [], []);
+
     /// <summary>Writes every load as forces.</summary>
     /// <param name="writer">Takes the lines.</param>
     /// <param name="model">The beam.</param>

@@ -11,17 +11,14 @@ internal static class ThreeMomentCase
     {
         ImmutableArray<bool> touching = [.. model.Supports.Select(_ => true)];
         HandWriter writer = new(model);
-        double[] cuts =
-        [
-            .. ThreeMomentMethod.NodesOf(model, touching, 0, model.Length),
-            .. ThreeMomentMethod.CutsAlong(model, touching),
-            .. model.Hinges,
-        ];
-        return new HandBeam(
-            model,
-            touching,
+        double[] cuts = [.. ThreeMomentMethod.NodesOf(model, touching, 0, model.Length), .. model.Hinges];
+        LoadForces loads = LoadForces.Of(
             writer,
-            LoadForces.Of(writer, model, model.Combinations[0].Factors, [.. cuts.Distinct().Order()]));
+            model,
+            model.Combinations[0].Factors,
+            [.. cuts.Distinct().Order()],
+            ThreeMomentMethod.CutsAlong(model, touching));
+        return new HandBeam(model, touching, writer, loads);
     }
 
     internal static HandBeam Work(BeamModel model)
