@@ -1,6 +1,8 @@
+using System.Collections.Immutable;
 using CsCheck;
 using FieldCheck.Mechanics.HandMethods;
 using FieldCheck.Mechanics.Response;
+using FieldCheck.Mechanics.Solving;
 using FieldCheck.Mechanics.Tests.Laws;
 
 namespace FieldCheck.Mechanics.Tests.HandMethods;
@@ -37,4 +39,34 @@ public sealed class HandWorkingLawTests
             HandAgreement.Holds(model, working, Answer.To(model));
         }
     });
+
+    [Fact]
+    public void SupportsThatActOneWay_WhatIsLeftTouchingGivesTheSolversReactions()
+    {
+        int met = 0;
+        int lifted = 0;
+        int same = 0;
+        Law.Holds(RandomBeam.OneWayPlain, model =>
+        {
+            if (new BeamSolver().Solve(model) is not BeamOutcome.Stands stands)
+            {
+                return;
+            }
+
+            BeamResponse response = stands.Combinations[0].Response;
+            ImmutableArray<bool> gone = [.. response.Reactions.Select(reaction => reaction.IsLiftedOff)];
+            HandWorking tried = HandAgreement.Work(model);
+            bool isSame = tried.Reactions.Select(reaction => reaction.HasLetGo).SequenceEqual(gone);
+            Interlocked.Increment(ref met);
+            Interlocked.Add(ref lifted, gone.Contains(true) ? 1 : 0);
+            Interlocked.Add(ref same, isSame && gone.Contains(true) ? 1 : 0);
+            HandWorking working = isSame ? tried : HandWorking.Of(model, model.Combinations[0].Factors, lifted: gone);
+            if (working.Reach == HandReach.Whole)
+            {
+                HandAgreement.Holds(model, working, response);
+            }
+        });
+        Assert.True(lifted > met / 10, $"Only {lifted} of {met} lifted anything.");
+        Assert.True(same > lifted / 2, $"Trying came to the answer's supports only {same} times of {lifted}.");
+    }
 }
