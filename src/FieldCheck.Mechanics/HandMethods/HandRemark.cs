@@ -203,7 +203,13 @@ public abstract record HandRemark
     /// <summary>A row follows: the forces at a node that can move are in balance.</summary>
     /// <param name="Node">The node.</param>
     /// <param name="HasSpring">True: a spring carries it.</param>
-    public sealed record NodeBalance(int Node, bool HasSpring) : HandRemark;
+    /// <param name="Settles">True: that spring's foot settles.</param>
+    public sealed record NodeBalance(int Node, bool HasSpring, bool Settles) : HandRemark;
+
+    /// <summary>A support settles: its movement is known, or that of its spring's foot.</summary>
+    /// <param name="Node">The node.</param>
+    /// <param name="HasSpring">True: the foot of a spring.</param>
+    public sealed record NodeSettles(int Node, bool HasSpring) : HandRemark;
 
     /// <summary>Load terms of a bay follow.</summary>
     /// <param name="Left">The node at its left.</param>
@@ -229,7 +235,13 @@ public abstract record HandRemark
     public sealed record HingeHasNoMoment(int Hinge, bool IsHeld) : HandRemark;
 
     /// <summary>Forces at the ends of bays: of simple spans, and what the end moments add.</summary>
-    public sealed record EndForces : HandRemark;
+    /// <param name="HasCouples">True: a support holds against turning.</param>
+    /// <param name="HasHinges">True: a force in a hinge is found.</param>
+    public sealed record EndForces(bool HasCouples, bool HasHinges) : HandRemark;
+
+    /// <summary>At outermost nodes nothing holds the beam against turning and nothing overhangs: the moment is nothing.</summary>
+    /// <param name="Nodes">The nodes.</param>
+    public sealed record EndsTurnFreely(ImmutableArray<int> Nodes) : HandRemark;
 
     /// <summary>A couple acts over a node: the moment falls there by the couple, counter-clockwise.</summary>
     /// <param name="Node">The node.</param>

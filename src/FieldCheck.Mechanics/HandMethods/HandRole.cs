@@ -71,7 +71,7 @@ public enum HandRole
     /// <summary>Movement down of a node times the rigidity of comparison; index: the node.</summary>
     ScaledMovement,
 
-    /// <summary>Movement down of a node; index: the node.</summary>
+    /// <summary>Movement down of a support that yields or settles; index: the support.</summary>
     Movement,
 
     /// <summary>Turn of the beam at a support that yields, counter-clockwise, as a plain number; index: the support.</summary>
@@ -199,4 +199,7 @@ public enum HandRole
 
     /// <summary>How far the loads along the beam move a sloped support to the right; index: the support.</summary>
     ShiftByLoads,
+
+    /// <summary>Movement down of a node; index: the node.</summary>
+    NodeMovement,
 }

@@ -24,7 +24,9 @@ internal sealed class ThreeMomentReactions
     {
         ThreeMomentReactions reactions = new(group, found);
         group.Writer.Begin(new HandStep.ReactionsFromMoments());
-        group.Writer.Say(new HandRemark.EndForces());
+        group.Writer.Say(new HandRemark.EndForces(
+            group.Nodes.Any(node => node.Support is int support && group.Beam.HoldsTurn(support)),
+            group.Nodes.Any(node => node.Hinge is not null)));
         reactions.Jumps();
         foreach (ThreeMomentBay bay in group.Bays)
         {
@@ -144,6 +146,6 @@ internal sealed class ThreeMomentReactions
             movement = node.Settlement is HandNumber settled ? movement + settled : movement;
         }
 
-        _writer.Find(movement, node.Name(HandRole.Movement));
+        _writer.Find(movement, node.Name(HandRole.NodeMovement));
     }
 }

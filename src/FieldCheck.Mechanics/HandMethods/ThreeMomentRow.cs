@@ -17,7 +17,7 @@ internal sealed class ThreeMomentRow(HandUnit unit)
 
         if (quantity.Known is HandFormula known)
         {
-            HandFormula product = Times(Math.Abs(times), factor) * known;
+            HandFormula product = Product(Math.Abs(times), factor, known);
             AddKnown(times > 0 ? product : -product);
         }
     }
@@ -56,6 +56,12 @@ internal sealed class ThreeMomentRow(HandUnit unit)
         HandFormula all = groups.Length == 1 ? groups[0] : groups.Skip(1).Aggregate(groups[0], (sum, one) => sum + one);
         return all is HandFormula.Known known ? known.Number : writer.Find(all, new HandActor.Coefficient(unknown));
     }
+
+    /// <summary>A share of a known quantity is that quantity divided, not one divided first.</summary>
+    private static HandFormula Product(int times, HandFormula factor, HandFormula known) =>
+        factor is HandFormula.Quotient { Dividend: HandFormula.Whole { Value: 1 } } share
+            ? Times(times, known) / share.Divisor
+            : Times(times, factor) * known;
 
     private static HandFormula Times(int times, HandFormula factor) => times == 1 ? factor
         : factor is HandFormula.Quotient { Dividend: HandFormula.Whole { Value: 1 } } share

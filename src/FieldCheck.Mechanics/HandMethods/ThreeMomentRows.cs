@@ -148,7 +148,8 @@ internal sealed class ThreeMomentRows
             return;
         }
 
-        _group.Writer.Say(new HandRemark.NodeBalance(node.Index, node.IsHeldAcross));
+        _group.Writer.Say(new HandRemark.NodeBalance(
+            node.Index, node.IsHeldAcross, node.ScaledSettlement is not null));
         ThreeMomentRow row = new(HandUnit.OfForce);
         if (node.BayLeft is ThreeMomentBay left)
         {

@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace FieldCheck.Mechanics.HandMethods;
 
 /// <summary>Says of each node which moments and movements are known and which are not.</summary>
@@ -6,6 +8,7 @@ internal static class ThreeMomentUnknowns
     /// <summary>Sets the moments and movements of all nodes; what is known is written.</summary>
     internal static void Put(ThreeMomentGroup group)
     {
+        SayFreeEnds(group);
         foreach (ThreeMomentNode node in group.Nodes)
         {
             PutMoments(group, node);
@@ -25,6 +28,22 @@ internal static class ThreeMomentUnknowns
                 node.TurnLength = group.Writer.Find(
                     group.SixTimesOver(stiffness), new HandName(HandRole.TurnLength, node.Support!.Value));
             }
+        }
+    }
+
+    private static void SayFreeEnds(ThreeMomentGroup group)
+    {
+        ImmutableArray<int> free =
+        [
+            .. group.Nodes
+                .Where(node => (node.BayLeft is null) != (node.BayRight is null) && node.Couple is null)
+                .Where(node => !node.IsClamped && node.TurnStiffness is null)
+                .Where(node => node.MomentLeft.IsNil && node.MomentRight.IsNil)
+                .Select(node => node.Index),
+        ];
+        if (!free.IsEmpty)
+        {
+            group.Writer.Say(new HandRemark.EndsTurnFreely(free));
         }
     }
 
@@ -75,19 +94,17 @@ internal static class ThreeMomentUnknowns
     private static void PutMovement(ThreeMomentGroup group, ThreeMomentNode node)
     {
         HandName name = node.Name(HandRole.ScaledMovement);
-        HandNumber? settled = node.Settlement is HandNumber settlement && node.IsHeldAcross
-            ? group.Writer.Find(
-                (HandFormula)group.Comparison * settlement, name with { Part = node.Stiffness is null ? 0 : 1 })
-            : null;
-        if (node.IsHeldAcross && node.Stiffness is null)
+        bool isRigid = node.IsHeldAcross && node.Stiffness is null;
+        HandNumber? settled = null;
+        if (node.IsHeldAcross && node.Settlement is HandNumber settlement)
         {
-            node.Movement = HandQuantity.Of(settled);
+            group.Writer.Say(new HandRemark.NodeSettles(node.Index, !isRigid));
+            settled = group.Writer.Find(
+                (HandFormula)group.Comparison * settlement, name with { Part = isRigid ? 0 : 1 });
         }
-        else
-        {
-            node.ScaledSettlement = settled;
-            node.Movement = HandQuantity.Of(name);
-        }
+
+        node.ScaledSettlement = isRigid ? null : settled;
+        node.Movement = isRigid ? HandQuantity.Of(settled) : HandQuantity.Of(name);
     }
 
     private static HandQuantity Sum(HandQuantity known, int sign, HandFormula? couple) => couple is null

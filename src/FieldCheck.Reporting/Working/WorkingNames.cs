@@ -106,9 +106,21 @@ internal sealed class WorkingNames
         return label.Length <= LongestSuffix && label.All(char.IsAsciiLetterOrDigit) ? label : $"s{support + 1}";
     }
 
+    /// <summary>A place where bays meet: its support's letters, its hinge, or the joint's count from the left.</summary>
+    /// <param name="index">Its number, see <see cref="HandPlaces"/>.</param>
+    internal string Node(int index)
+    {
+        double place = HandPlaces.Of(_beam.Model)[index];
+        int support = _beam.Supports.ToList().FindIndex(one => one.Support.Position == place);
+        int hinge = _beam.Model.Hinges.IndexOf(place);
+        return support >= 0 ? Suffix(support)
+            : hinge >= 0 ? $"h{hinge + 1}"
+            : $"j{_beam.Model.JointPositions.IndexOf(place)}";
+    }
+
     private int Count(int load) => _parts.GetValueOrDefault(load);
 
-    private string LoadSuffix(HandName name) =>
+    internal string LoadSuffix(HandName name) =>
         LoadNumber(name.Index) + (Count(name.Index) > 1 ? PartLetter(name.Part) : "");
 
     private string LoadNumber(int index) => _loads[index].Row is int row ? $"{row + 1}"

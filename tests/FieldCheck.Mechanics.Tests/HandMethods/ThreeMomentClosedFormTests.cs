@@ -139,7 +139,7 @@ public sealed class ThreeMomentClosedFormTests
 
         Equal(W * L * L / 3, beam.Couple(0));
         Equal(W * L * L / 6, beam.Couple(1));
-        Equal(W * Math.Pow(L, 4) / (24 * Rigidity), beam.Value(HandRole.Movement, 1));
+        Equal(W * Math.Pow(L, 4) / (24 * Rigidity), beam.Value(HandRole.NodeMovement, 1));
     }
 
     [Fact]
@@ -155,7 +155,7 @@ public sealed class ThreeMomentClosedFormTests
         Equal(force, beam.Vertical(1));
         Equal(-force, beam.HingeForce[0]!.Value);
         Equal(-force * l, beam.Couple(1));
-        Equal(force * Math.Pow(l, 3) / (3 * Rigidity), beam.Value(HandRole.Movement, 1));
+        Equal(force * Math.Pow(l, 3) / (3 * Rigidity), beam.Value(HandRole.NodeMovement, 1));
     }
 
     private static Support[] Rollers(params double[] places) =>

@@ -22,7 +22,7 @@ public sealed class ThreeMomentGivingTests
 
         double prop = 3 * W * L / 8 / (1 + (3 * Rigidity / (stiffness * Math.Pow(L, 3))));
         Equal(prop, beam.Vertical(1));
-        Equal(prop / stiffness, beam.Value(HandRole.Movement, 1));
+        Equal(prop / stiffness, beam.Value(HandRole.NodeMovement, 1));
     }
 
     [Fact]
@@ -36,7 +36,7 @@ public sealed class ThreeMomentGivingTests
         double free = W * Math.Pow(L, 4) / (8 * Rigidity);
         double prop = (free - sinks) / (Math.Pow(L, 3) / (3 * Rigidity) + 1 / stiffness);
         Equal(prop, beam.Vertical(1));
-        Equal(sinks + prop / stiffness, beam.Value(HandRole.Movement, 1));
+        Equal(sinks + prop / stiffness, beam.Value(HandRole.NodeMovement, 1));
     }
 
     [Fact]

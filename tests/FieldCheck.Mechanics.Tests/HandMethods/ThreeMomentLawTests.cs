@@ -124,7 +124,7 @@ public sealed class ThreeMomentLawTests
             + model.Supports.Max(support => Math.Abs(support.Settlement)
                 + (model.Length * Math.Abs(support.ImposedRotation))
                 + (support.Across is Restraint.Spring spring ? moment / model.Length / spring.Stiffness : 0));
-        foreach ((int node, double value) in beam.Named(HandRole.Movement))
+        foreach ((int node, double value) in beam.Named(HandRole.NodeMovement))
         {
             Equal(response.At(places[node]).Left.Deflection, value, size, $"Movement of node {node}");
         }
