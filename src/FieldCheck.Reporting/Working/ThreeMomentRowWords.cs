@@ -9,7 +9,7 @@ internal static class ThreeMomentRowWords
     /// <summary>The row in general.</summary>
     internal static ImmutableArray<string> General(HandRemark.ThreeMomentRow row)
     {
-        (string l, string nba, string nbc) = row.HasRatios ? ("L'", "n_AB K_BA", "n_BC K_BC") : ("L", "K_BA", "K_BC");
+        (string l, string nba, string nbc) = row.HasRatios ? ("Lr", "n_AB K_BA", "n_BC K_BC") : ("L", "K_BA", "K_BC");
         string moves = row.HasMovements ? " + 6 (y_B - y_A) / L_AB - 6 (y_C - y_B) / L_BC" : "";
         List<string> sentences =
         [
@@ -19,7 +19,7 @@ internal static class ThreeMomentRowWords
         ];
         if (row.HasRatios)
         {
-            sentences.Add("Sections differ: n is EI of the first bay over EI of the bay, and L' = n L.");
+            sentences.Add("Sections differ: n is EI of the first bay over EI of the bay, and Lr = n L.");
         }
 
         if (row.HasMovements)
@@ -29,7 +29,7 @@ internal static class ThreeMomentRowWords
 
         if (row.HasShear)
         {
-            sentences.Add("Shear bends the beam too: with g = 6 EI / (GA L) of a bay, L' becomes L' - g beside its far moment, and 2 L' becomes 2 L' + g beside its near one.");
+            sentences.Add("Shear bends the beam too: with g = 6 EI / (GA L) of a bay, Lr becomes Lr - g beside its far moment, and 2 Lr becomes 2 Lr + g beside its near one.");
         }
 
         return [.. sentences];

@@ -18,7 +18,7 @@ internal static class ThreeMomentWords
         HandRole.NodeMovement => $"d_{names.Node(name.Index)}",
         HandRole.BayLength => $"L_{Bay(name, names)}",
         HandRole.RigidityRatio => $"n_{Bay(name, names)}",
-        HandRole.ReducedLength => $"L'_{Bay(name, names)}",
+        HandRole.ReducedLength => $"Lr_{Bay(name, names)}",
         HandRole.Rigidity => $"EI_{Bay(name, names)}",
         HandRole.ShearRigidity => $"GA_{Bay(name, names)}",
         HandRole.ShearLength => $"g_{Bay(name, names)}",
@@ -88,7 +88,7 @@ internal static class ThreeMomentWords
     internal static string Bay(int one, int other, WorkingNames names)
     {
         (string near, string far) = (names.Node(one), names.Node(other));
-        return near.Length == 1 && far.Length == 1 ? near + far : $"{near},{far}";
+        return near.Length == 1 && far.Length == 1 ? near + far : $"{near}_{far}";
     }
 
     private static string Bay(HandName name, WorkingNames names) => Bay(name.Index, name.Part, names);
