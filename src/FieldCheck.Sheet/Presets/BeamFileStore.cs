@@ -19,6 +19,23 @@ public static class BeamFileStore
             return new BeamFileSaving.Failed("the beam takes more than 1 MiB, the most that can be read again.");
         }
 
+        return Write(path, text, bytes, known, overwrite);
+    }
+
+    /// <summary>Saves a text that is no beam.</summary>
+    /// <param name="path">Where; a link is followed, and stays a link.</param>
+    /// <param name="text">What the file shall hold, in UTF-8.</param>
+    /// <param name="overwrite">True: write whatever stands there; the person has agreed to it.</param>
+    /// <returns>What came of it; never that it was changed on disk.</returns>
+    public static BeamFileSaving SaveText(string path, string text, bool overwrite)
+    {
+        BeamFileText file = new(path, text);
+        return Write(path, file, file.ToBytes(), known: null, overwrite);
+    }
+
+    private static BeamFileSaving Write(
+        string path, BeamFileText text, byte[] bytes, BeamFileText? known, bool overwrite)
+    {
         try
         {
             FileInfo file = new(path);

@@ -20,6 +20,14 @@ internal static class SettingsContent
             "glyphs", Text, row => row.Glyphs, (row, text) => row with { Glyphs = text })),
     ], saysByStanding: false);
 
+    private static readonly TableMapping<WorkingSettings> Working = new(() => new WorkingSettings(),
+    [
+        Part<WorkingSettings>.Of(new Field<WorkingSettings>(
+            "form", Text, row => row.Form, (row, text) => row with { Form = text })),
+        Part<WorkingSettings>.Of(new Field<WorkingSettings>(
+            "step_names", Truth, row => row.StepNames, (row, text) => row with { StepNames = text })),
+    ], saysByStanding: false);
+
     private static readonly TableMapping<SettingsDocument> Document = new(() => new SettingsDocument(),
     [
         Part<SettingsDocument>.Of(new Field<SettingsDocument>(
@@ -27,6 +35,8 @@ internal static class SettingsContent
         Part<SettingsDocument>.Of(new Field<SettingsDocument>(
             "mouse", Truth, row => row.Mouse, (row, text) => row with { Mouse = text })),
         Part<SettingsDocument>.Of("plots", Plots, row => row.Plots, (row, plots) => row with { Plots = plots }),
+        Part<SettingsDocument>.Of(
+            "working", Working, row => row.Working, (row, working) => row with { Working = working }),
         Part<SettingsDocument>.Of(new FiguresField<SettingsDocument>(
             "keys", Text, row => row.Keys, (row, keys) => row with { Keys = keys })),
     ]);

@@ -14,6 +14,9 @@ public sealed record SettingsDocument
     /// <summary>How diagrams are drawn.</summary>
     public PlotSettings Plots { get; init; } = new();
 
+    /// <summary>How the working by hand is shown.</summary>
+    public WorkingSettings Working { get; init; } = new();
+
     /// <summary>Keys bound otherwise than they come: the name of a command and its keys, parted by blanks.</summary>
     public Rows<NamedFigure> Keys { get; init; } = [];
 }

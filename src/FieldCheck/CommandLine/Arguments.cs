@@ -1,12 +1,11 @@
 using System.Collections.Immutable;
 using FieldCheck.Sheet.Reading;
-using FieldCheck.Sheet.Units;
 
 namespace FieldCheck.CommandLine;
 
 /// <summary>A command line as read.</summary>
 /// <remarks>
-/// Read by hand: the grammar is three commands and eight options, and the parsing library that was tried doubles the
+/// Read by hand: the grammar is a few commands and a dozen options, and the parsing library that was tried doubles the
 /// time to start, answers wrong usage with the status that means "does not hold", and takes a misspelt option for a
 /// file.
 /// </remarks>
@@ -15,12 +14,6 @@ namespace FieldCheck.CommandLine;
 /// <param name="Plain">True: labelled sentences, one fact a line.</param>
 internal sealed record Arguments(Request Request, bool NoColor, bool Plain)
 {
-    /// <summary>The commands, as typed.</summary>
-    internal static IReadOnlyList<string> Commands { get; } = [Check, Presets];
-
-    private const string Check = "check";
-    private const string Presets = "presets";
-
     /// <summary>Reads a command line.</summary>
     /// <param name="words">As the shell gave them, without the program's name.</param>
     internal static Reading<Arguments> Read(ImmutableArray<string> words) => Words.Part(words) switch
@@ -34,7 +27,7 @@ internal sealed record Arguments(Request Request, bool NoColor, bool Plain)
     /// <param name="word">The word.</param>
     /// <returns>What would be right, or null.</returns>
     internal static string? Meant(string word) =>
-        NearSpelling.Of(word, Commands) is [string near, ..]
+        NearSpelling.Of(word, CommandWords.All) is [string near, ..]
             ? near
             : Option.All.Select(option => option.Name).FirstOrDefault(name => name.TrimStart('-') == word);
 
@@ -48,7 +41,7 @@ internal sealed record Arguments(Request Request, bool NoColor, bool Plain)
 
     private static Reading<Request> RequestOf(Words words)
     {
-        string? command = words.CommandMayStand && words.Operands is [string first, ..] && Commands.Contains(first)
+        string? command = words.CommandMayStand && words.Operands is [string first, ..] && CommandWords.All.Contains(first)
             ? first
             : null;
         ImmutableArray<string> operands = command is null ? words.Operands : words.Operands[1..];
@@ -62,46 +55,25 @@ internal sealed record Arguments(Request Request, bool NoColor, bool Plain)
             return Accept(new Request.Version());
         }
 
-        if (command != Check && OfCheck(words) is string lost)
+        if (RefusedBy(words, command) is string refusal)
         {
-            return Refuse<Request>($"{lost} belongs to the command check: fieldcheck check FILE {lost}.");
+            return Refuse<Request>(refusal);
         }
 
         return command switch
         {
-            Check => CheckOf(words, operands),
-            Presets => Alone(new Request.Presets(), "presets", operands),
+            CommandWords.Check => FileRequests.Check(words, operands),
+            CommandWords.Working => FileRequests.Working(words, operands),
+            CommandWords.Presets => Alone(new Request.Presets(), CommandWords.Presets, operands),
             _ when words.Has(Option.Paths) => Alone(new Request.Paths(), Option.Paths, operands),
             _ => FormOf(operands),
         };
     }
 
-    private static string? OfCheck(Words words) => Option.All
-        .Where(option => option.IsForCheckOnly)
-        .Select(option => option.Name)
-        .FirstOrDefault(words.Has);
-
-    private static Reading<Request> CheckOf(Words words, ImmutableArray<string> files)
-    {
-        string? units = words.ValuesOf(Option.Units).LastOrDefault();
-        return units switch
-        {
-            not (null or "us" or "si") => Refuse<Request>($"--units takes us or si, not '{units}'."),
-            _ when files.IsEmpty =>
-                Refuse<Request>("check needs a file: fieldcheck check bearer.toml, or - for standard input."),
-            _ when files.Contains("") => Refuse<Request>("A file has no name: '' stands among the files."),
-            _ when files.Count(file => file == "-") > 1 =>
-                Refuse<Request>("- stands twice: standard input can be read once."),
-            _ => Accept(new Request.Check(files, words.Has(Option.Json), words.ValuesOf(Option.At), UnitsOf(units))),
-        };
-    }
-
-    private static UnitSystem? UnitsOf(string? word) => word switch
-    {
-        "us" => UnitSystem.Us,
-        "si" => UnitSystem.Si,
-        _ => null,
-    };
+    private static string? RefusedBy(Words words, string? command) => Option.All
+        .Where(option => words.Has(option.Name))
+        .Select(option => option.RefusedBy(command))
+        .FirstOrDefault(refusal => refusal is not null);
 
     private static Reading<Request> FormOf(ImmutableArray<string> operands)
     {

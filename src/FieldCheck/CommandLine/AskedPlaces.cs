@@ -12,9 +12,10 @@ internal static class AskedPlaces
     /// <summary>The places, or a problem for each that is none.</summary>
     /// <param name="file">The file, as it was named.</param>
     /// <param name="beam">The beam.</param>
+    /// <param name="option">The option that asks for them.</param>
     /// <param name="places">As typed.</param>
     internal static (ImmutableArray<AskedPlace> Found, ImmutableArray<FileProblem> Problems) On(
-        string file, BuiltBeam beam, ImmutableArray<string> places)
+        string file, BuiltBeam beam, string option, ImmutableArray<string> places)
     {
         var found = ImmutableArray.CreateBuilder<AskedPlace>();
         var problems = ImmutableArray.CreateBuilder<FileProblem>();
@@ -26,7 +27,7 @@ internal static class AskedPlaces
                     found.Add(new(place, position.Value));
                     break;
                 case Reading<double>.Refused refused:
-                    problems.Add(FileProblem.OfWhole(file, $"{Option.At} '{place}': {refused.Text}"));
+                    problems.Add(FileProblem.OfWhole(file, $"{option} '{place}': {refused.Text}"));
                     break;
                 default:
                     throw new System.Diagnostics.UnreachableException();

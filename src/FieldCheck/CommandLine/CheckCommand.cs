@@ -1,29 +1,20 @@
-using System.Collections.Immutable;
 using FieldCheck.Reporting.Record;
-using FieldCheck.Sheet.Presets;
 
 namespace FieldCheck.CommandLine;
 
 /// <summary>The check of each file, as text or JSON on standard output.</summary>
 internal static class CheckCommand
 {
-    private const string StandardInput = "-";
-    private const string NameOfStandardInput = "standard input";
-    private const int LeastWidth = 40;
-    private const int MostWidth = 120;
-
     /// <summary>Checks every file asked for.</summary>
     /// <returns>The largest exit status over the files.</returns>
     internal static int Run(Request.Check request, bool plain, CommandEnvironment environment, Printout printout)
     {
-        CheckRun run = new(request.Places, request.Units);
+        CheckRun run = new(request.Units, Option.At, request.Places);
         int status = ExitStatus.Holds;
         bool isFirst = true;
         foreach (string file in request.Files)
         {
-            BeamCheck check = file == StandardInput
-                ? run.Of(BeamFileOnDisk.Open(NameOfStandardInput, environment.OpenInput()))
-                : run.Of(BeamFileOnDisk.Open(file, Path.GetFullPath(file, environment.CurrentFolder)));
+            BeamCheck check = run.Of(file, environment);
             if (request.IsJson)
             {
                 PrintJson(file, check, request.Files.Length == 1, printout);
@@ -35,7 +26,7 @@ internal static class CheckCommand
                     printout.Result("");
                 }
 
-                PrintText(file == StandardInput ? "" : file, check, plain, environment, printout);
+                PrintText(CheckRun.Shown(file), check, plain, environment, printout);
             }
 
             isFirst = false;
@@ -52,10 +43,10 @@ internal static class CheckCommand
         switch (check)
         {
             case BeamCheck.Unusable unusable:
-                PrintProblems(unusable.Problems, printout);
+                printout.Remarks(unusable.Problems);
                 break;
             case BeamCheck.Calculated done:
-                CheckRequest request = new(file, done.At, Math.Clamp(environment.Width(), LeastWidth, MostWidth));
+                CheckRequest request = new(file, done.At, environment.TextWidth);
                 printout.Result(string.Join('\n', plain
                     ? PlainText.Lines(done.Calculation, request)
                     : CheckText.Lines(done.Calculation, request)));
@@ -76,20 +67,12 @@ internal static class CheckCommand
         switch (check)
         {
             case BeamCheck.Unusable unusable:
-                PrintProblems(unusable.Problems, printout);
+                printout.Remarks(unusable.Problems);
                 printout.Result(CheckJson.OfProblems(file, unusable.Problems, isIndented));
                 break;
             case BeamCheck.Calculated done:
                 printout.Result(CheckJson.Of(done.Calculation, new(file, done.At), isIndented));
                 break;
-        }
-    }
-
-    private static void PrintProblems(ImmutableArray<FileProblem> problems, Printout printout)
-    {
-        foreach (FileProblem problem in problems)
-        {
-            printout.Remark(problem.ToString());
         }
     }
 }

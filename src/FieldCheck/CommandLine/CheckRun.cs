@@ -10,12 +10,30 @@ using FieldCheck.Sheet.Units;
 namespace FieldCheck.CommandLine;
 
 /// <summary>Checks one file after the other, all in the same way.</summary>
-/// <param name="places">Places to read off, as typed.</param>
 /// <param name="units">The units to show; null for those that each file asks for.</param>
-internal sealed class CheckRun(ImmutableArray<string> places, UnitSystem? units)
+/// <param name="option">The option that asks for places.</param>
+/// <param name="places">The places asked for, as typed.</param>
+internal sealed class CheckRun(UnitSystem? units, string option, params ImmutableArray<string> places)
 {
+    private const string StandardInput = "-";
+
     private readonly SectionCatalogue _catalogue = SectionCatalogue.BuiltIn();
     private readonly BeamSolver _solver = new();
+
+    /// <summary>Checks one file.</summary>
+    /// <param name="file">As it was named; "-" is standard input.</param>
+    /// <param name="environment">Where it lies.</param>
+    internal BeamCheck Of(string file, CommandEnvironment environment) => Of(file == StandardInput
+        ? BeamFileOnDisk.Open(Named(file), environment.OpenInput())
+        : BeamFileOnDisk.Open(file, Path.GetFullPath(file, environment.CurrentFolder)));
+
+    /// <summary>The name of a file as problems show it.</summary>
+    /// <param name="file">As it was named.</param>
+    internal static string Named(string file) => file == StandardInput ? "standard input" : file;
+
+    /// <summary>The name of a file as results show it: standard input has none.</summary>
+    /// <param name="file">As it was named.</param>
+    internal static string Shown(string file) => file == StandardInput ? "" : file;
 
     /// <summary>Checks one file.</summary>
     /// <param name="reading">What came of reading it.</param>
@@ -35,7 +53,7 @@ internal sealed class CheckRun(ImmutableArray<string> places, UnitSystem? units)
         }
 
         (ImmutableArray<AskedPlace> at, ImmutableArray<FileProblem> problems) =
-            AskedPlaces.On(opened.Origin.Name, calculation.Beam, places);
+            AskedPlaces.On(opened.Origin.Name, calculation.Beam, option, places);
         return problems.IsEmpty ? new BeamCheck.Calculated(calculation, at) : new BeamCheck.Unusable(problems);
     }
 

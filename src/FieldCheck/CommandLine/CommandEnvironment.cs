@@ -8,6 +8,9 @@ namespace FieldCheck.CommandLine;
 /// <summary>Everything around the program that it reads or writes, so that a test can stand in for it.</summary>
 internal sealed record CommandEnvironment
 {
+    private const int LeastWidth = 40;
+    private const int MostWidth = 120;
+
     /// <summary>Opens standard input, as bytes.</summary>
     public required Func<Stream> OpenInput { get; init; }
 
@@ -26,12 +29,14 @@ internal sealed record CommandEnvironment
     /// <summary>Characters on a line of the output.</summary>
     public required Func<int> Width { get; init; }
 
+    /// <summary>Characters on a line of text: the output's, where that is neither too narrow nor too wide to read.</summary>
+    public int TextWidth => Math.Clamp(Width(), LeastWidth, MostWidth);
+
     /// <summary>True: the terminal shows all of Unicode, and not only ASCII.</summary>
     public bool IsUtf8 => OperatingSystem.IsWindows()
         ? Output.Encoding.CodePage == Encoding.UTF8.CodePage
         : Locale is string locale && (locale.Contains("UTF-8", StringComparison.OrdinalIgnoreCase)
             || locale.Contains("UTF8", StringComparison.OrdinalIgnoreCase));
-
 
     // POSIX: the first of the three that is set and not empty says it.
     private string? Locale => Set("LC_ALL") ?? Set("LC_CTYPE") ?? Set("LANG");

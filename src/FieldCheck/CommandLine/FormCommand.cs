@@ -59,7 +59,7 @@ internal static class FormCommand
             return CheckCommand.Run(new Request.Check([file], false, [], null), arguments.Plain, environment, printout);
         }
 
-        BeamCheck check = new CheckRun([], null).Of(BeamFileText.Read(Example.Name, Example.Text));
+        BeamCheck check = new CheckRun(null, Option.At).Of(BeamFileText.Read(Example.Name, Example.Text));
         CheckCommand.PrintText("", check, arguments.Plain, environment, printout);
         printout.Remark("fieldcheck: this is the built-in example. For your own beam: fieldcheck check FILE");
         return CheckCommand.StatusOf(check);
@@ -91,10 +91,7 @@ internal static class FormCommand
                     environment,
                     printout);
             case BeamFileReading.Refused refused:
-                foreach (FileProblem problem in refused.Problems)
-                {
-                    printout.Remark(problem.ToString());
-                }
+                printout.Remarks(refused.Problems);
 
                 return ExitStatus.NotUsable;
             default:

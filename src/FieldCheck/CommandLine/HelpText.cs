@@ -7,8 +7,9 @@ internal static class HelpText
     /// <param name="command">The command asked about; null for all of it.</param>
     internal static string Of(string? command) => command switch
     {
-        "check" => Check,
-        "presets" => Presets,
+        CommandWords.Check => Check,
+        CommandWords.Working => Working,
+        CommandWords.Presets => Presets,
         _ => All,
     };
 
@@ -24,11 +25,13 @@ internal static class HelpText
           fieldcheck check bearer.toml       the check as text
           fieldcheck check *.toml --json     a line of JSON for each file
           fieldcheck check - < bearer.toml   a beam from standard input
+          fieldcheck working bearer.toml     the reactions worked by hand, line by line
           fieldcheck presets                 beams to start from
 
         Commands
           [FILE]        the form; the check of FILE where there is no terminal
           check FILE... the check of each file (fieldcheck check --help)
+          working FILE  the working by hand (fieldcheck working --help)
           presets       the presets that can be found, with their folders
 
         Options
@@ -67,6 +70,32 @@ internal static class HelpText
                         end - 6 in, joint 1, mid 2
           --units us|si the units to show, whatever the file asks for
           --json        JSON in SI units; one line each where there are several
+        """;
+
+    private const string Working = """
+        fieldcheck working FILE [--about PLACE] [--combination NAME] [--short]
+                           [--no-step-names] [--units us|si]
+
+        Examples
+          fieldcheck working bearer.toml
+          fieldcheck working bearer.toml --about B
+          fieldcheck working bearer.toml --about "A + 4 ft" --short
+          fieldcheck working bearer.toml --combination service > working.txt
+          fieldcheck working - < bearer.toml
+
+        Prints the reactions worked by hand, one operation a line, as one would on
+        paper: from the free body to the proof, then along the beam. Every
+        combination in turn.
+
+          FILE                a beam file; - is standard input
+          --about PLACE       take moments about this place: a support's label,
+                              4 ft, A + 4 ft, joint 1, mid 2; else about the point
+                              that leaves fewest unknowns
+          --combination NAME  only this one, by its name or its number
+          --short             results and the equations they come from, without the
+                              sentences that explain
+          --no-step-names     without the names of the steps
+          --units us|si       the units to show, whatever the file asks for
         """;
 
     private const string Presets = """

@@ -1,14 +1,20 @@
+using System.Collections.Immutable;
+
 namespace FieldCheck.CommandLine;
 
 /// <summary>One option of the command line.</summary>
 /// <param name="Name">As typed, with its dashes.</param>
 /// <param name="Value">What its value is called in messages; null: it takes none.</param>
-/// <param name="IsForCheckOnly">True: it belongs to the command check.</param>
-internal sealed record Option(string Name, string? Value = null, bool IsForCheckOnly = false)
+/// <param name="Commands">The commands that it belongs to; empty: it stands anywhere.</param>
+internal sealed record Option(string Name, string? Value, params ImmutableArray<string> Commands)
 {
     internal const string Json = "--json";
     internal const string At = "--at";
     internal const string Units = "--units";
+    internal const string About = "--about";
+    internal const string Combination = "--combination";
+    internal const string Short = "--short";
+    internal const string NoStepNames = "--no-step-names";
     internal const string Help = "--help";
     internal const string Version = "--version";
     internal const string Paths = "--paths";
@@ -18,13 +24,31 @@ internal sealed record Option(string Name, string? Value = null, bool IsForCheck
     /// <summary>Every option there is.</summary>
     internal static IReadOnlyList<Option> All { get; } =
     [
-        new(Json, IsForCheckOnly: true),
-        new(At, "PLACE", IsForCheckOnly: true),
-        new(Units, "us or si", IsForCheckOnly: true),
-        new(Help),
-        new(Version),
-        new(Paths),
-        new(NoColor),
-        new(Plain),
+        new(Json, null, CommandWords.Check),
+        new(At, "PLACE", CommandWords.Check),
+        new(Units, "us or si", CommandWords.Check, CommandWords.Working),
+        new(About, "PLACE", CommandWords.Working),
+        new(Combination, "NAME", CommandWords.Working),
+        new(Short, null, CommandWords.Working),
+        new(NoStepNames, null, CommandWords.Working),
+        new(Help, null),
+        new(Version, null),
+        new(Paths, null),
+        new(NoColor, null),
+        new(Plain, null),
     ];
+
+    /// <summary>What is said of it where a command stands that it does not belong to; null: it may stand there.</summary>
+    /// <param name="command">The command; null for none.</param>
+    internal string? RefusedBy(string? command)
+    {
+        string told = Value is null ? Name : $"{Name} {Value}";
+        return Commands switch
+        {
+            [] => null,
+            _ when command is not null && Commands.Contains(command) => null,
+            [string only] => $"{Name} belongs to the command {only}: fieldcheck {only} FILE {told}.",
+            _ => $"{Name} belongs to the commands {string.Join(" and ", Commands)}: fieldcheck {Commands[0]} FILE {told}.",
+        };
+    }
 }

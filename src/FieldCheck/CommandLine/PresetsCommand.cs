@@ -13,10 +13,7 @@ internal static class PresetsCommand
         Folders folders = Folders.Of(environment);
         PresetSearch found = folders.Library.Search();
         printout.Result(plain ? Sentences(found.Presets) : Table(folders, found.Presets));
-        foreach (FileProblem problem in found.Unreadable)
-        {
-            printout.Remark(problem.ToString());
-        }
+        printout.Remarks(found.Unreadable);
 
         return ExitStatus.Holds;
     }

@@ -1,3 +1,4 @@
+using FieldCheck.Sheet.Presets;
 using FieldCheck.Sheet.Units;
 
 namespace FieldCheck.CommandLine;
@@ -39,6 +40,16 @@ internal sealed class Printout(TextWriter output, TextWriter error)
         catch (IOException)
         {
             // Nobody listens to errors any more; the exit status still tells.
+        }
+    }
+
+    /// <summary>Tells what is wrong with files, a line each.</summary>
+    /// <param name="problems">The problems.</param>
+    internal void Remarks(IEnumerable<FileProblem> problems)
+    {
+        foreach (FileProblem problem in problems)
+        {
+            Remark(problem.ToString());
         }
     }
 

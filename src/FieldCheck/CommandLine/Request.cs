@@ -25,6 +25,26 @@ internal abstract record Request
         ImmutableArray<string> Places,
         UnitSystem? Units) : Request;
 
+    /// <summary>The working by hand.</summary>
+    /// <param name="File">The beam file; "-" is standard input.</param>
+    internal sealed record Working(string File) : Request
+    {
+        /// <summary>The point that moments are taken about, as typed; null for the one that leaves fewest unknowns.</summary>
+        internal string? About { get; init; }
+
+        /// <summary>The combination worked, by name or number; null for all, one after the other.</summary>
+        internal string? Combination { get; init; }
+
+        /// <summary>True: without the sentences that explain.</summary>
+        internal bool IsShort { get; init; }
+
+        /// <summary>True: every step has its name above it.</summary>
+        internal bool HasStepNames { get; init; } = true;
+
+        /// <summary>The units to show; null for those that the file asks for.</summary>
+        internal UnitSystem? Units { get; init; }
+    }
+
     /// <summary>The presets that can be found.</summary>
     internal sealed record Presets : Request;
 

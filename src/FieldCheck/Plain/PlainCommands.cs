@@ -38,6 +38,8 @@ internal static class PlainCommands
             PlainResults.Say),
         new("at", "at 1.25 m, at B, at mid 1", "say shear and moment at a place, both sides of a jump",
             PlainResults.At),
+        new("working", "working, working short, working about B, working save NAME",
+            "say the reactions worked by hand, line by line, or save that in a text file", PlainWorking.Say),
         new("draw", "draw, draw moment", "draw the beam, its shear and its moment, in plain characters",
             PlainDrawing.Draw),
         new("problems", "problems", "say every cell that is to be mended", (state, _) => PlainResults.Problems(state)),

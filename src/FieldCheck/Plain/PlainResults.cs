@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using System.Globalization;
+using FieldCheck.CommandLine;
 using FieldCheck.Mechanics.Solving;
 using FieldCheck.Reporting.Record;
 using FieldCheck.Screen;
@@ -27,14 +27,13 @@ internal static class PlainResults
                 : state.Say([.. SpokenAnswer.Lines(state.Form.Settled, null), Beware]);
         }
 
-        ImmutableArray<string> names = [.. stands.Combinations.Select(answer => answer.Combination.Name)];
-        int index = int.TryParse(wanted, NumberStyles.None, CultureInfo.InvariantCulture, out int number)
-            ? number - 1
-            : names.ToList().FindIndex(name => name.Equals(wanted, StringComparison.OrdinalIgnoreCase));
-        return index >= 0 && index < names.Length
-            ? (state with { Form = state.Form with { Combination = index } })
-                .Say([.. SpokenAnswer.Lines(state.Form.Settled, index), Beware])
-            : state.Say($"There is no combination {wanted}. There is {string.Join(", ", names)}.");
+        return AskedCombination.Find(stands, wanted) switch
+        {
+            Reading<int>.Accepted { Value: int index } => (state with { Form = state.Form with { Combination = index } })
+                .Say([.. SpokenAnswer.Lines(state.Form.Settled, index), Beware]),
+            Reading<int>.Refused refused => state.Say(PlainWords.Sentence($"{wanted}: {refused.Text}")),
+            _ => throw new System.Diagnostics.UnreachableException(),
+        };
     }
 
     /// <summary>Shear, moment and what else is known at a place.</summary>

@@ -12,6 +12,9 @@ internal enum CommandGroup
     /// <summary>In the Plots view.</summary>
     Plots,
 
+    /// <summary>In the Working view.</summary>
+    Working,
+
     /// <summary>In every view.</summary>
     Beam,
 }

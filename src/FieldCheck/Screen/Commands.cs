@@ -19,7 +19,8 @@ internal static class Commands
         CommandName.NewBeam => FileSteps.Leave(state, new AfterSave.Begin()),
         CommandName.Quit => FileSteps.Leave(state, new AfterSave.Leave()),
         CommandName.Redraw => state.Step(new Effect.Redraw()),
-        CommandName.ReadAt => PlotsKeys.AskPlace(state, LineText.Empty).Step(),
+        CommandName.SaveWorking => WorkingFile.Ask(state).Step(),
+        CommandName.ReadAt => PlaceKeys.Ask(state, LineText.Empty, PlaceUse.ReadOff).Step(),
         _ => Change(state, name, (stroke as KeyStroke.Named)?.Key).Step(),
     };
 
@@ -47,18 +48,21 @@ internal static class Commands
         CommandName.Menu => state with { Overlay = new Overlay.Menu(MenuPage.Actions) },
         CommandName.Views => state with { Overlay = new Overlay.Menu(MenuPage.Views) },
         CommandName.Help => state with { Overlay = new Overlay.Help(LineText.Empty) },
-        CommandName.BeamView or CommandName.Drop => state with { View = ScreenView.Beam },
-        CommandName.PlotsView => state with { View = ScreenView.Plots },
+        CommandName.Drop => state with { View = ScreenView.Beam },
         CommandName.PreviousView => state with { View = ScreenViews.Next(state.View, -1) },
         CommandName.NextView => state with { View = ScreenViews.Next(state.View, 1) },
         CommandName.AllResults => state with { Overlay = new Overlay.Results() },
         CommandName.Settings => state with { Overlay = new Overlay.Settings() },
         CommandName.MoreOfBeam => state with { Overlay = new Overlay.Details(new DetailPage(null)) },
-        _ when state.View == ScreenView.Beam => InForm(state, name, key),
-        _ => PlotsKeys.Change(state, name, key),
+        _ when ScreenViews.ShownBy(name) is ViewTraits shown => state with { View = shown.View },
+        _ => ScreenViews.Of(state.View).Change(state, name, key),
     };
 
-    private static ScreenState InForm(ScreenState state, CommandName name, KeyName? key) => name switch
+    /// <summary>Does what a command of the form says.</summary>
+    /// <param name="state">The state.</param>
+    /// <param name="name">The command.</param>
+    /// <param name="key">The key it was reached by; null: another, or the menu.</param>
+    internal static ScreenState InForm(ScreenState state, CommandName name, KeyName? key) => name switch
     {
         CommandName.EditCell => FormKeys.Edit(state),
         CommandName.Enter => Enter(state),

@@ -16,6 +16,12 @@ internal abstract record Effect
     /// <param name="Overwrite">True: write whatever stands there, the person has agreed to it.</param>
     internal sealed record Save(string Path, BeamFileText Text, BeamFileText? Known, bool Overwrite) : Effect;
 
+    /// <summary>Write a text; answered by TextSaved or TextRefused.</summary>
+    /// <param name="Path">Where: as the person named it.</param>
+    /// <param name="Text">What to write.</param>
+    /// <param name="Overwrite">True: write whatever stands there, the person has agreed to it.</param>
+    internal sealed record SaveText(string Path, string Text, bool Overwrite) : Effect;
+
     /// <summary>Read a file; answered by Opened, OpenRefused or FileMissing.</summary>
     /// <param name="Path">Which.</param>
     /// <param name="As">What it is opened as.</param>

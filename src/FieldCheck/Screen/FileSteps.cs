@@ -88,6 +88,8 @@ internal static class FileSteps
             Settled = state.Settled,
             Preferences = state.Preferences,
             IsAsciiOnly = state.IsAsciiOnly,
+            Size = state.Size,
+            Worked = state.Worked,
             Focus = FormMoves.First,
         };
         return Asked.Of(document) is [AskedCell first, ..] asked

@@ -8,12 +8,11 @@ internal static class FormKeys
 {
     private const int MostLinesPasted = 1000;
 
-    /// <summary>What a key does in the form; in the Plots view, what it does there.</summary>
+    /// <summary>What a key does in the form.</summary>
     /// <param name="state">The state, nothing lying over the view.</param>
     /// <param name="stroke">The key.</param>
     internal static ScreenStep Press(ScreenState state, KeyStroke stroke) => stroke switch
     {
-        _ when state.View == ScreenView.Plots => PlotsKeys.Press(state, stroke),
         KeyStroke.Paste paste => Paste(state, paste.Content).Step(),
         _ when state.Draft is CellDraft draft => InDraft(state, draft, stroke),
         KeyStroke.Text text when Answer(state, text.Grapheme) is ScreenState answered => answered.Step(),

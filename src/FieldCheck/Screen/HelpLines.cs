@@ -45,6 +45,24 @@ internal static class HelpLines
         "  kept for next time.",
     ];
 
+    /// <summary>How the Working view is read.</summary>
+    /// <param name="table">The commands.</param>
+    internal static ImmutableArray<string> FollowingTheWorking(CommandTable table) =>
+    [
+        "HOW TO FOLLOW THE WORKING",
+        "One operation a line, each with the numbers as printed:",
+        "  whoever works them again comes to what stands there.",
+        "It comes from formulas of its own, not from the solver:",
+        "  a second opinion on the results.",
+        "Moments are taken about the point that leaves fewest",
+        $"  unknowns; {table.KeyOf(CommandName.NextPoint)} goes through the supports and hinges.",
+        "Type a place to take moments there: 1.25, 4 ft, Enter;",
+        $"  {table.KeyOf(CommandName.MomentsAbout)} first for A + 2 ft, mid 1, end.",
+        $"{table.KeyOf(CommandName.ShortForm)} leaves the explaining out, {table.KeyOf(CommandName.StepNames)} the names of the steps:",
+        "  kept for next time.",
+        $"{table.KeyOf(CommandName.SaveWorking)} saves the full form as a text file.",
+    ];
+
     /// <summary>All lines for a view: how it is done, then the keys; or of the keys those with certain words.</summary>
     /// <param name="table">The commands.</param>
     /// <param name="view">The view.</param>
@@ -61,7 +79,7 @@ internal static class HelpLines
         {
             return
             [
-                .. (view == ScreenView.Plots ? ReadingOff : InAMinute(table)).Select(text => new HelpLine("", text)),
+                .. ScreenViews.Of(view).Help(table).Select(text => new HelpLine("", text)),
                 new HelpLine("", ""),
                 new HelpLine("", $"KEYS IN THE {view.ToString().ToUpperInvariant()} VIEW (Enter runs the line)"),
                 .. keys,

@@ -86,7 +86,7 @@ internal static class KeyBindings
     {
         KeyStroke.Control control when NotSent.Contains(control.Letter, StringComparison.Ordinal) =>
             $"^{control.Letter} does not arrive from every terminal",
-        KeyStroke.Text text when command.Group != CommandGroup.Plots && BeginsACell(text.Grapheme)
+        KeyStroke.Text text when command.IsIn(ScreenView.Beam) && BeginsACell(text.Grapheme)
             && !command.Keys.Contains(key) => $"'{text.Grapheme}' begins what is typed in a cell",
         KeyStroke.Text { Grapheme: [>= '0' and <= '9' or '.' or '-', ..] } => "a digit begins a place",
         _ => null,

@@ -16,8 +16,9 @@ internal static class KeyLine
             Overlay.Menu => "letter or arrows and Enter   Esc back",
             Overlay.Help => "type to search   arrows   Enter runs the line   ? or Esc back",
             Overlay.OpenList => "type to search   arrows   Enter open   Tab open as a copy   Esc back",
-            Overlay.NameLine => "Enter save   Esc back",
-            Overlay.PlaceLine => "Enter read off there   Esc back",
+            Overlay.NameLine or Overlay.WorkingName => "Enter save   Esc back",
+            Overlay.PlaceLine { Use: PlaceUse.ReadOff } => "Enter read off there   Esc back",
+            Overlay.PlaceLine => "Enter take moments there   Esc back",
             Overlay.Results => "arrows   Esc back",
             Overlay.Settings => "arrows   Space or Enter changes it   Esc back",
             Overlay.Details { Draft: not null } => "Enter accept   Esc drop",
@@ -51,7 +52,7 @@ internal static class KeyLine
     {
         string menu = HintOf(state, state.Table[CommandName.Menu]);
         string leave = HintOf(state, state.Table[CommandName.Quit]);
-        List<string> hints = state.View == ScreenView.Plots ? ["Left Right read", "type a place"] : [];
+        List<string> hints = [.. ScreenViews.Of(state.View).Hints];
         int left = width - menu.Length - 1 - hints.Sum(hint => hint.Length + Between.Length);
         foreach (ScreenCommand command in state.Table.In(state.View))
         {

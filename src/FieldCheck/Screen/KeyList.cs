@@ -15,7 +15,11 @@ internal static class KeyList
             + "The name in the last column binds the command to other keys: see [settings.md](settings.md).\n");
         Table(page, CommandGroup.Cell, "In the form: cells");
         Table(page, CommandGroup.Row, "In the form: rows");
-        Table(page, CommandGroup.Plots, "In the Plots view");
+        foreach (ScreenView view in ScreenViews.All.Where(view => view != ScreenView.Beam))
+        {
+            Table(page, ScreenViews.Of(view).Groups[0], $"In the {view} view");
+        }
+
         Table(page, CommandGroup.Beam, "Everywhere");
         page.Append("\n## In a minute\n\n");
         foreach (string line in HelpLines.InAMinute(CommandTable.Default).Skip(1))

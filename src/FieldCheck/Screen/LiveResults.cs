@@ -13,11 +13,12 @@ internal static class LiveResults
     internal static ScreenState Follow(ScreenState before, ScreenState after)
     {
         Calculation settled = Known(before, after.Document) ?? after.Calculate(after.Document);
-        return after with
+        ScreenState next = after with
         {
             Settled = settled,
             Tried = after.Draft is CellDraft draft ? Try(before, after, settled, draft) : null,
         };
+        return next with { Worked = ShownWorking.Of(after.Worked, next) };
     }
 
     private static Calculation Try(ScreenState before, ScreenState after, Calculation settled, CellDraft draft)

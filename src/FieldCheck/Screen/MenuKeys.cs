@@ -34,8 +34,9 @@ internal static class MenuKeys
 
     private static MenuEntry OfView(ScreenState state, ScreenView view)
     {
-        ScreenCommand command = state.Table[ScreenViews.CommandOf(view)];
-        return new MenuEntry(command.Name, ScreenViews.LetterOf(view), command.Words, command.KeyWords);
+        ViewTraits traits = ScreenViews.Of(view);
+        ScreenCommand command = state.Table[traits.Command];
+        return new MenuEntry(command.Name, traits.Letter, command.Words, command.KeyWords);
     }
 
     private static MenuEntry OfCommand(ScreenState state, ScreenCommand command)

@@ -36,11 +36,18 @@ internal static class MessageLine
                 break;
         }
 
-        if (state.View != ScreenView.Beam)
-        {
-            return new Notice(ResultsPicture.Header(state, WidestHeader), state.Age == ResultsAge.UpToDate ? Role.Text : Role.Warn);
-        }
+        return ScreenViews.Of(state.View).Says(state);
+    }
 
+    /// <summary>Which beam the results are of, for a view that draws them.</summary>
+    /// <param name="state">The state.</param>
+    internal static Notice OfResults(ScreenState state) =>
+        new(ResultsPicture.Header(state, WidestHeader), state.Age == ResultsAge.UpToDate ? Role.Text : Role.Warn);
+
+    /// <summary>What the cell of the form that the person is on holds, or what is wrong with it.</summary>
+    /// <param name="state">The state.</param>
+    internal static Notice OfForm(ScreenState state)
+    {
         if (state.Draft is CellDraft draft)
         {
             return OfCell(state.Tried ?? state.Settled, draft.Place) ?? new Notice("");

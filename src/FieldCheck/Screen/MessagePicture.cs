@@ -17,7 +17,9 @@ internal static class MessagePicture
         (string Ask, LineText Line)? typing = state.Overlay switch
         {
             Overlay.NameLine name => ("Save as: ", name.Name),
-            Overlay.PlaceLine place => ("Read off at: ", place.Text),
+            Overlay.WorkingName name => ("Save as: ", name.Name),
+            Overlay.PlaceLine { Use: PlaceUse.ReadOff } place => ("Read off at: ", place.Text),
+            Overlay.PlaceLine place => ("Moments about: ", place.Text),
             _ => null,
         };
         if (typing is (string ask, LineText line) && (state.Notice is null || most > 1))

@@ -61,9 +61,18 @@ internal abstract record Overlay
     internal sealed record RecoveryOffer(
         BeamDocument Document, BeamOrigin Origin, string Words, bool HasMore) : Overlay;
 
-    /// <summary>The line in which a place to read off is typed.</summary>
+    /// <summary>The line in which the name of a text file for the working is typed.</summary>
+    /// <param name="Name">The name so far.</param>
+    internal sealed record WorkingName(LineText Name) : Overlay;
+
+    /// <summary>A file stands where a text is to be saved.</summary>
+    /// <param name="Request">The save that was refused.</param>
+    internal sealed record TextQuestion(Effect.SaveText Request) : Overlay;
+
+    /// <summary>The line in which a place is typed.</summary>
     /// <param name="Text">The place so far.</param>
-    internal sealed record PlaceLine(LineText Text) : Overlay;
+    /// <param name="Use">What it is for.</param>
+    internal sealed record PlaceLine(LineText Text, PlaceUse Use = PlaceUse.ReadOff) : Overlay;
 
     /// <summary>All results, to scroll.</summary>
     /// <param name="Choice">The line the person is on, counted from 0.</param>

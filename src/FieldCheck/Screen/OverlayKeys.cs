@@ -26,12 +26,20 @@ internal static class OverlayKeys
                 Overlay.Menu menu => MenuKeys.Press(state, menu, stroke),
                 Overlay.Help help => HelpKeys.Press(state, help, stroke),
                 Overlay.OpenList list => OpenListKeys.Press(state, list, stroke),
-                Overlay.NameLine line => Name(state, line, stroke),
-                Overlay.PlaceLine line => PlotsKeys.Press(state, line, stroke),
+                Overlay.NameLine line => Named(
+                    state,
+                    line.Name,
+                    stroke,
+                    name => FileSteps.SaveAs(state, name, line.Then),
+                    name => line with { Name = name }),
+                Overlay.WorkingName line => Named(
+                    state, line.Name, stroke, name => WorkingFile.Save(state, name), name => new Overlay.WorkingName(name)),
+                Overlay.PlaceLine line => PlaceKeys.Press(state, line, stroke),
                 Overlay.Results results => AllResults.Press(state, results, stroke),
                 Overlay.Settings settings => SettingsKeys.Press(state, settings, stroke),
                 Overlay.UnsavedQuestion question => QuestionKeys.Press(state, question, stroke),
                 Overlay.SaveQuestion question => QuestionKeys.Press(state, question, stroke),
+                Overlay.TextQuestion question => QuestionKeys.Press(state, question, stroke),
                 Overlay.MissingFile question => QuestionKeys.Press(state, question, stroke),
                 Overlay.Details details => DetailKeys.Press(state, details, stroke),
                 _ => throw new UnreachableException(),
@@ -86,18 +94,19 @@ internal static class OverlayKeys
             ? FileSteps.After(state, leave)
             : FileSteps.Leave(state with { Overlay = null }, new AfterSave.Leave());
 
-    private static ScreenStep Name(ScreenState state, Overlay.NameLine line, KeyStroke stroke)
+    private static ScreenStep Named(
+        ScreenState state, LineText line, KeyStroke stroke, Func<string, ScreenStep> save, Func<LineText, Overlay> typed)
     {
         if (stroke is KeyStroke.Named { Key: KeyName.Enter })
         {
-            string name = line.Name.Text.Trim();
+            string name = line.Text.Trim();
             return name.Length == 0
                 ? (state with { Notice = new Notice("A name is needed to save under.", Role.Warn) }).Step()
-                : FileSteps.SaveAs(state, name, line.Then);
+                : save(name);
         }
 
-        return Typed(line.Name, stroke) is LineText typed
-            ? (state with { Overlay = line with { Name = typed } }).Step()
+        return Typed(line, stroke) is LineText next
+            ? (state with { Overlay = typed(next) }).Step()
             : state.Step();
     }
 }

@@ -1,44 +1,11 @@
 using FieldCheck.Mechanics.Response;
 using FieldCheck.Reporting.Drawing;
-using FieldCheck.Sheet.Reading;
 
 namespace FieldCheck.Screen;
 
-/// <summary>Keys pressed in the Plots view, and the reading line in any view.</summary>
+/// <summary>Does what the commands of the Plots view say, and moves the reading line in any view.</summary>
 internal static class PlotsKeys
 {
-    /// <summary>What a key does in the Plots view; what can begin a place opens the line to type it in.</summary>
-    /// <param name="state">The state, nothing lying over the view.</param>
-    /// <param name="stroke">The key.</param>
-    internal static ScreenStep Press(ScreenState state, KeyStroke stroke) => stroke switch
-    {
-        _ when state.Table.Of(stroke, ScreenView.Plots) is ScreenCommand command =>
-            Commands.Run(state, command.Name, stroke),
-        KeyStroke.Text text when text.Grapheme != " " => AskPlace(state, LineText.Of(text.Grapheme)).Step(),
-        KeyStroke.Paste when OverlayKeys.Typed(LineText.Empty, stroke) is LineText line => AskPlace(state, line).Step(),
-        _ => state.Step(),
-    };
-
-    /// <summary>What a key does in the line in which a place is typed.</summary>
-    internal static ScreenStep Press(ScreenState state, Overlay.PlaceLine line, KeyStroke stroke)
-    {
-        if (stroke is KeyStroke.Named { Key: KeyName.Enter })
-        {
-            return Jump(state, line).Step();
-        }
-
-        return OverlayKeys.Typed(line.Text, stroke) is LineText typed
-            ? (state with { Overlay = new Overlay.PlaceLine(typed) }).Step()
-            : state.Step();
-    }
-
-    /// <summary>Opens the line in which a place is typed, where there is something to read off.</summary>
-    /// <param name="state">The state.</param>
-    /// <param name="begun">What stands in it already.</param>
-    internal static ScreenState AskPlace(ScreenState state, LineText begun) => new ShownCurves(state).Beam is null
-        ? state with { Notice = new Notice("There is nothing to read off yet: see the results.", Role.Warn) }
-        : state with { Overlay = new Overlay.PlaceLine(begun) };
-
     /// <summary>Does what a command of the Plots view says.</summary>
     /// <param name="state">The state.</param>
     /// <param name="name">The command.</param>
@@ -67,30 +34,19 @@ internal static class PlotsKeys
         };
     }
 
+    /// <summary>Puts the reading line at a place; outside the Plots view, what acts there is told.</summary>
+    /// <param name="state">The state.</param>
+    /// <param name="position">The place [m from the left end].</param>
+    internal static ScreenState ReadAt(ScreenState state, double position)
+    {
+        ScreenState read = Read(state, _ => position);
+        return state.View != ScreenView.Plots && ReadingLine.On(read) is ReadingLine line
+            ? read with { Notice = new Notice(string.Join(' ', line.Lines(int.MaxValue))) }
+            : read;
+    }
+
     private static ScreenState Read(ScreenState state, Func<ReadingLine, double> to) =>
         ReadingLine.On(state) is ReadingLine line ? state with { Reading = to(line) } : state;
-
-    private static ScreenState Jump(ScreenState state, Overlay.PlaceLine asked)
-    {
-        ScreenState closed = state with { Overlay = null };
-        if (ReadingLine.On(state) is not ReadingLine line || asked.Text.Text.Trim().Length == 0)
-        {
-            return closed;
-        }
-
-        switch (line.Find(asked.Text.Text))
-        {
-            case Reading<double>.Accepted place:
-                ScreenState read = closed with { Reading = place.Value };
-                return state.View == ScreenView.Plots
-                    ? read
-                    : read with { Notice = new Notice(string.Join(' ', (line with { Position = place.Value }).Lines(int.MaxValue))) };
-            case Reading<double>.Refused refused:
-                return state with { Notice = new Notice($"{asked.Text.Text.Trim()}: {refused.Text}", Role.Warn) };
-            default:
-                throw new System.Diagnostics.UnreachableException();
-        }
-    }
 
     private static ScreenState Toggle(ScreenState state, Curve curve)
     {

@@ -12,6 +12,9 @@ internal sealed record Preferences
     /// <summary>How the curves are drawn.</summary>
     internal PlotOptions Plots { get; init; } = new();
 
+    /// <summary>How the working is shown.</summary>
+    internal WorkingOptions Working { get; init; } = new();
+
     /// <summary>The commands and their keys.</summary>
     internal CommandTable Table { get; init; } = CommandTable.Default;
 }

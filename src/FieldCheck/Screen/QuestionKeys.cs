@@ -10,7 +10,7 @@ internal static class QuestionKeys
         KeyStroke.Text { Grapheme: "n" } when offer.HasMore =>
             (state with { Overlay = null }).Step(new Effect.OfferNextRecovery()),
         KeyStroke.Named { Key: KeyName.Escape } => (state with { Overlay = null }).Step(),
-        _ => FormKeys.Press(state with { Overlay = null }, stroke),
+        _ => ScreenViews.Of(state.View).Press(state with { Overlay = null }, stroke),
     };
 
     internal static ScreenStep Press(ScreenState state, Overlay.UnsavedQuestion question, KeyStroke stroke) =>
@@ -34,6 +34,14 @@ internal static class QuestionKeys
         };
     }
 
+    internal static ScreenStep Press(ScreenState state, Overlay.TextQuestion question, KeyStroke stroke) =>
+        Letter(stroke) switch
+        {
+            "o" => (state with { Overlay = null }).Step(question.Request with { Overwrite = true }),
+            "n" => (state with { Overlay = new Overlay.WorkingName(LineText.Empty) }).Step(),
+            _ => state.Step(),
+        };
+
     internal static ScreenStep Press(ScreenState state, Overlay.MissingFile question, KeyStroke stroke) =>
         Letter(stroke) == "n"
             ? FileSteps.Begin(state, BeamOrigin.File(FileSteps.WithExtension(question.Path), null)).Step()
@@ -52,8 +60,8 @@ internal static class QuestionKeys
         Overlay.SaveQuestion { Obstacle: SaveObstacle.ChangedOnDisk } question => (
             $"{question.Request.Save.Path} was changed on disk by someone else.",
             "m keep mine   t take theirs   n save under another name   Esc back"),
-        Overlay.SaveQuestion question => (
-            $"{question.Request.Save.Path} is there already.", "o overwrite it   n another name   Esc back"),
+        Overlay.SaveQuestion question => IsThere(question.Request.Save.Path),
+        Overlay.TextQuestion question => IsThere(question.Request.Path),
         Overlay.MissingFile question =>
             ($"There is no file {question.Path}.", "n begin a new beam of that name   Esc back to the list"),
         Overlay.RecoveryOffer offer => (
@@ -61,6 +69,9 @@ internal static class QuestionKeys
             $"Enter take it up again   {(offer.HasMore ? "n the next one   " : "")}any other key leaves it kept"),
         _ => null,
     };
+
+    private static (string Question, string Keys) IsThere(string path) =>
+        ($"{path} is there already.", "o overwrite it   n another name   Esc back");
 
     private static string? Letter(KeyStroke stroke) => (stroke as KeyStroke.Text)?.Grapheme.ToLowerInvariant();
 }

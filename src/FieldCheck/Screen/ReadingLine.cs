@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using FieldCheck.Mechanics.Response;
 using FieldCheck.Reporting.Tables;
 using FieldCheck.Sheet.Building;
-using FieldCheck.Sheet.Reading;
 using FieldCheck.Sheet.Units;
 
 namespace FieldCheck.Screen;
@@ -68,11 +67,6 @@ internal sealed record ReadingLine(
     internal BeamMark? NextMark(bool right) => right
         ? Marks.FirstOrDefault(mark => mark.Position > Position)
         : Marks.LastOrDefault(mark => mark.Position < Position);
-
-    /// <summary>Finds a place as it was typed; a number without unit has the unit that lengths are shown in.</summary>
-    /// <param name="text">As typed.</param>
-    internal Reading<double> Find(string text) =>
-        BeamPlaces.Find(Beam, CellShorthand.ExpandPlace(text, CellUnits.Of(QuantityKind.Length, Beam.Display.System)));
 
     /// <summary>What is read off, in lines.</summary>
     /// <param name="width">Columns of a line; 20 or more.</param>

@@ -21,6 +21,9 @@ internal enum Role
     /// <summary>A word that says that something does not hold.</summary>
     Bad,
 
+    /// <summary>The name of what stands below it.</summary>
+    Heading,
+
     /// <summary>Drawn things: the beam and its curves.</summary>
     Accent,
 }

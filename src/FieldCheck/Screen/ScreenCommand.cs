@@ -26,11 +26,9 @@ internal sealed record ScreenCommand(
         Name == CommandName.Type ? "type" : string.Join(' ', Keys.Select(KeyStrokeNames.Of));
 
     /// <summary>How the menu reaches it, as "/ c", or "/ v p" for a view; empty where it is not in the menu.</summary>
-    internal string MenuWords => Letter is char letter
-        ? $"/ {letter}"
-        : string.Concat(ScreenViews.All
-            .Where(view => ScreenViews.CommandOf(view) == Name)
-            .Select(view => $"/ v {ScreenViews.LetterOf(view)}"));
+    internal string MenuWords => Letter is char letter ? $"/ {letter}"
+        : ScreenViews.ShownBy(Name) is ViewTraits view ? $"/ v {view.Letter}"
+        : "";
 
     /// <summary>Its first key; how the menu reaches it where it has none.</summary>
     internal string ShortestWords => Keys is [KeyStroke first, ..] ? KeyStrokeNames.Of(first)
@@ -43,10 +41,9 @@ internal sealed record ScreenCommand(
     /// <summary>True: its keys stay as they come, for what it does depends on which of them is pressed.</summary>
     internal bool HasFixedKeys => Name
         is CommandName.Type or CommandName.Enter or CommandName.Move or CommandName.RowEnds or CommandName.Blocks
-        or CommandName.Clear or CommandName.Drop or CommandName.MoveReading;
+        or CommandName.Clear or CommandName.Drop or CommandName.MoveReading or CommandName.Scroll;
 
     /// <summary>True: it works in a view.</summary>
     /// <param name="view">The view.</param>
-    internal bool IsIn(ScreenView view) => Group == CommandGroup.Beam
-        || (view == ScreenView.Plots ? Group == CommandGroup.Plots : Group is CommandGroup.Cell or CommandGroup.Row);
+    internal bool IsIn(ScreenView view) => Group == CommandGroup.Beam || ScreenViews.Of(view).Groups.Contains(Group);
 }

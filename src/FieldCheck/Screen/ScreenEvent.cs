@@ -19,6 +19,11 @@ internal abstract record ScreenEvent
     /// <param name="Target">What.</param>
     internal sealed record Click(LinkTarget Target) : ScreenEvent;
 
+    /// <summary>The window has another size.</summary>
+    /// <param name="Width">Columns.</param>
+    /// <param name="Height">Lines.</param>
+    internal sealed record Resized(int Width, int Height) : ScreenEvent;
+
     /// <summary>A file was written as asked.</summary>
     /// <param name="Path">Where.</param>
     /// <param name="Text">What stands there now.</param>
@@ -30,6 +35,17 @@ internal abstract record ScreenEvent
     /// <param name="Obstacle">Why not.</param>
     /// <param name="Text">What the system said; may be empty.</param>
     internal sealed record SaveRefused(string Path, SaveObstacle Obstacle, string Text) : ScreenEvent;
+
+    /// <summary>A text was written as asked.</summary>
+    /// <param name="Path">Where.</param>
+    /// <param name="At">The time of day, as "09:41".</param>
+    internal sealed record TextSaved(string Path, string At) : ScreenEvent;
+
+    /// <summary>A text was not written.</summary>
+    /// <param name="Request">What was asked.</param>
+    /// <param name="Obstacle">Why not.</param>
+    /// <param name="Text">What the system said; may be empty.</param>
+    internal sealed record TextRefused(Effect.SaveText Request, SaveObstacle Obstacle, string Text) : ScreenEvent;
 
     /// <summary>A file was opened.</summary>
     /// <param name="Path">Which.</param>

@@ -20,7 +20,8 @@ internal static class ScreenPicture
         int title = height >= LeastWithTitle ? 1 : 0;
         int message = height >= LeastWithMessage ? 1 : 0;
         int keys = height >= LeastWithKeys ? 1 : 0;
-        Picture body = Body(state, width, height - title - message - keys);
+        state = state with { Size = (width, height) };
+        Picture body = Body(state, width, BodyHeight(height));
         (int X, int Y)? cursor = body.Cursor is (int x, int y) ? (x, y + title) : null;
         (ImmutableArray<PictureLine> told, int? caret) = MessagePicture.Of(state, width, RoomForMessage(body, height));
         int over = Math.Max(told.Length - 1, 0);
@@ -33,6 +34,16 @@ internal static class ScreenPicture
         ];
         return new Picture(lines, caret is int column && message > 0 ? (column, title + body.Lines.Length) : cursor);
     }
+
+    /// <summary>The lines that a view has of a window.</summary>
+    /// <param name="height">Lines of the window; 1 or more.</param>
+    internal static int BodyHeight(int height) => height switch
+    {
+        >= LeastWithTitle => height - 3,
+        >= LeastWithKeys => height - 2,
+        >= LeastWithMessage => height - 1,
+        _ => height,
+    };
 
     // A long message reaches up over the view rather than being cut, for it ends with what would be right; where the
     // person is, stays to be seen.
@@ -47,9 +58,7 @@ internal static class ScreenPicture
             return over;
         }
 
-        Picture view = state.View == ScreenView.Beam
-            ? BeamViewPicture.Of(state, width, height)
-            : PlotsViewPicture.Of(state, width, height);
+        Picture view = ScreenViews.Of(state.View).Draw(state, width, height);
         return state.Overlay is Overlay.Menu menu ? MenuPicture.Over(state, menu, view, width) : view;
     }
 }

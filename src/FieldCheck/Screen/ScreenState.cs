@@ -54,6 +54,22 @@ internal sealed record ScreenState
     /// <summary>True: only ASCII can be shown.</summary>
     internal bool IsAsciiOnly { get; init; }
 
+    /// <summary>Columns and lines of the window as it was last told.</summary>
+    internal (int Width, int Height) Size { get; init; } = (80, 24);
+
+    /// <summary>The point that the working takes moments about; null: the one that leaves fewest unknowns.</summary>
+    internal MomentPoint? About { get; init; }
+
+    /// <summary>The line of the working that is uppermost where there are enough below it, counted from 0.</summary>
+    internal int WorkingTop { get; init; }
+
+    /// <summary>The working of what is shown; like the results, it follows every event.</summary>
+    internal ShownWorking Worked
+    {
+        get => field ?? ShownWorking.Of(null, this);
+        init;
+    }
+
     /// <summary>Where the reading line was put [m from the left end]; null: nowhere yet.</summary>
     internal double? Reading { get; init; }
 

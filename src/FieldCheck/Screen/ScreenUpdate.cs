@@ -14,6 +14,9 @@ internal static class ScreenUpdate
         {
             ScreenEvent.Key key => Press(state, key.Stroke),
             ScreenEvent.Click click => Clicks.Apply(state, click.Target),
+            ScreenEvent.Resized size => (state with { Size = (size.Width, size.Height) }).Step(),
+            ScreenEvent.TextSaved saved => FileAnswers.TextSaved(state, saved),
+            ScreenEvent.TextRefused refused => FileAnswers.TextRefused(state, refused),
             ScreenEvent.Saved saved => FileAnswers.Saved(state, saved),
             ScreenEvent.SaveRefused refused => FileAnswers.SaveRefused(state, refused),
             ScreenEvent.Opened opened => FileAnswers.Opened(state, opened),
@@ -47,7 +50,7 @@ internal static class ScreenUpdate
         ScreenState told = state with { Notice = isStillUnread ? state.Notice : null, ReadBack = null };
         ScreenStep step = told.Overlay is Overlay overlay
             ? OverlayKeys.Press(told, overlay, stroke)
-            : FormKeys.Press(told, stroke);
+            : ScreenViews.Of(told.View).Press(told, stroke);
 
         // What was dropped can be had back by the very next key only.
         return step.State.Dropped is not null && step.State.Dropped == state.Dropped

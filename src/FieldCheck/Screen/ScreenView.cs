@@ -8,4 +8,7 @@ internal enum ScreenView
 
     /// <summary>Shear, moment and deflection, large.</summary>
     Plots,
+
+    /// <summary>The reactions worked by hand.</summary>
+    Working,
 }

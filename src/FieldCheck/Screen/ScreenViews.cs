@@ -2,20 +2,61 @@ using System.Collections.Immutable;
 
 namespace FieldCheck.Screen;
 
-/// <summary>The views in their order.</summary>
+/// <summary>The views in their order, and what sets each apart: a further view is one row more.</summary>
 internal static class ScreenViews
 {
+    private static readonly ImmutableArray<ViewTraits> Rows =
+    [
+        new()
+        {
+            View = ScreenView.Beam,
+            Command = CommandName.BeamView,
+            Letter = 'b',
+            Groups = [CommandGroup.Cell, CommandGroup.Row],
+            Draw = BeamViewPicture.Of,
+            Press = FormKeys.Press,
+            Change = Commands.InForm,
+            Says = MessageLine.OfForm,
+            Help = HelpLines.InAMinute,
+        },
+        new()
+        {
+            View = ScreenView.Plots,
+            Command = CommandName.PlotsView,
+            Letter = 'p',
+            Groups = [CommandGroup.Plots],
+            Draw = PlotsViewPicture.Of,
+            Press = (state, stroke) => PlaceKeys.Press(state, stroke, PlaceUse.ReadOff),
+            Change = PlotsKeys.Change,
+            Says = MessageLine.OfResults,
+            Help = _ => HelpLines.ReadingOff,
+            Hints = ["Left Right read", "type a place"],
+        },
+        new()
+        {
+            View = ScreenView.Working,
+            Command = CommandName.WorkingView,
+            Letter = 'w',
+            Groups = [CommandGroup.Working],
+            Draw = WorkingViewPicture.Of,
+            Press = (state, stroke) => PlaceKeys.Press(state, stroke, PlaceUse.MomentsAbout),
+            Change = WorkingKeys.Change,
+            Says = WorkingWords.Where,
+            Help = HelpLines.FollowingTheWorking,
+            Hints = ["Up Down scroll"],
+        },
+    ];
+
     /// <summary>All views, as the title line names them.</summary>
-    internal static ImmutableArray<ScreenView> All { get; } = [ScreenView.Beam, ScreenView.Plots];
+    internal static ImmutableArray<ScreenView> All { get; } = [.. Rows.Select(row => row.View)];
 
-    /// <summary>The command that shows a view.</summary>
+    /// <summary>What sets a view apart.</summary>
     /// <param name="view">The view.</param>
-    internal static CommandName CommandOf(ScreenView view) =>
-        view == ScreenView.Beam ? CommandName.BeamView : CommandName.PlotsView;
+    internal static ViewTraits Of(ScreenView view) => Rows.First(row => row.View == view);
 
-    /// <summary>The letter that stands for a view on the menu's page of views.</summary>
-    /// <param name="view">The view.</param>
-    internal static char LetterOf(ScreenView view) => char.ToLowerInvariant(view.ToString()[0]);
+    /// <summary>The view that a command shows; null: it shows none.</summary>
+    /// <param name="name">The command.</param>
+    internal static ViewTraits? ShownBy(CommandName name) => Rows.FirstOrDefault(row => row.Command == name);
 
     /// <summary>The view so many further on, round.</summary>
     /// <param name="view">The view.</param>

@@ -26,10 +26,14 @@ internal static class SettingsLines
             new("curves", plots.IsFilled ? "filled" : "outlined", With(plots with { IsFilled = !plots.IsFilled })),
             new("sagging moment", plots.IsSagDown ? "drawn below" : "drawn above", With(plots with { IsSagDown = !plots.IsSagDown })),
             new("curves drawn in", plots.Glyphs == PlotGlyphs.Ascii ? "ASCII" : "half blocks", With(plots.WithOtherGlyphs())),
+            new("form of the working", now.Working.IsShort ? "short" : "full", WithWorking(now.Working with { IsShort = !now.Working.IsShort })),
+            new("names of its steps", now.Working.HasStepNames ? Shown : Hidden, WithWorking(now.Working with { HasStepNames = !now.Working.HasStepNames })),
         ];
 
         SettingsLine OfCurve(string words, Curve curve) =>
             new(words, plots.Curves.Contains(curve) ? Shown : Hidden, With(plots.Toggled(curve)));
+
+        Preferences WithWorking(WorkingOptions changed) => now with { Working = changed };
 
         Preferences With(PlotOptions changed) => now with { Plots = changed };
     }

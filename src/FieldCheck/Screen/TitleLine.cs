@@ -18,7 +18,8 @@ internal static class TitleLine
     internal static PictureLine Of(ScreenState state, int width, bool isSmall)
     {
         string units = Editor.SystemOf(state.Document) == UnitSystem.Us ? "lbf kip ft in" : "kN m mm";
-        bool isTyped = state.Overlay is Overlay.Details or Overlay.OpenList or Overlay.NameLine or Overlay.PlaceLine;
+        bool isTyped = state.Overlay is Overlay.Details or Overlay.OpenList or Overlay.NameLine
+            or Overlay.WorkingName or Overlay.PlaceLine;
         string last = isTyped ? Back : isSmall ? Small : Help;
         string[] names = [.. ScreenViews.All.Select(view => view == state.View ? $"[{view}]" : view.ToString())];
         string views = string.Join(' ', names);
@@ -45,7 +46,7 @@ internal static class TitleLine
             foreach ((ScreenView view, string name) in ScreenViews.All.Zip(names))
             {
                 line.Add(view == ScreenViews.All[0] ? "" : " ")
-                    .Add(name, target: new LinkTarget.Command(ScreenViews.CommandOf(view)));
+                    .Add(name, target: new LinkTarget.Command(ScreenViews.Of(view).Command));
             }
         }
 

@@ -14,6 +14,8 @@ internal static class PreferencesText
 
     private static readonly ImmutableArray<(string Word, bool Value)> Sides = [("up", false), ("down", true)];
 
+    private static readonly ImmutableArray<(string Word, bool IsShort)> Forms = [("full", false), ("short", true)];
+
     /// <summary>The themes by name.</summary>
     internal static ImmutableArray<(string Word, Theme Value)> Themes { get; } =
         [("terminal", Theme.Terminal), ("mono", Theme.Mono), ("high contrast", Theme.HighContrast)];
@@ -51,6 +53,11 @@ internal static class PreferencesText
                 IsFilled = Find(Truths, "plots.filled", plots.Filled, own.Plots.IsFilled),
                 IsSagDown = Find(Sides, "plots.sag", plots.Sag, own.Plots.IsSagDown),
                 Glyphs = Find(Glyphs, "plots.glyphs", plots.Glyphs, own.Plots.Glyphs),
+            },
+            Working = new WorkingOptions
+            {
+                IsShort = Find(Forms, "working.form", settings.Working.Form, own.Working.IsShort),
+                HasStepNames = Find(Truths, "working.step_names", settings.Working.StepNames, own.Working.HasStepNames),
             },
             Table = table,
         };
@@ -92,6 +99,12 @@ internal static class PreferencesText
                 Filled = Word(Truths, settings.Plots.Filled, plots.IsFilled, own.Plots.IsFilled),
                 Sag = Word(Sides, settings.Plots.Sag, plots.IsSagDown, own.Plots.IsSagDown),
                 Glyphs = Word(Glyphs, settings.Plots.Glyphs, plots.Glyphs, own.Plots.Glyphs),
+            },
+            Working = new WorkingSettings
+            {
+                Form = Word(Forms, settings.Working.Form, preferences.Working.IsShort, own.Working.IsShort),
+                StepNames = Word(
+                    Truths, settings.Working.StepNames, preferences.Working.HasStepNames, own.Working.HasStepNames),
             },
         };
     }

@@ -20,6 +20,7 @@ internal sealed record Palette(Theme Theme, bool HasColour = true, bool IsUtf8 =
     private static Attribute Mono(Role role) => role switch
     {
         Role.Focus => Plain(TextStyle.Reverse),
+        Role.Heading => Plain(TextStyle.Bold | TextStyle.Underline),
         Role.Good or Role.Warn => Plain(TextStyle.Bold),
         Role.Bad => Plain(TextStyle.Bold | TextStyle.Reverse),
         _ => Plain(TextStyle.None),
@@ -37,6 +38,7 @@ internal sealed record Palette(Theme Theme, bool HasColour = true, bool IsUtf8 =
     {
         (Theme.Mono, _) => Mono(role),
         (Theme.HighContrast, Role.Focus) => OnBlack(ColorName16.White, TextStyle.Bold | TextStyle.Reverse),
+        (Theme.HighContrast, Role.Heading) => OnBlack(ColorName16.White, TextStyle.Bold | TextStyle.Underline),
         (Theme.HighContrast, Role.Good) => OnBlack(ColorName16.White, TextStyle.Bold),
         (Theme.HighContrast, Role.Warn) => OnBlack(ColorName16.BrightYellow, TextStyle.Bold),
         (Theme.HighContrast, Role.Bad) => OnBlack(ColorName16.BrightYellow, TextStyle.Bold | TextStyle.Reverse),
@@ -44,6 +46,7 @@ internal sealed record Palette(Theme Theme, bool HasColour = true, bool IsUtf8 =
         (_, Role.Faint) => Coloured(ColorName16.DarkGray, TextStyle.None),
         (_, Role.Warn) => Coloured(ColorName16.BrightYellow, TextStyle.Bold),
         (_, Role.Bad) => Coloured(ColorName16.BrightYellow, TextStyle.Bold | TextStyle.Reverse),
+        (_, Role.Heading) => Coloured(ColorName16.BrightCyan, TextStyle.Bold | TextStyle.Underline),
         (_, Role.Accent) => Coloured(ColorName16.BrightCyan, TextStyle.None),
         _ => Mono(role),
     };

@@ -28,6 +28,8 @@ internal sealed class ScreenEffects(StartRequest start)
         {
             case Effect.Save save:
                 return Save(save);
+            case Effect.SaveText save:
+                return SaveText(save);
             case Effect.Open open:
                 return Open(open);
             case Effect.FindBeams find:
@@ -170,6 +172,14 @@ internal sealed class ScreenEffects(StartRequest start)
             BeamFileSaving.ChangedOnDisk => new ScreenEvent.SaveRefused(save.Path, SaveObstacle.ChangedOnDisk, ""),
             BeamFileSaving.Failed failed => new ScreenEvent.SaveRefused(save.Path, SaveObstacle.Refused, failed.Text),
             _ => throw new System.Diagnostics.UnreachableException(),
+        };
+
+    private ScreenEvent SaveText(Effect.SaveText save) =>
+        BeamFileStore.SaveText(Full(save.Path), save.Text, save.Overwrite) switch
+        {
+            BeamFileSaving.Saved => new ScreenEvent.TextSaved(save.Path, TimeOfDay()),
+            BeamFileSaving.Failed failed => new ScreenEvent.TextRefused(save, SaveObstacle.Refused, failed.Text),
+            _ => new ScreenEvent.TextRefused(save, SaveObstacle.Exists, ""),
         };
 
     private string TimeOfDay() => start.Clock.GetLocalNow().ToString("HH:mm", CultureInfo.InvariantCulture);

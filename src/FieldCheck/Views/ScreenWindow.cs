@@ -37,7 +37,11 @@ internal sealed class ScreenWindow : Runnable
     /// <summary>Lets something happen to the screen and performs what follows from it.</summary>
     internal void Happen(ScreenEvent first)
     {
-        Queue<ScreenEvent> happenings = new([first]);
+        // How far a key scrolls depends on the window as it is when the key is pressed.
+        bool isResized = _view.Viewport is { Width: > 0, Height: > 0 } window && (window.Width, window.Height) != State.Size;
+        Queue<ScreenEvent> happenings = new(isResized
+            ? [new ScreenEvent.Resized(_view.Viewport.Width, _view.Viewport.Height), first]
+            : [first]);
         while (happenings.TryDequeue(out ScreenEvent? happening))
         {
             ScreenStep step = ScreenUpdate.Apply(State, happening);

@@ -63,6 +63,19 @@ public sealed class BeamFileStoreTests : IDisposable
     }
 
     [Fact]
+    public void TextThatIsNoBeam_IsWritten_AndOverAnotherOnlyWhenThePersonAgrees()
+    {
+        string path = Path.Combine(_folder.FullName, "working.txt");
+
+        Assert.IsType<BeamFileSaving.Saved>(BeamFileStore.SaveText(path, "one\n", overwrite: false));
+        Assert.Equal(new BeamFileSaving.Exists(), BeamFileStore.SaveText(path, "two\n", overwrite: false));
+        Assert.Equal("one\n", File.ReadAllText(path));
+
+        Assert.IsType<BeamFileSaving.Saved>(BeamFileStore.SaveText(path, "two\n", overwrite: true));
+        Assert.Equal("two\n"u8, File.ReadAllBytes(path));
+    }
+
+    [Fact]
     public void FileThatIsGoneMeanwhile_IsWrittenAgain()
     {
         Assert.Equal(new BeamFileSaving.Saved(New), BeamFileStore.Save(Beam, New, Old, overwrite: false));

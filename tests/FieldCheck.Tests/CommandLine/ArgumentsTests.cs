@@ -38,6 +38,25 @@ public sealed class ArgumentsTests
     }
 
     [Fact]
+    public void Working_TakesItsOptionsInAnyOrderAndBothSpellings()
+    {
+        Request.Working working = Assert.IsType<Request.Working>(
+            Asked("working", "--about", "A + 4 ft", "--short", "one.toml", "--units=si", "--no-step-names", "--combination=all"));
+
+        Assert.Equal(
+            new Request.Working("one.toml")
+            {
+                About = "A + 4 ft",
+                Combination = "all",
+                IsShort = true,
+                HasStepNames = false,
+                Units = UnitSystem.Si,
+            },
+            working);
+        Assert.Equal(new Request.Working("-"), Asked("working", "-"));
+    }
+
+    [Fact]
     public void Place_MayBeginWithAMinus() =>
         Assert.Equal<string>(["-4 ft"], Assert.IsType<Request.Check>(Asked("check", "a.toml", "--at", "-4 ft")).Places);
 
@@ -63,7 +82,6 @@ public sealed class ArgumentsTests
     [InlineData("There is no option --frobnicate.", "--frobnicate")]
     [InlineData("There is no option -x.", "-x")]
     [InlineData("There is no command chekc. Did you mean check?", "chekc", "a.toml")]
-    [InlineData("There is no command working.", "working", "a.toml")]
     [InlineData("There is no command report.", "report", "a.toml", "b.pdf")]
     [InlineData("There is no command batch.", "batch", "a.toml", "b.toml")]
     [InlineData("The form takes one file. To check several: fieldcheck check a.toml b.toml.", "a.toml", "b.toml")]
@@ -75,7 +93,18 @@ public sealed class ArgumentsTests
     [InlineData("--at needs a value after it: PLACE.", "check", "a.toml", "--at=")]
     [InlineData("--json takes no value.", "check", "a.toml", "--json=yes")]
     [InlineData("--json belongs to the command check: fieldcheck check FILE --json.", "a.toml", "--json")]
-    [InlineData("--at belongs to the command check: fieldcheck check FILE --at.", "presets", "--at", "end")]
+    [InlineData("--at belongs to the command check: fieldcheck check FILE --at PLACE.", "presets", "--at", "end")]
+    [InlineData("--json belongs to the command check: fieldcheck check FILE --json.", "working", "a.toml", "--json")]
+    [InlineData("--about belongs to the command working: fieldcheck working FILE --about PLACE.", "check", "a.toml", "--about", "B")]
+    [InlineData("--short belongs to the command working: fieldcheck working FILE --short.", "a.toml", "--short")]
+    [InlineData("--units belongs to the commands check and working: fieldcheck check FILE --units us or si.", "a.toml", "--units", "us")]
+    [InlineData("--units takes us or si, not 'metric'.", "working", "a.toml", "--units", "metric")]
+    [InlineData("There is no option --abuot. Did you mean --about?", "working", "a.toml", "--abuot", "B")]
+    [InlineData("--about needs a value after it: PLACE.", "working", "a.toml", "--about")]
+    [InlineData("There is no command worknig. Did you mean working?", "worknig", "a.toml", "b.toml")]
+    [InlineData("working needs a file: fieldcheck working bearer.toml, or - for standard input.", "working", "--short")]
+    [InlineData("working takes one file, and 'b.toml' stands after it.", "working", "a.toml", "b.toml")]
+    [InlineData("The file has no name: '' stands where it should.", "working", "")]
     [InlineData("presets takes nothing after it, and 'mine' stands there.", "presets", "mine")]
     [InlineData("--paths takes nothing after it, and 'a.toml' stands there.", "--paths", "a.toml")]
     [InlineData("The file has no name: '' stands where it should.", "")]

@@ -53,10 +53,12 @@ public sealed class ExecutableTests : IDisposable
     public void ExitStatus_ReachesTheShell(int expected, params string[] words) =>
         Assert.Equal(expected, Executable.Start(words).Finish().Status);
 
-    [Fact]
-    public void ClosedPipe_EndsQuietly()
+    [Theory]
+    [InlineData("check")]
+    [InlineData("working")]
+    public void ClosedPipe_EndsQuietly(string command)
     {
-        using Process process = Executable.Start(["check", "-"]);
+        using Process process = Executable.Start([command, "-"]);
 
         // It cannot write before it has its input, and by then nobody reads.
         process.StandardOutput.Dispose();
@@ -110,6 +112,7 @@ public sealed class ExecutableTests : IDisposable
     [InlineData("check", "-")]
     [InlineData("check", "-", "--json")]
     [InlineData("check", "-", "--plain")]
+    [InlineData("working", "-")]
     [InlineData("presets")]
     [InlineData("--help")]
     [InlineData("--paths")]

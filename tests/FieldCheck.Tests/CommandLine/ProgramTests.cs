@@ -25,27 +25,30 @@ public sealed class ProgramTests : IDisposable
         Assert.Equal(0, status);
         Assert.Equal("", _around.Complaints);
         Assert.True(Where("Examples") < Where("Commands"));
-        Assert.All(Arguments.Commands, command => Assert.Contains("  " + command, _around.Written));
+        Assert.All(CommandWords.All, command => Assert.Contains("  " + command, _around.Written));
         Assert.All(
-            Option.All.Where(option => !option.IsForCheckOnly),
+            Option.All.Where(option => option.Commands.IsEmpty),
             option => Assert.Contains("  " + option.Name, _around.Written));
 
         int Where(string heading) => _around.Written.IndexOf(heading, StringComparison.Ordinal);
     }
 
-    [Fact]
-    public void HelpOfCheck_NamesEveryOptionOfCheck()
+    [Theory]
+    [InlineData("check", 3)]
+    [InlineData("working", 5)]
+    public void HelpOfACommand_NamesEveryOptionOfIt(string command, int options)
     {
-        _around.Run("check", "--help");
+        _around.Run(command, "--help");
 
-        Assert.All(
-            Option.All.Where(option => option.IsForCheckOnly),
-            option => Assert.Contains("  " + option.Name, _around.Written));
+        string[] own = [.. Option.All.Where(option => option.Commands.Contains(command)).Select(option => option.Name)];
+        Assert.Equal(options, own.Length);
+        Assert.All(own, option => Assert.Contains("  " + option, _around.Written));
     }
 
     [Theory]
     [InlineData("--help")]
     [InlineData("check", "--help")]
+    [InlineData("working", "--help")]
     [InlineData("presets", "--help")]
     public void Help_FitsEightyColumnsOfPlainText(params string[] words)
     {

@@ -119,6 +119,38 @@ public sealed class PlainConversationTests
     private const string Abandoned = "abandoned.toml";
 
     // As if its process had gone.
+    [Theory]
+    [InlineData("working about Z", "Z is no place: no support is called Z")]
+    [InlineData("working 3", "Working how? As: working, working short, working about B, working save NAME.")]
+    [InlineData("working about", "Working how? As: working, working short, working about B, working save NAME.")]
+    public void WorkingAskedWrongly_IsSaid(string line, string said)
+    {
+        using Talk talk = new();
+
+        Assert.StartsWith(said, talk.Say(line).Answer);
+    }
+
+    [Fact]
+    public void Working_IsSavedAboutThePointLastNamed_AndNeverOverAFileUnasked()
+    {
+        using Talk talk = new();
+        talk.Say("working about B short", "working save site", "working", "working save site");
+        string about = File.ReadAllText(talk.PathOf("site.txt"));
+        Assert.StartsWith("Working by hand: Bearer of a loading platform", about);
+        Assert.Contains("site.txt is there already.", talk.Written);
+
+        talk.Say("perhaps");
+        Assert.Equal("Answer overwrite, name or back.", talk.Answer);
+        talk.Say("back");
+        Assert.Equal("Not saved.", talk.Answer);
+        Assert.Equal(about, File.ReadAllText(talk.PathOf("site.txt")));
+
+        talk.Say("working save", "second");
+        Assert.True(File.Exists(talk.PathOf("second.txt")));
+        talk.Say("working save site", "overwrite");
+        Assert.Equal(File.ReadAllText(talk.PathOf("second.txt")), File.ReadAllText(talk.PathOf("site.txt")));
+    }
+
     private static void Abandon(Talk talk)
     {
         string left = Path.Combine(talk.Recovery, Abandoned);

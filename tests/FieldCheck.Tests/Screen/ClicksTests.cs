@@ -167,7 +167,7 @@ public sealed class ClicksTests
                 Desk desk = new(Beams.Trench, Trench) { Choices = Choices.OfEveryKind };
                 foreach ((int x, int y, int key) in clicks)
                 {
-                    desk.Press(key switch { 0 => "7", 1 => "/", 2 => "F4", 3 => "F3", 4 => "? Down", 5 => "Enter", 6 => "^O", _ => "" });
+                    desk.Press(key switch { 0 => "7", 1 => "/", 2 => "F4", 3 => "F3", 4 => "? Down", 5 => "Enter", 6 => "^O", 7 => "F5", _ => "" });
                     if (desk.Show(80, 24).TargetAt(x, y) is LinkTarget target)
                     {
                         desk.Happen(new ScreenEvent.Click(target));

@@ -37,7 +37,7 @@ public sealed class CommandTableTests
             key is KeyStroke.Control or KeyStroke.Named { Key: >= KeyName.F1 and <= KeyName.F9 })),
         command =>
         {
-            bool isView = ScreenViews.All.Any(view => ScreenViews.CommandOf(view) == command.Name);
+            bool isView = ScreenViews.ShownBy(command.Name) is not null;
             bool hasPlainKey = command.Keys.Any(key => key is KeyStroke.Text);
             Assert.True(command.Letter is not null || isView || hasPlainKey, command.Words);
         });
@@ -57,11 +57,19 @@ public sealed class CommandTableTests
     }
 
     [Fact]
-    public void HelpLines_FitAWindowOf80Columns_AndTheFirstPageOneOf60()
+    public void HelpLines_FitAWindowOf80Columns_AndTheFirstPageOneOf60() => Assert.All(ScreenViews.All, view =>
     {
-        Assert.All(HelpLines.Of(Table, ScreenView.Beam, ""), line =>
+        Assert.All(HelpLines.Of(Table, view, ""), line =>
             Assert.InRange((line.Command is null ? 0 : 23) + line.Words.Length, 0, 78));
-        Assert.All(HelpLines.InAMinute(Table), line => Assert.InRange(line.Length, 1, 58));
+        Assert.All(ScreenViews.Of(view).Help(Table), line => Assert.InRange(line.Length, 1, 58));
+    });
+
+    [Fact]
+    public void EveryView_HasAKeyAndALetterOfItsOwn()
+    {
+        Assert.Equal(Enum.GetValues<ScreenView>(), ScreenViews.All);
+        Assert.Distinct(ScreenViews.All.Select(view => ScreenViews.Of(view).Letter));
+        Assert.Distinct(ScreenViews.All.SelectMany(view => Table[ScreenViews.Of(view).Command].Keys));
     }
 
     [Theory]

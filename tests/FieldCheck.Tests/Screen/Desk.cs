@@ -34,6 +34,9 @@ internal sealed class Desk
 
     internal Dictionary<string, BeamFileText> Files { get; } = [];
 
+    /// <summary>What was saved besides beams.</summary>
+    internal Dictionary<string, string> Texts { get; } = [];
+
     /// <summary>What the list of beams shows besides the files here.</summary>
     internal ImmutableArray<BeamChoice> Choices { get; set; } = [];
 
@@ -105,6 +108,11 @@ internal sealed class Desk
             case Effect.Save save:
                 Files[save.Path] = save.Text;
                 return new ScreenEvent.Saved(save.Path, save.Text, "09:41");
+            case Effect.SaveText save when !save.Overwrite && Texts.ContainsKey(save.Path):
+                return new ScreenEvent.TextRefused(save, SaveObstacle.Exists, "");
+            case Effect.SaveText save:
+                Texts[save.Path] = save.Text;
+                return new ScreenEvent.TextSaved(save.Path, "09:41");
             case Effect.Open open:
                 return Open(open);
             default:

@@ -110,12 +110,17 @@ public sealed class KeyScriptTests
         [
             desk.State.View == ScreenView.Beam ? "" : $"view: {desk.State.View}",
             desk.State.Reading is double place ? string.Create(CultureInfo.InvariantCulture, $"reading: {place:0.000} m") : "",
+            desk.State.About is MomentPoint about
+                ? string.Create(CultureInfo.InvariantCulture, $"moments about: {about.Support} {about.Position:0.000} m")
+                : "",
             desk.State.Overlay is Overlay over ? $"over: {over.GetType().Name}" : "",
-            desk.State.Preferences == new Preferences() ? "" : $"curves: {string.Join(' ', plots.Curves)}"
+            desk.State.Preferences.Working == new WorkingOptions() ? "" : WorkingWords.Form(desk.State.Preferences.Working),
+            desk.State.Preferences.Plots == new PlotOptions() ? "" : $"curves: {string.Join(' ', plots.Curves)}"
                 + $"{(plots.IsFilled ? "" : ", outlined")}{(plots.IsSagDown ? ", sag down" : "")}, {plots.Glyphs}",
             .. desk.Effects.Select(effect => effect switch
             {
                 Effect.Save save => $"asked to save: {save.Path}",
+                Effect.SaveText save => $"asked to save the text: {save.Path}",
                 Effect.Quit or Effect.Redraw or Effect.FindBeams or Effect.KeepPreferences => $"asked to: {effect.GetType().Name}",
                 _ => "",
             }),

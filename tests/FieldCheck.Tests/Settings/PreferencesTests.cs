@@ -23,6 +23,9 @@ public sealed class PreferencesTests : IDisposable
             filled = false
             sag = "down"
             glyphs = "half blocks"
+            [working]
+            form = "short"
+            step_names = false
             [keys]
             save = "F5"
             """);
@@ -39,6 +42,7 @@ public sealed class PreferencesTests : IDisposable
                 Glyphs = PlotGlyphs.HalfBlocks,
             },
             read.Preferences.Plots);
+        Assert.Equal(new WorkingOptions { IsShort = true, HasStepNames = false }, read.Preferences.Working);
         Assert.Equal("F5", read.Preferences.Table.KeyOf(CommandName.Save));
     }
 
@@ -56,6 +60,7 @@ public sealed class PreferencesTests : IDisposable
     [InlineData("mouse = 1", "1:9: mouse: '1' is none of true, false")]
     [InlineData("[plots]\ncurves = [\"shear\", \"slope\"]", "2:21: plots.curves[2]: 'slope' is none of shear, moment, deflection, axial")]
     [InlineData("[plots]\nsag = \"left\"", "2:8: plots.sag: 'left' is none of up, down")]
+    [InlineData("[working]\nform = \"long\"", "2:9: working.form: 'long' is none of full, short")]
     [InlineData("[keys]\nsave = \"F5 F99\"", "2:12: keys.save: 'F99' is no key, as ^D, F5, Tab or = are")]
     [InlineData("thme = \"mono\"\nmouse = true", "1:1: thme: unknown key; did you mean theme?")]
     public void OneSlip_AndNoneOfItIsUsed(string text, string said)
@@ -71,13 +76,13 @@ public sealed class PreferencesTests : IDisposable
     {
         string text = "# mine\ntheme = \"mono\"\n\n[keys]\nsave = \"F5\"\n";
         Preferences read = Read(text).Preferences;
-        Preferences wanted = read with { Plots = read.Plots with { IsSagDown = true, Curves = [Curve.Moment] } };
+        Preferences wanted = read with { Plots = read.Plots with { IsSagDown = true, Curves = [Curve.Moment] }, Working = new WorkingOptions { IsShort = true } };
         SettingsFile file = new(Path.Combine(_folder, "settings.toml"));
 
         Assert.Null(file.Change(settings => PreferencesText.Write(settings, wanted)));
 
         Preferences again = PreferencesReading.Of(file).Preferences;
-        Assert.Equal(wanted.Plots, again.Plots);
+        Assert.Equal((wanted.Plots, wanted.Working), (again.Plots, again.Working));
         Assert.Equal(Theme.Mono, again.Theme);
         Assert.Equal("F5", again.Table.KeyOf(CommandName.Save));
         Assert.StartsWith(text.Split("\n\n")[0], File.ReadAllText(file.Path), StringComparison.Ordinal);

@@ -1,0 +1,52 @@
+using System.Collections.Immutable;
+using FieldCheck.Sheet.Reading;
+using FieldCheck.Sheet.Units;
+
+namespace FieldCheck.CommandLine;
+
+/// <summary>Reads what the commands on beam files ask for.</summary>
+internal static class FileRequests
+{
+    /// <summary>What check asks for.</summary>
+    /// <param name="words">The words of the command line.</param>
+    /// <param name="files">The operands behind the command.</param>
+    internal static Reading<Request> Check(Words words, ImmutableArray<string> files) =>
+        UnitsOf(words).Then(units => files switch
+        {
+            [] => Refuse("check needs a file: fieldcheck check bearer.toml, or - for standard input."),
+            _ when files.Contains("") => Refuse("A file has no name: '' stands among the files."),
+            _ when files.Count(file => file == "-") > 1 => Refuse("- stands twice: standard input can be read once."),
+            _ => Accept(new Request.Check(files, words.Has(Option.Json), words.ValuesOf(Option.At), units)),
+        });
+
+    /// <summary>What working asks for.</summary>
+    /// <param name="words">The words of the command line.</param>
+    /// <param name="files">The operands behind the command.</param>
+    internal static Reading<Request> Working(Words words, ImmutableArray<string> files) =>
+        UnitsOf(words).Then(units => files switch
+        {
+            [] => Refuse("working needs a file: fieldcheck working bearer.toml, or - for standard input."),
+            [""] => Refuse("The file has no name: '' stands where it should."),
+            [string file] => Accept(new Request.Working(file)
+            {
+                About = words.ValuesOf(Option.About).LastOrDefault(),
+                Combination = words.ValuesOf(Option.Combination).LastOrDefault(),
+                IsShort = words.Has(Option.Short),
+                HasStepNames = !words.Has(Option.NoStepNames),
+                Units = units,
+            }),
+            [_, string second, ..] => Refuse($"working takes one file, and '{second}' stands after it."),
+        });
+
+    private static Reading<UnitSystem?> UnitsOf(Words words) => words.ValuesOf(Option.Units).LastOrDefault() switch
+    {
+        null => new Reading<UnitSystem?>.Accepted(null),
+        "us" => new Reading<UnitSystem?>.Accepted(UnitSystem.Us),
+        "si" => new Reading<UnitSystem?>.Accepted(UnitSystem.Si),
+        string other => new Reading<UnitSystem?>.Refused($"--units takes us or si, not '{other}'.", 0),
+    };
+
+    private static Reading<Request> Accept(Request request) => new Reading<Request>.Accepted(request);
+
+    private static Reading<Request> Refuse(string text) => new Reading<Request>.Refused(text, 0);
+}

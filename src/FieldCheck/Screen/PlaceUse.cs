@@ -1,0 +1,11 @@
+namespace FieldCheck.Screen;
+
+/// <summary>What a place is typed for.</summary>
+internal enum PlaceUse
+{
+    /// <summary>To read off what acts there.</summary>
+    ReadOff,
+
+    /// <summary>To take moments about it.</summary>
+    MomentsAbout,
+}
