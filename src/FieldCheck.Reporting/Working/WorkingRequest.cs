@@ -12,4 +12,7 @@ public sealed record WorkingRequest(int Width)
 
     /// <summary>True: every step has its name above it.</summary>
     public bool HasStepNames { get; init; } = true;
+
+    /// <summary>False: what would stand in columns is said in sentences.</summary>
+    public bool HasTables { get; init; } = true;
 }

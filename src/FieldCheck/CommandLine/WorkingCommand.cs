@@ -51,6 +51,7 @@ internal static class WorkingCommand
             About = done.At is [var place, ..] ? place.Position : null,
             IsShort = request.IsShort,
             HasStepNames = request.HasStepNames,
+            HasTables = !plain,
         };
         var lines = PrintedWorking.Lines(done.Calculation, CheckRun.Shown(request.File), combination, wanted);
         printout.Result(string.Join('\n', plain ? SpokenWorking.Of(lines) : lines));

@@ -54,6 +54,7 @@ internal static class PlainWorking
         {
             About = state.Form.About?.On(state.Form.Settled.Beam!),
             IsShort = isShort,
+            HasTables = false,
         };
         return state.Say([.. SpokenWorking.Of(
             WorkingText.Lines(state.Form.Settled, state.Form.CombinationShown, request).Select(line => line.Text))]);

@@ -176,6 +176,110 @@ public sealed class WorkingViewTests
         Assert.Empty(desk.Files);
     }
 
+    [Fact]
+    public void Keys_ScrollByALineByAScreenfulAndToTheEnds()
+    {
+        Desk desk = Trench().Press("F5");
+        string[] lines = [.. desk.State.Worked.Lines(80).Select(line => line.Text)];
+        int last = lines.Length - 21;
+        Assert.True(last > 40);
+
+        Assert.Equal(lines[..21], Seen(desk, 80, 24));
+        Assert.StartsWith($"lines 1-21 of {lines.Length}", desk.Says, StringComparison.Ordinal);
+        AssertTop(1, "Down");
+        AssertTop(21, "PgDn");
+        AssertTop(20, "Up");
+        AssertTop(0, "PgUp");
+        AssertTop(0, "Up");
+        AssertTop(last, "End");
+        Assert.StartsWith($"lines {last + 1}-{lines.Length} of {lines.Length}", desk.Says, StringComparison.Ordinal);
+        AssertTop(last, "Down");
+        AssertTop(last, "PgDn");
+        AssertTop(last - 1, "Up");
+        AssertTop(0, "Home");
+
+        void AssertTop(int top, string key) => Assert.Equal(lines[top..(top + 21)], Seen(desk.Press(key), 80, 24));
+    }
+
+    [Fact]
+    public void PageOfALowWindow_IsAsMuchAsItShows()
+    {
+        Desk desk = Trench().Happen(new ScreenEvent.Resized(60, 10)).Press("F5 PgDn");
+
+        Assert.Equal(6, desk.State.WorkingTop);
+    }
+
+    [Fact]
+    public void Place_StaysWhenACellChanges_AndIsTheLastThereIsInAShorterWorking()
+    {
+        Desk desk = Trench().Press("F5 PgDn Down F3 4 Enter F5");
+        Assert.Equal(21, desk.State.WorkingTop);
+
+        desk.Press("End F3 PgDn PgDn ^X ^X F5");
+        int count = desk.State.Worked.Lines(80).Length;
+        Assert.StartsWith($"lines {count - 20}-{count} of {count}", desk.Says, StringComparison.Ordinal);
+        Assert.Equal(desk.State.Worked.Lines(80)[^22].Text, Seen(desk.Press("Up"), 80, 24)[0]);
+    }
+
+    /// <summary>Whatever form is shown, the person stays at the line that they were reading.</summary>
+    [Theory]
+    [InlineData("f")]
+    [InlineData("n")]
+    [InlineData("f n")]
+    public void OtherForm_KeepsTheLineThatIsRead(string keys)
+    {
+        Desk desk = Trench().Press("F5 PgDn");
+        while (!Seen(desk, 80, 24)[0].Contains("V_B = ", StringComparison.Ordinal))
+        {
+            desk.Press("Down");
+        }
+
+        string read = Seen(desk, 80, 24)[0];
+        desk.Press(keys);
+        Assert.Equal(read, Seen(desk, 80, 24)[0]);
+        Assert.Equal(read, Seen(desk.Press(keys), 80, 24)[0]);
+    }
+
+    [Fact]
+    public void StepNames_StandOutWithoutColour()
+    {
+        Desk desk = Trench().Press("F5");
+        PictureRun[] steps = [.. desk.Show(80, 24).Lines.SelectMany(line => line.Runs).Where(run => run.Role == Role.Heading)];
+
+        Assert.NotEmpty(steps);
+        Assert.All(steps, step => Assert.Matches("^[1-9][.] [A-Z]", step.Text));
+        Assert.DoesNotContain(desk.Press("n").Show(80, 24).Lines.SelectMany(line => line.Runs), run => run.Role == Role.Heading);
+    }
+
+    [Fact]
+    public void PointTyped_IsTheOneOfTheWorking()
+    {
+        Desk desk = Trench().Press("F5 1.25 Enter");
+
+        Assert.Contains("x = 1.25 m", string.Join(' ', desk.State.Worked.Lines(80).Select(line => line.Text)), StringComparison.Ordinal);
+        Assert.Contains("moments about 1.25 m", desk.Press("Down").Says, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void NextCombination_IsWorkedAndNamed()
+    {
+        Desk desk = new Desk(
+            Beams.Trench with
+            {
+                Combinations =
+                [
+                    new CombinationEntry { Name = "dead alone", Factors = [new NamedFigure("dead", "1.0")] },
+                    new CombinationEntry { Name = "all", Factors = [new NamedFigure("dead", "1.0"), new NamedFigure("live", "1.0")] },
+                ],
+            },
+            BeamOrigin.NewBeam).Press("F5");
+        Assert.Contains("dead alone, 1 of 2 (/ t next)", desk.Says, StringComparison.Ordinal);
+
+        desk.Press("/ t Down Up");
+        Assert.Contains("all, 2 of 2 (/ t next)", desk.Says, StringComparison.Ordinal);
+        Assert.Contains(desk.State.Worked.Lines(80), line => line.Text.Contains("A: 9.90 kN up", StringComparison.Ordinal));
+    }
+
     [Theory]
     [InlineData(20, 5)]
     [InlineData(39, 7)]
@@ -197,6 +301,9 @@ public sealed class WorkingViewTests
         Assert.NotEmpty(words);
         Assert.Empty(words.Except(seen));
     }
+
+    private static string[] Seen(Desk desk, int width, int height) =>
+        [.. desk.Show(width, height).Lines[1..^2].Select(line => line.ToString().TrimEnd())];
 
     private static string[] Words(string line) => line.Split(' ', StringSplitOptions.RemoveEmptyEntries);
 
