@@ -88,7 +88,8 @@ internal sealed class RecoveryFolder(string folder, TimeProvider clock)
             return !Directory.Exists(folder)
                 ? []
                 : [.. Directory.EnumerateFiles(folder, "*.toml").Where(IsLeftBehind).Select(Read).OfType<KeptWork>()
-                    .OrderByDescending(work => work.KeptAt)];
+                    .OrderByDescending(work => work.KeptAt)
+                    .ThenByDescending(work => work.File, StringComparer.Ordinal)];
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {
