@@ -12,6 +12,10 @@ public abstract record HandActor
     /// <param name="Part">The piece, counted from 0.</param>
     public sealed record OfLoad(int Index, int Part) : HandActor;
 
+    /// <summary>A load as it is given, at one place.</summary>
+    /// <param name="Index">Index of the load over all cases, in their order.</param>
+    public sealed record Whole(int Index) : HandActor;
+
     /// <summary>A force or couple that has a name.</summary>
     /// <param name="Name">Its name.</param>
     public sealed record Named(HandName Name) : HandActor;

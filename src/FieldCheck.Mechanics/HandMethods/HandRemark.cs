@@ -13,10 +13,10 @@ public abstract record HandRemark
     /// <param name="Load">Index of the load over all cases.</param>
     public sealed record LoadLeftOut(int Load) : HandRemark;
 
-    /// <summary>A load, as it is given.</summary>
+    /// <summary>A spread load, as it is given.</summary>
     /// <param name="Load">Index of the load over all cases.</param>
-    /// <param name="From">Where it acts, or its left end.</param>
-    /// <param name="To">Its right end; the same for one that acts at one place.</param>
+    /// <param name="From">Its left end.</param>
+    /// <param name="To">Its right end.</param>
     public sealed record LoadIs(int Load, HandNumber From, HandNumber To) : HandRemark;
 
     /// <summary>A load leans and is taken apart.</summary>
@@ -52,6 +52,11 @@ public abstract record HandRemark
     {
         /// <summary>Equations: across, turning, along if it is held so, and one for each hinge.</summary>
         public int Equations => (IsHeldAlong ? 3 : 2) + Hinges;
+
+        /// <summary>How many of the unknowns beyond the equations lie along the beam; 0 where a sloped surface ties both.</summary>
+        public int DegreeAlong => Unknowns.Any(name => name.Role == HandRole.Normal) || !IsHeldAlong
+            ? 0
+            : Unknowns.Count(name => name.Role == HandRole.Horizontal) - 1;
 
         /// <summary>Unknowns beyond the equations; negative where they do not suffice to hold the beam.</summary>
         public int Degree => Unknowns.Length - Equations;

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Diagnostics;
 using FieldCheck.Mechanics.Model;
 
 namespace FieldCheck.Mechanics.HandMethods;
@@ -63,8 +62,6 @@ internal sealed class LoadForces
             return;
         }
 
-        (double from, double to) = EndsOf(load);
-        _writer.Say(new HandRemark.LoadIs(index, _writer.Place(from), _writer.Place(to)));
         switch (load)
         {
             case Load.Point point:
@@ -72,22 +69,13 @@ internal sealed class LoadForces
                 break;
             case Load.Couple couple when couple.Moment != 0:
                 HandSense turn = couple.Moment * factor > 0 ? HandSense.CounterClockwise : HandSense.Clockwise;
-                HandNumber size = Find(couple.Moment, factor, HandUnit.OfMoment, new(HandRole.LoadCouple, index), turn, couple.Position);
-                _couples.Add(new HandCouple(index, size, turn, _writer.Place(couple.Position), couple.Side));
+                AddCouple(couple, index, factor, turn);
                 break;
             case Load.Distributed spread:
                 AddSpread(spread, index, factor);
                 break;
         }
     }
-
-    private static (double From, double To) EndsOf(Load load) => load switch
-    {
-        Load.Point point => (point.Position, point.Position),
-        Load.Couple couple => (couple.Position, couple.Position),
-        Load.Distributed spread => (spread.From, spread.To),
-        _ => throw new UnreachableException(),
-    };
 
     private void AddPoint(Load.Point point, int index, double factor)
     {
@@ -117,17 +105,18 @@ internal sealed class LoadForces
         void AddForce(HandFormula formula, HandName called, HandSense sense)
         {
             HandNumber size = new(formula, called);
-            _writer.Add(new HandLine.Finds(size, sense, At: place));
+            _writer.Add(new HandLine.Finds(size, sense, new HandActor.Whole(index), place));
             _forces.Add(new HandForce(index, 0, size, sense, place, null));
         }
     }
 
-    private HandNumber Find(
-        double value, double factor, HandUnit unit, HandName name, HandSense sense, double at)
+    private void AddCouple(Load.Couple couple, int index, double factor, HandSense turn)
     {
-        HandNumber number = new(Times(factor, Math.Abs(value), unit), name);
-        _writer.Add(new HandLine.Finds(number, sense, At: _writer.Place(at)));
-        return number;
+        HandNumber place = _writer.Place(couple.Position);
+        HandNumber size = new(
+            Times(factor, Math.Abs(couple.Moment), HandUnit.OfMoment), new HandName(HandRole.LoadCouple, index));
+        _writer.Add(new HandLine.Finds(size, turn, new HandActor.Whole(index), place));
+        _couples.Add(new HandCouple(index, size, turn, place, couple.Side));
     }
 
     private static HandFormula Times(double factor, double value, HandUnit unit) =>
@@ -139,6 +128,7 @@ internal sealed class LoadForces
 
     private void AddSpread(Load.Distributed spread, int index, double factor)
     {
+        _writer.Say(new HandRemark.LoadIs(index, _writer.Place(spread.From), _writer.Place(spread.To)));
         double sum = spread.StartIntensity + spread.EndIntensity;
         bool isPositive = (sum != 0 ? sum : spread.StartIntensity) * factor > 0;
         double oriented = (isPositive ? 1 : -1) * Math.Sign(factor);

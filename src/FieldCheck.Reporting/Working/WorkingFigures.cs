@@ -34,7 +34,9 @@ internal sealed record WorkingFigures(WorkingWords Words)
         string formula = number.Formula is HandFormula.Given ? "" : Formulas.Of(number.Formula);
         string said = Numbers.Say(number);
         string worked = formula.Length == 0 || formula == Numbers.Text(number) ? "" : $"{formula} = ";
-        string at = finds.At is HandNumber place ? $", at x = {Numbers.Say(place)}" : "";
+        string at = finds.At is HandNumber place
+            ? $", at x = {Numbers.Say(place)}{Words.PlaceTyped(finds.Actor)}"
+            : "";
         return actor + Steps(number.Formula) + name + worked + said + Sense(finds) + at;
     }
 

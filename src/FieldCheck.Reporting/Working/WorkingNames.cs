@@ -42,12 +42,21 @@ internal sealed class WorkingNames
         : _ownWeights > 1 ? $"own weight {OwnWeightNumber(index)}"
         : "own weight";
 
+    /// <summary>A load with its label and case, as "load 2, pallets (live)".</summary>
+    internal string LoadInFull(int index)
+    {
+        NamedLoad load = _loads[index];
+        string label = load.Label.Length == 0 || load.Row is null ? "" : $", {PlainAscii.Of(load.Label)}";
+        return $"{LoadName(index)}{label} ({PlainAscii.Of(load.Case)})";
+    }
+
     /// <summary>What a term comes from, as "load 2" or "V_A".</summary>
     internal string Of(HandActor actor) => actor switch
     {
         HandActor.OfLoad load => Count(load.Index) > 1
             ? $"{LoadName(load.Index)}{PartLetter(load.Part)}"
             : LoadName(load.Index),
+        HandActor.Whole load => LoadInFull(load.Index),
         HandActor.Named named => Of(named.Name),
         HandActor.Coefficient coefficient => $"beside {Of(coefficient.Unknown)}",
         HandActor.RightSide => "known side",

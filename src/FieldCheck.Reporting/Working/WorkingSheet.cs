@@ -64,8 +64,27 @@ internal sealed record WorkingSheet(
     private ImmutableArray<WorkingLine> Lines(HandFigures figures, WorkingRequest request)
     {
         WorkingPage page = new(request);
+        if (WithFactors() is string factors)
+        {
+            page.Say(factors);
+        }
+
         Write(page, Working, WordsWith(new CarriedNumbers(figures)), () => WorkingResult.Of(this));
         return page.Lines;
+    }
+
+    private string? WithFactors()
+    {
+        ImmutableArray<double> factors = Answer.Combination.Factors;
+        string[] terms =
+        [
+            .. Beam.Model.Cases.Zip(factors)
+                .Where(pair => pair.Second != 0)
+                .Select(pair => $"{Beam.Display.Number(pair.Second, QuantityKind.Number)} {PlainAscii.Of(pair.First.Name)}"),
+        ];
+        return factors.All(factor => factor is 0 or 1)
+            ? null
+            : $"Combination {PlainAscii.Of(Answer.Combination.Name)}: {string.Join(" + ", terms)}. Every load times its factor.";
     }
 
     /// <summary>Writes a working that came to no reactions.</summary>
@@ -79,13 +98,14 @@ internal sealed record WorkingSheet(
         WorkingPage page, HandWorking working, WorkingWords words, Func<IEnumerable<string>> results)
     {
         WorkingFigures written = new(words);
+        page.Say(words.Conventions());
         foreach (HandLine line in working.Lines)
         {
             switch (line)
             {
                 case HandLine.Begins begins:
                     page.Step(words.Step(begins.Title));
-                    SaySpans(page, words, begins.Title);
+                    page.Say(words.Opening(begins.Title));
                     break;
                 case HandLine.Says { What: HandRemark.Reactions }:
                     page.Results(results());
@@ -102,14 +122,6 @@ internal sealed record WorkingSheet(
                     page.Figures(written.Of(line));
                     break;
             }
-        }
-    }
-
-    private static void SaySpans(WorkingPage page, WorkingWords words, HandStep step)
-    {
-        if (step is HandStep.FreeBody)
-        {
-            page.Say(words.SpansTyped());
         }
     }
 

@@ -4,6 +4,7 @@ using FieldCheck.Mechanics.HandMethods;
 using FieldCheck.Mechanics.Model;
 using FieldCheck.Reporting.Tables;
 using FieldCheck.Sheet.Building;
+using FieldCheck.Sheet.Units;
 
 namespace FieldCheck.Reporting.Working;
 
@@ -46,8 +47,32 @@ internal sealed class WorkingWords
         _ => ThreeMomentWords.Step(step, this),
     };
 
+    /// <summary>Units and signs, before anything else.</summary>
+    internal IEnumerable<string> Conventions()
+    {
+        HandFigures figures = _numbers.Figures;
+        string spread = figures.UnitOf(HandUnit.OfIntensity);
+        string thousand = figures.System == UnitSystem.Us ? " (1 kip = 1000 lbf)" : "";
+        return
+        [
+            $"Forces in {figures.UnitOf(HandUnit.OfForce)}{thousand}, lengths in {figures.UnitOf(HandUnit.OfLength)}, moments in {figures.UnitOf(HandUnit.OfMoment)}, spread loads in {spread}. x runs to the right from the left end.",
+            "Up, to the right and counter-clockwise (ccw; clockwise is cw) are positive. V is what pushes up left of a cut; M is positive where the beam sags, N where it is pulled.",
+        ];
+    }
+
+    /// <summary>What a step begins with.</summary>
+    internal IEnumerable<string> Opening(HandStep step) => step switch
+    {
+        HandStep.FreeBody => SpansTyped(),
+        HandStep.Loads when _beam.Loads.Any(load => load.Load is Load.Distributed) =>
+        [
+            "A spread load counts as one force at its centre: in the middle of an even one, a third from the large end of a triangle. Any other is split into these.",
+        ],
+        _ => [],
+    };
+
     /// <summary>Spans that were read off a tape in feet and inches, beside their decimals.</summary>
-    internal IEnumerable<string> SpansTyped() => _beam.Model.Spans
+    private IEnumerable<string> SpansTyped() => _beam.Model.Spans
         .Select((span, i) => (Length: HandNumber.Given(span.Length, HandUnit.OfLength), Typed: _typed.OfSpan(i), Index: i))
         .Where(span => span.Typed.Length > 0)
         .Select(span => $"Span {span.Index + 1}: {_numbers.Say(span.Length)}{span.Typed}.");
@@ -62,7 +87,7 @@ internal sealed class WorkingWords
         HandRemark.LoadLeftOut load => [$"{Capital(_names.LoadName(load.Load))} has no part in this combination."],
         HandRemark.LoadIs load => [LoadIs(load)],
         HandRemark.LoadLeans leans =>
-            [$"It is {_numbers.Say(leans.Size)}, leaning {_numbers.Say(leans.Lean)} from square to the beam, to the {(leans.Along == HandSense.Right ? "right" : "left")}: cosine for the part across, sine for the part along."],
+            [$"{Capital(_names.LoadName(leans.Load))} is {_numbers.Say(leans.Size)}, leaning {_numbers.Say(leans.Lean)} from square to the beam, to the {(leans.Along == HandSense.Right ? "right" : "left")}: cosine for the part across, sine for the part along."],
         HandRemark.LoadIsCut cut =>
             [$"It reaches over {Places(cut.Cuts)}, where the beam is taken apart: cut there."],
         HandRemark.NothingAlong nothing => [NothingAlong(nothing)],
@@ -174,33 +199,42 @@ internal sealed class WorkingWords
     {
         string hinges = count.Hinges == 0 ? "" : $", and one for each hinge ({count.Hinges})";
         string along = count.IsHeldAlong ? "along, across and turning" : "across and turning; along nothing holds it";
-        string follows = count.Degree switch
-        {
-            >= 0 when count.CanMove => "Enough in number, but not in the right places: it can move.",
-            0 => "As many unknowns as equations: statics alone gives the reactions.",
-            1 => "One unknown more than equations: statics alone is not enough, the bending of the beam has to be asked too.",
-            > 1 => $"{count.Degree} unknowns more than equations: statics alone is not enough, the bending of the beam has to be asked too.",
-            _ => "Fewer unknowns than equations: nothing is left to hold it, it can move.",
-        };
         return
         [
             $"Unknowns: {(count.Unknowns.IsEmpty ? "none" : List(count.Unknowns))}: {count.Unknowns.Length}.",
             $"Equations: {along}{hinges}: {count.Equations}.",
-            follows,
+            Follows(count),
         ];
     }
+
+    private static string Follows(HandRemark.Count count)
+    {
+        (int extraAlong, int extraAcross) = (count.DegreeAlong, count.Degree - count.DegreeAlong);
+        return count switch
+        {
+            { CanMove: true, Degree: >= 0 } => "Enough in number, but not in the right places: it can move.",
+            { Degree: < 0 } => "Fewer unknowns than equations: nothing is left to hold it, it can move.",
+            { Degree: 0 } => "As many unknowns as equations: statics alone gives the reactions.",
+            _ when extraAcross <= 0 =>
+                $"Across, as many as equations: statics alone is enough there. Along, {Many(extraAlong)}: the stretch of the beam has to be asked too.",
+            _ when extraAlong <= 0 => $"That is {Many(extraAcross)}: statics alone is not enough, the bending of the beam has to be asked too.",
+            _ => $"That is {Many(extraAcross)} across, and {Many(extraAlong)} along: statics alone is not enough, the bending and the stretch of the beam have to be asked too.",
+        };
+    }
+
+    private static string Many(int extra) => extra == 1 ? "one unknown too many" : $"{extra} unknowns too many";
 
     private string LoadIs(HandRemark.LoadIs load)
     {
         NamedLoad named = _names.Load(load.Load);
-        BeamWords words = new(_beam);
-        string label = named.Label.Length == 0 || named.Row is null ? "" : $", {PlainAscii.Of(named.Label)}";
-        string place = load.From == load.To
-            ? $"at x = {_numbers.Say(load.From)}{_typed.OfLoad(named, isStart: true)}"
-            : $"from x = {_numbers.Say(load.From)}{_typed.OfLoad(named, isStart: true)}"
-                + $" to x = {_numbers.Say(load.To)}{_typed.OfLoad(named, isStart: false)}";
-        return $"{Capital(_names.LoadName(load.Load))}{label} ({PlainAscii.Of(named.Case)}): {new LoadWords(words).Size(named.Load)} {place}.";
+        return $"{Capital(_names.LoadInFull(load.Load))}: {new LoadWords(new BeamWords(_beam)).Size(named.Load)}"
+            + $" from x = {_numbers.Say(load.From)}{_typed.OfLoad(named, isStart: true)}"
+            + $" to x = {_numbers.Say(load.To)}{_typed.OfLoad(named, isStart: false)}.";
     }
+
+    /// <summary>Where a load at one place was typed, in feet and inches; else empty.</summary>
+    internal string PlaceTyped(HandActor? actor) =>
+        actor is HandActor.Whole load ? _typed.OfLoad(_names.Load(load.Index), isStart: true) : "";
 
     private static string NothingAlong(HandRemark.NothingAlong nothing) => nothing.Supports.IsEmpty
         ? "Nothing acts along the beam, and nothing holds it that way: there is nothing to find."
@@ -237,7 +271,7 @@ internal sealed class WorkingWords
             (false, true) => "to begin with",
             _ => $"so that {List(about.DropsOut)} {Drop(about.DropsOut.Length)} out",
         };
-        return [$"Moments about {place}, {why}. Force times arm, the arm being the distance from {place}; cw turns clockwise, ccw counter-clockwise."];
+        return [$"Moments about {place}, {why}. Force times arm, the arm being the distance from {place}:"];
     }
 
     private static string Pass(int count) => count == 1 ? "passes" : "pass";

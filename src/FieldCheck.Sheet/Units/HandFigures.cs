@@ -14,6 +14,9 @@ public sealed record HandFigures(UnitSystem System, int Guard)
     // A settlement of a tenth of a millimetre still has its digits; a force that takes as many decimals is nothing.
     private const int SmallDecimals = 8;
 
+    // A movement times a flexural rigidity is as fine as the movement.
+    private const int MovementPower = 3;
+
     private const double DegreesPerRadian = 180 / Math.PI;
 
     private bool IsUs => System == UnitSystem.Us;
@@ -34,7 +37,7 @@ public sealed record HandFigures(UnitSystem System, int Guard)
     public string Write(double value, HandUnit unit)
     {
         (int decimals, int finest) = DecimalsOf(unit);
-        bool isForce = unit.Force > 0;
+        bool isForce = unit.Force > 0 && unit.Length < MovementPower;
         return new Figures(decimals, finest, isForce ? 0 : 2 + Guard)
         {
             Further = isForce ? 0 : SmallDecimals,

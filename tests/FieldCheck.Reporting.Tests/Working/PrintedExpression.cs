@@ -132,6 +132,15 @@ internal sealed class PrintedExpression
             _at++;
         }
 
+        if (_at + 1 < _text.Length && _at > start && _text[_at] == 'e' && char.IsDigit(_text[_at + 1]))
+        {
+            _at++;
+            while (_at < _text.Length && char.IsDigit(_text[_at]))
+            {
+                _at++;
+            }
+        }
+
         return double.TryParse(_text[start.._at], NumberStyles.Float, CultureInfo.InvariantCulture, out double value)
             ? value
             : throw new FormatException("No number.");

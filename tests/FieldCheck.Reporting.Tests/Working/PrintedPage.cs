@@ -87,17 +87,23 @@ internal sealed partial class PrintedPage
     private static double HalfOfLastDigit(string written, double value)
     {
         string digits = Leading().Match(written).Value;
+        int power = digits.IndexOf('e', StringComparison.Ordinal);
+        if (power >= 0)
+        {
+            return HalfOfLastDigit(digits[..power] + " ", 1e6) * Math.Pow(10, int.Parse(digits[(power + 1)..], CultureInfo.InvariantCulture));
+        }
+
         int point = digits.IndexOf('.', StringComparison.Ordinal);
         int decimals = Math.Max(point < 0 ? 0 : digits.Length - point - 1, Math.Abs(value) < 1e5 ? LeastDecimals : 0);
         return 0.5000001 * Math.Pow(10, -decimals) + 1e-11 * Math.Abs(value);
     }
 
-    // With names, every number in the line may be off by half of its last digit, and the names' values too.
+    // Names stand for numbers that were rounded on the way: a row is off by a share of what its terms come to.
     private double SlackOf(string side)
     {
-        double[] numbers = [.. Numbers().Matches(side).Select(Value)];
-        double[] named = [.. Names().Matches(side).Select(match => Math.Abs(_names.GetValueOrDefault(match.Value)))];
-        return 1e-4 * (1 + numbers.Sum() + named.Sum()) * (1 + numbers.Length);
+        Dictionary<string, double> sizes = _names.ToDictionary(pair => pair.Key, pair => Math.Abs(pair.Value));
+        string sum = side.Replace("-", "+", StringComparison.Ordinal).TrimStart('+');
+        return 1e-3 * (PrintedExpression.TryWork(sum, sizes, out double size) ? size : 0) + 1e-3;
     }
 
     private static double Value(Match number) => double.Parse(number.Value, NumberStyles.Float, CultureInfo.InvariantCulture);
@@ -108,7 +114,7 @@ internal sealed partial class PrintedPage
     [GeneratedRegex(@"(, to the figures shown [^:]*)?: (closes|DOES NOT CLOSE)$")]
     private static partial Regex Closing();
 
-    [GeneratedRegex(@"^[A-Za-z][\w ]*: ")]
+    [GeneratedRegex(@"^[A-Za-z][^=]*?: ")]
     private static partial Regex Label();
 
     [GeneratedRegex(@"^[A-Za-z]\w*$")]
@@ -117,12 +123,6 @@ internal sealed partial class PrintedPage
     [GeneratedRegex(@"^[A-Za-z][\w ]*$")]
     private static partial Regex Words();
 
-    [GeneratedRegex(@"^-?\d[\d.]*")]
+    [GeneratedRegex(@"^-?\d[\d.]*(e\d+)?")]
     private static partial Regex Leading();
-
-    [GeneratedRegex(@"(?<![\w.])\d[\d.]*")]
-    private static partial Regex Numbers();
-
-    [GeneratedRegex(@"[A-Za-z]\w*")]
-    private static partial Regex Names();
 }
