@@ -255,9 +255,11 @@ public abstract record HandRemark
     /// <summary>A sloped roller acts as a spring across, because the beam stretches.</summary>
     /// <param name="Support">The roller.</param>
     /// <param name="Pin">The support that holds along.</param>
-    public sealed record SlopedRoller(int Support, int Pin) : HandRemark;
+    /// <param name="HasShift">True: loads along the beam stretch it too.</param>
+    public sealed record SlopedRoller(int Support, int Pin, bool HasShift) : HandRemark;
 
     /// <summary>The movement of a spring support is its reaction over its stiffness.</summary>
     /// <param name="Support">The support.</param>
-    public sealed record SpringMoves(int Support) : HandRemark;
+    /// <param name="Settles">True: the spring's foot settles too.</param>
+    public sealed record SpringMoves(int Support, bool Settles) : HandRemark;
 }

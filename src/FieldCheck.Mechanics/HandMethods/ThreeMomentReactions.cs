@@ -141,7 +141,7 @@ internal sealed class ThreeMomentReactions
         HandFormula movement = (HandFormula)scaled / _group.Comparison;
         if (node.IsHeldAcross)
         {
-            _writer.Say(new HandRemark.SpringMoves(node.Support!.Value));
+            _writer.Say(new HandRemark.SpringMoves(node.Support!.Value, node.Settlement is not null));
             movement = (HandFormula)_beam.Vertical[node.Support.Value]! / node.Stiffness!;
             movement = node.Settlement is HandNumber settled ? movement + settled : movement;
         }

@@ -35,12 +35,12 @@ internal static class ThreeMomentSlope
         int index = node.Support!.Value;
         Support support = beam.Model.Supports[index];
         int pin = Holding(beam).Single();
-        writer.Say(new HandRemark.SlopedRoller(index, pin));
+        Stretch stretch = new(beam, writer.Place(beam.Model.Supports[pin].Position), node.Place);
+        writer.Say(new HandRemark.SlopedRoller(index, pin, stretch.IsLoaded));
         HandNumber angle = HandNumber.Given(
             Math.Abs(support.SurfaceSlope), HandUnit.OfAngle, new(HandRole.Surface, index));
         HandNumber sine = writer.Find(new HandFormula.Sine(angle), new HandName(HandRole.SurfaceSine, index));
         HandNumber cosine = writer.Find(new HandFormula.Cosine(angle), new HandName(HandRole.SurfaceCosine, index));
-        Stretch stretch = new(beam, writer.Place(beam.Model.Supports[pin].Position), node.Place);
         HandNumber give = writer.Find(
             stretch.Give(node.Place), new HandName(HandRole.StretchOfOne, index));
         HandFormula square = (HandFormula)give * new HandFormula.Power(sine, 2);
@@ -48,9 +48,9 @@ internal static class ThreeMomentSlope
         node.Stiffness = writer.Find(
             new HandFormula.Power(cosine, 2) / all, new HandName(HandRole.Stiffness, index));
         HandFormula? settles = node.Settlement is HandNumber settled ? (HandFormula)settled : null;
-        if (stretch.ByLoads() is HandFormula shifts)
+        if (stretch.IsLoaded)
         {
-            HandNumber shift = writer.Find(shifts, new HandName(HandRole.ShiftByLoads, index));
+            HandNumber shift = writer.Find(stretch.ByLoads(), new HandName(HandRole.ShiftByLoads, index));
             HandFormula lifts = (HandFormula)shift * sine;
             HandFormula sinks = support.SurfaceSlope > 0 ? -lifts : lifts;
             settles = settles is null ? sinks : settles + sinks;
@@ -64,7 +64,13 @@ internal static class ThreeMomentSlope
     /// <summary>The beam between a pin and a place, as far as it stretches.</summary>
     private sealed class Stretch(HandBeam beam, HandNumber pin, HandNumber end)
     {
+        /// <summary>True: loads along the beam act on this stretch, or beyond its end.</summary>
+        internal bool IsLoaded => Pulls.Any();
+
         private bool IsRight => end.Value > pin.Value;
+
+        private IEnumerable<HandForce> Pulls => beam.Loads.Forces.Where(force => !force.IsAcross
+            && (IsRight ? force.Place.Value > pin.Value : force.Place.Value < pin.Value));
 
         /// <summary>How far a place moves to the right when a force of one, to the right, acts on it.</summary>
         internal HandFormula Give(HandNumber place)
@@ -89,15 +95,12 @@ internal static class ThreeMomentSlope
             return parts.Count == 1 ? parts[0] : HandFormula.Total(parts, HandUnit.OfLength / HandUnit.OfForce);
         }
 
-        /// <summary>How far the end moves to the right under the loads alone; null: they do not act on this stretch.</summary>
-        internal HandFormula? ByLoads()
+        /// <summary>How far the end moves to the right under the loads alone.</summary>
+        internal HandFormula ByLoads()
         {
             HandFormula[] parts =
             [
-                .. beam.Loads.Forces
-                    .Where(force => !force.IsAcross)
-                    .Where(force => IsRight ? force.Place.Value > pin.Value : force.Place.Value < pin.Value)
-                    .Select(force =>
+                .. Pulls.Select(force =>
                     {
                         bool isBeyond = IsRight ? force.Place.Value >= end.Value : force.Place.Value <= end.Value;
                         HandFormula moves = (HandFormula)force.Size * Give(isBeyond ? end : force.Place);
@@ -105,7 +108,7 @@ internal static class ThreeMomentSlope
                             force.Sense == HandSense.Right ? moves : -moves, force.Actor);
                     }),
             ];
-            return parts.Length == 0 ? null : HandFormula.Total(parts, HandUnit.OfLength);
+            return parts.Length == 1 ? parts[0] : HandFormula.Total(parts, HandUnit.OfLength);
         }
 
         private HandNumber Place(double x, HandNumber place) => place.Value == x ? place : pin;

@@ -24,7 +24,7 @@ internal static class ThreeMomentRowWords
 
         if (row.HasMovements)
         {
-            sentences.Add("y is EI of the first bay times the movement down.");
+            sentences.Add("y is EI of the first bay times the movement down; over a firm support that does not settle it is nothing.");
         }
 
         if (row.HasShear)

@@ -77,9 +77,10 @@ internal static class ThreeMomentWords
             HandRemark.EndsTurnFreely ends =>
                 [$"At {BeamWords.List([.. ends.Nodes.Select(names.Node)])} nothing holds against turning and nothing overhangs: M = 0 there."],
             HandRemark.MomentJumps jumps => [Jumps(names.Node(jumps.Node))],
-            HandRemark.SlopedRoller roller => Sloped(names.Suffix(roller.Support), names.Suffix(roller.Pin)),
+            HandRemark.SlopedRoller roller =>
+                Sloped(names.Suffix(roller.Support), names.Suffix(roller.Pin), roller.HasShift),
             HandRemark.SpringMoves spring =>
-                [$"The spring at {names.Support(spring.Support)}: movement down = reaction / stiffness, on top of a settlement."],
+                [$"How far {names.Support(spring.Support)} moves down: reaction / stiffness{(spring.Settles ? ", on top of its settlement" : "")}."],
             _ => throw new UnreachableException(),
         };
     }
@@ -117,11 +118,13 @@ internal static class ThreeMomentWords
     private static string Jumps(string node) =>
         $"A couple loads the beam at {node}, so M jumps there: ML_{node} is just left of it, and MR_{node}, just right of it, is less by the couple, counter-clockwise positive.";
 
-    private static ImmutableArray<string> Sloped(string roller, string pin) =>
-    [
-        $"The surface at {roller} slopes. Pushed, {roller} slides along it, as far as the beam between {pin} and {roller} stretches. So it gives way across like a spring with k = cosine^2 / (f sine^2); f is the stretch under a force of one.",
-        "What the loads along the beam stretch (u, to the right) counts as a settlement u sine / cosine, down where the surface falls to the right.",
-    ];
+    private static ImmutableArray<string> Sloped(string roller, string pin, bool hasShift)
+    {
+        string gives = $"The surface at {roller} slopes. Pushed, {roller} slides along it as far as the beam between {pin} and {roller} stretches or shortens. So it gives way across like a spring with k = cosine^2 / (f sine^2); f is the stretch under a force of one, length over EA.";
+        return hasShift
+            ? [gives, $"The loads along the beam move {roller} to the right by u, each by what it stretches between {pin} and itself. That counts as a settlement of u sine / cosine, down where the surface falls to the right."]
+            : [gives];
+    }
 
     private static ImmutableArray<string> LoadTerms(HandRemark.LoadTermOf term, WorkingNames names)
     {

@@ -79,12 +79,16 @@ internal static class HandBeams
         from model in Loaded(supports, places[^1] + 1, [])
         select model;
 
-    /// <summary>Two propped cantilevers that carry a suspended span between two hinges.</summary>
+    /// <summary>
+    /// Two propped cantilevers that carry a span between two hinges; rollers may stand under the hinges too.
+    /// </summary>
     internal static readonly Gen<BeamModel> Suspended =
         from bays in Gen.Int[8, 64].Array[5]
+        from under in Gen.Bool.Array[2]
         let places = Places(0, bays)
+        let rollers = new[] { 1, 2, 3, 4 }.Where(i => i is 1 or 4 || under[i - 2])
         from model in Loaded(
-            [Support.Fixed(0), Support.Roller(places[1]), Support.Roller(places[4]), Support.Fixed(places[5])],
+            [Support.Fixed(0), .. rollers.Select(i => Support.Roller(places[i])), Support.Fixed(places[5])],
             places[5],
             [places[2], places[3]])
         select model;
