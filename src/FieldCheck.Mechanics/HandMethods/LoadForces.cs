@@ -161,7 +161,7 @@ internal sealed class LoadForces
 
     private HandNumber Intensity(double value, double factor, HandName name)
     {
-        if (Math.Abs(factor) == 1)
+        if (Math.Abs(factor) == 1 || value == 0)
         {
             return HandNumber.Given(value, HandUnit.OfIntensity, name);
         }
