@@ -1,3 +1,4 @@
+using FieldCheck.Mechanics.Model;
 using FieldCheck.Mechanics.Response;
 using FieldCheck.Reporting.Tables;
 using FieldCheck.Sheet.Reading;
@@ -18,7 +19,7 @@ internal static class WorkingResult
             Reaction answer = sheet.Answer.Response.Reactions[i];
             string parts = string.Join(", ", words.Parts(answer));
             string remarks = string.Concat(ReactionTable.Remarks(words, sheet.Beam.Supports[i], answer).Select(one => $" {one}"));
-            yield return $"{sheet.Beam.Supports[i].Label}: {parts}{remarks}";
+            yield return $"{sheet.Beam.Supports[i].Label}: {parts}{remarks}{Clear(sheet, words, i)}";
         }
 
         double largest = 0;
@@ -35,5 +36,20 @@ internal static class WorkingResult
         yield return agrees
             ? "Second opinion: the stiffness method, which shares nothing with these lines but the beam, gives the same reactions (to a billionth of the largest): they agree."
             : $"Second opinion: the stiffness method DIFFERS by up to {words.Say(off, QuantityKind.Force)}. Do not use either before it is known why.";
+    }
+
+    /// <summary>How far the beam stands clear of a support that has let go, by the other method's deflection.</summary>
+    private static string Clear(WorkingSheet sheet, BeamWords words, int index)
+    {
+        BeamResponse response = sheet.Answer.Response;
+        Support support = sheet.Beam.Supports[index].Support;
+        if (!response.Reactions[index].IsLiftedOff || !response.HasDeflections || support.SurfaceSlope != 0)
+        {
+            return "";
+        }
+
+        double up = support.Settlement - response.At(support.Position).Left.Deflection;
+        string side = support.Action == SupportAction.HoldsDownOnly ? "below" : "above";
+        return $", the beam stands {words.MovementSize(up)} {side} it";
     }
 }

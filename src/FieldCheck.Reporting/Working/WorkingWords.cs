@@ -152,12 +152,17 @@ internal sealed class WorkingWords
     private string SupportHolds(HandRemark.SupportHolds holds)
     {
         NamedSupport support = _beam.Supports[holds.Support];
-        string[] can = [.. holds.Unknowns.Select(name => $"{HoldWords(name, support.Support)} ({_names.Of(name)})")];
+        string[] can = [.. holds.Unknowns.Select(name => $"{HoldWords(name, support.Support)} ({_names.Of(name)}{Parts(name)})")];
         string[] cannot = [.. Cannot(support.Support)];
         string does = can.Length == 0 ? "It gives nothing." : $"It {BeamWords.List(can)}.";
         string doesNot = cannot.Length == 0 ? "" : $" It cannot hold {BeamWords.List(cannot, "or")}.";
         return $"{support.Label}, {support.Kind}, at x = {_numbers.Say(holds.Place)}{_typed.OfSupport(holds.Support)}. {does}{doesNot}";
     }
+
+    /// <summary>A push square to a slope is worked by its parts across and along.</summary>
+    private string Parts(HandName name) => name.Role == HandRole.Normal
+        ? $", in parts {_names.Of(new HandName(HandRole.Vertical, name.Index))} across and {_names.Of(new HandName(HandRole.Horizontal, name.Index))} along"
+        : "";
 
     private static string HoldWords(HandName name, Support support) => name.Role switch
     {
