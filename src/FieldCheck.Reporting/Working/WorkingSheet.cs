@@ -27,22 +27,34 @@ internal sealed record WorkingSheet(
     /// <summary>The page, with as few decimals as let everything come out.</summary>
     internal ImmutableArray<WorkingLine> Lines(WorkingRequest request)
     {
-        int guard = LeastGuard;
-        while (guard < MostGuard && !ComesOut(new HandFigures(Beam.Display.System, guard)))
+        WorkingPage page = new(request);
+        if (WithFactors() is string factors)
         {
-            guard++;
+            page.Say(factors);
         }
 
-        return Lines(new HandFigures(Beam.Display.System, guard), request);
+        Write(page, Working, WordsThatComeOut(), () => WorkingResult.Of(this));
+        return page.Lines;
+    }
+
+    private WorkingWords WordsThatComeOut()
+    {
+        WorkingWords words = WordsWith(LeastGuard);
+        for (int guard = LeastGuard + 1; guard <= MostGuard && !ComesOut(words); guard++)
+        {
+            words = WordsWith(guard);
+        }
+
+        return words;
     }
 
     /// <summary>
     /// True: with these figures every reaction and peak is the one that the other views show, and every sum closes.
     /// </summary>
-    private bool ComesOut(HandFigures figures)
+    private bool ComesOut(WorkingWords words)
     {
-        CarriedNumbers numbers = new(figures);
-        WorkingFigures written = new(WordsWith(numbers));
+        CarriedNumbers numbers = words.Numbers;
+        WorkingFigures written = new(words);
         return Working.Lines.OfType<HandLine.Closes>().All(written.IsClosed)
             && Pairs().All(pair => pair.Hand is null
                 || Beam.Display.Number(numbers.InSi(pair.Hand), pair.Kind) == Beam.Display.Number(pair.Answer, pair.Kind))
@@ -61,18 +73,6 @@ internal sealed record WorkingSheet(
         Beam.Display.Number(values.Max(numbers.InSi), kind) == Beam.Display.Number(extremes.Max.Value, kind)
         && Beam.Display.Number(values.Min(numbers.InSi), kind) == Beam.Display.Number(extremes.Min.Value, kind);
 
-    private ImmutableArray<WorkingLine> Lines(HandFigures figures, WorkingRequest request)
-    {
-        WorkingPage page = new(request);
-        if (WithFactors() is string factors)
-        {
-            page.Say(factors);
-        }
-
-        Write(page, Working, WordsWith(new CarriedNumbers(figures)), () => WorkingResult.Of(this));
-        return page.Lines;
-    }
-
     private string? WithFactors()
     {
         ImmutableArray<double> factors = Answer.Combination.Factors;
@@ -90,8 +90,7 @@ internal sealed record WorkingSheet(
     /// <summary>Writes a working that came to no reactions.</summary>
     internal static void Write(WorkingPage page, Calculation calculation, BuiltBeam beam, HandWorking working)
     {
-        CarriedNumbers numbers = new(new HandFigures(beam.Display.System, LeastGuard));
-        Write(page, working, WordsWith(calculation, beam, working, numbers), () => []);
+        Write(page, working, WordsWith(calculation, beam, working, LeastGuard), () => []);
     }
 
     private static void Write(
@@ -138,9 +137,12 @@ internal sealed record WorkingSheet(
         }
     }
 
-    private WorkingWords WordsWith(CarriedNumbers numbers) => WordsWith(Calculation, Beam, Working, numbers);
+    private WorkingWords WordsWith(int guard) => WordsWith(Calculation, Beam, Working, guard);
 
     private static WorkingWords WordsWith(
-        Calculation calculation, BuiltBeam beam, HandWorking working, CarriedNumbers numbers) =>
-        new(beam, new WorkingNames(beam, working), numbers, new PlacesTyped(calculation.Document, beam));
+        Calculation calculation, BuiltBeam beam, HandWorking working, int guard) => new(
+            beam,
+            new WorkingNames(beam, working),
+            new CarriedNumbers(new HandFigures(beam.Display.System, guard)),
+            new PlacesTyped(calculation.Document, beam));
 }
