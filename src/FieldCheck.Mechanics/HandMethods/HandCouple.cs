@@ -10,7 +10,7 @@ namespace FieldCheck.Mechanics.HandMethods;
 /// <param name="Side">At a hinge, the part that it turns.</param>
 internal sealed record HandCouple(int Load, HandNumber Size, HandSense Sense, HandNumber Place, Side Side)
 {
-    internal HandActor Actor => new HandActor.OfLoad(Load, 0);
+    internal HandActor Actor => new HandActor.OfLoad(Load, HandName.OnlyPart);
 
     /// <summary>The couple, positive counter-clockwise.</summary>
     internal HandFormula Signed => Sense == HandSense.CounterClockwise ? Size : -(HandFormula)Size;

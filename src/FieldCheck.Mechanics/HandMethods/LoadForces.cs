@@ -82,8 +82,8 @@ internal sealed class LoadForces
         HandSense across = point.Down * factor > 0 ? HandSense.Down : HandSense.Up;
         HandSense along = point.Right * factor > 0 ? HandSense.Right : HandSense.Left;
         HandNumber place = _writer.Place(point.Position);
-        HandName name = new(HandRole.LoadForce, index);
-        HandName nameAlong = new(HandRole.LoadAlong, index);
+        HandName name = new(HandRole.LoadForce, index, HandName.OnlyPart);
+        HandName nameAlong = new(HandRole.LoadAlong, index, HandName.OnlyPart);
         if (point.Down != 0 && point.Right != 0)
         {
             HandNumber whole = HandNumber.Given(double.Hypot(point.Down, point.Right), HandUnit.OfForce);
@@ -106,7 +106,7 @@ internal sealed class LoadForces
         {
             HandNumber size = new(formula, called);
             _writer.Add(new HandLine.Finds(size, sense, new HandActor.Whole(index), place));
-            _forces.Add(new HandForce(index, 0, size, sense, place, null));
+            _forces.Add(new HandForce(index, HandName.OnlyPart, size, sense, place, null));
         }
     }
 
@@ -114,7 +114,7 @@ internal sealed class LoadForces
     {
         HandNumber place = _writer.Place(couple.Position);
         HandNumber size = new(
-            Times(factor, Math.Abs(couple.Moment), HandUnit.OfMoment), new HandName(HandRole.LoadCouple, index));
+            Times(factor, Math.Abs(couple.Moment), HandUnit.OfMoment), new HandName(HandRole.LoadCouple, index, HandName.OnlyPart));
         _writer.Add(new HandLine.Finds(size, turn, new HandActor.Whole(index), place));
         _couples.Add(new HandCouple(index, size, turn, place, couple.Side));
     }
@@ -149,7 +149,10 @@ internal sealed class LoadForces
 
         (HandNumber from, HandNumber to) = (_writer.Place(spread.From), _writer.Place(spread.To));
         HandNumber left = start;
-        for (int i = 1, part = 0; i < stations.Length; i++)
+        // In one piece it needs no letter.
+        bool isOne = stations.Length == 2 && (isEven || start.Value == 0 || end.Value == 0);
+        int part = isOne ? HandName.OnlyPart : 0;
+        for (int i = 1; i < stations.Length; i++)
         {
             HandNumber right = i == stations.Length - 1 || isEven
                 ? end

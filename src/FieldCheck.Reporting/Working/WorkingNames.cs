@@ -10,13 +10,11 @@ internal sealed class WorkingNames
 
     private readonly BuiltBeam _beam;
     private readonly NamedLoad[] _loads;
-    private readonly Dictionary<int, int> _parts;
     private readonly int _ownWeights;
 
     /// <summary>The names in a working.</summary>
     /// <param name="beam">The beam.</param>
-    /// <param name="working">The working: a load of one piece has a shorter name.</param>
-    internal WorkingNames(BuiltBeam beam, HandWorking working)
+    internal WorkingNames(BuiltBeam beam)
     {
         _beam = beam;
 
@@ -26,11 +24,6 @@ internal sealed class WorkingNames
             .. beam.Model.Cases.SelectMany(one => beam.Loads.Where(load => load.Case == one.Name)),
         ];
         _ownWeights = beam.Loads.Count(load => load.Row is null);
-        _parts = working.Lines
-            .OfType<HandLine.Finds>()
-            .Where(line => line.Number.Name?.Role is HandRole.LoadForce or HandRole.LoadAlong)
-            .GroupBy(line => line.Number.Name!.Value.Index)
-            .ToDictionary(group => group.Key, group => group.Select(line => line.Number.Name!.Value.Part).Distinct().Count());
     }
 
     /// <summary>A load of the sheet.</summary>
@@ -53,9 +46,7 @@ internal sealed class WorkingNames
     /// <summary>What a term comes from, as "load 2" or "V_A".</summary>
     internal string Of(HandActor actor) => actor switch
     {
-        HandActor.OfLoad load => Count(load.Index) > 1
-            ? $"{LoadName(load.Index)}{PartLetter(load.Part)}"
-            : LoadName(load.Index),
+        HandActor.OfLoad load => LoadName(load.Index) + PartLetter(load.Part),
         HandActor.Whole load => LoadInFull(load.Index),
         HandActor.Named named => Of(named.Name),
         HandActor.Coefficient coefficient => $"beside {Of(coefficient.Unknown)}",
@@ -127,10 +118,8 @@ internal sealed class WorkingNames
             : $"j{_beam.Model.JointPositions.IndexOf(place)}";
     }
 
-    private int Count(int load) => _parts.GetValueOrDefault(load);
-
     internal string LoadSuffix(HandName name) =>
-        LoadNumber(name.Index) + (Count(name.Index) > 1 ? PartLetter(name.Part) : "");
+        LoadNumber(name.Index) + PartLetter(name.Part);
 
     private string LoadNumber(int index) => _loads[index].Row is int row ? $"{row + 1}"
         : _ownWeights > 1 ? $"o{OwnWeightNumber(index)}"
@@ -138,5 +127,6 @@ internal sealed class WorkingNames
 
     private int OwnWeightNumber(int index) => _loads.Take(index + 1).Count(load => load.Row is null);
 
-    private static string PartLetter(int part) => part < 26 ? $"{(char)('a' + part)}" : $"z{part}";
+    private static string PartLetter(int part) => part == HandName.OnlyPart ? ""
+        : part < 26 ? $"{(char)('a' + part)}" : $"z{part}";
 }

@@ -90,7 +90,7 @@ internal sealed record WorkingSheet(
     /// <summary>Writes a working that came to no reactions.</summary>
     internal static void Write(WorkingPage page, Calculation calculation, BuiltBeam beam, HandWorking working)
     {
-        Write(page, working, WordsWith(calculation, beam, working, LeastGuard), () => []);
+        Write(page, working, WordsWith(calculation, beam, LeastGuard), () => []);
     }
 
     private static void Write(
@@ -137,12 +137,11 @@ internal sealed record WorkingSheet(
         }
     }
 
-    private WorkingWords WordsWith(int guard) => WordsWith(Calculation, Beam, Working, guard);
+    private WorkingWords WordsWith(int guard) => WordsWith(Calculation, Beam, guard);
 
-    private static WorkingWords WordsWith(
-        Calculation calculation, BuiltBeam beam, HandWorking working, int guard) => new(
+    private static WorkingWords WordsWith(Calculation calculation, BuiltBeam beam, int guard) => new(
             beam,
-            new WorkingNames(beam, working),
+            new WorkingNames(beam),
             new CarriedNumbers(new HandFigures(beam.Display.System, guard)),
             new PlacesTyped(calculation.Document, beam));
 }
