@@ -57,7 +57,7 @@ internal sealed class RecoveryFolder(string folder, TimeProvider clock)
         {
             lock (_writing)
             {
-                string at = clock.GetUtcNow().ToString("yyyyMMddHHmmssfff", CultureInfo.InvariantCulture);
+                string at = clock.GetUtcNow().ToString("yyyyMMddHHmmssfffffff", CultureInfo.InvariantCulture);
                 File.Move(_own, Path.ChangeExtension(_own, null) + $"-{at}.toml");
             }
         }

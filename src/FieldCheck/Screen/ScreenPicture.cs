@@ -20,7 +20,7 @@ internal static class ScreenPicture
         int title = height >= LeastWithTitle ? 1 : 0;
         int message = height >= LeastWithMessage ? 1 : 0;
         int keys = height >= LeastWithKeys ? 1 : 0;
-        state = state with { Size = (width, height) };
+        state = WorkingKeys.Resized(state, (width, height));
         Picture body = Body(state, width, BodyHeight(height));
         (int X, int Y)? cursor = body.Cursor is (int x, int y) ? (x, y + title) : null;
         (ImmutableArray<PictureLine> told, int? caret) = MessagePicture.Of(state, width, RoomForMessage(body, height));

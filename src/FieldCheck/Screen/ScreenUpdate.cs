@@ -14,7 +14,7 @@ internal static class ScreenUpdate
         {
             ScreenEvent.Key key => Press(state, key.Stroke),
             ScreenEvent.Click click => Clicks.Apply(state, click.Target),
-            ScreenEvent.Resized size => (state with { Size = (size.Width, size.Height) }).Step(),
+            ScreenEvent.Resized size => WorkingKeys.Resized(state, (size.Width, size.Height)).Step(),
             ScreenEvent.TextSaved saved => FileAnswers.TextSaved(state, saved),
             ScreenEvent.TextRefused refused => FileAnswers.TextRefused(state, refused),
             ScreenEvent.Saved saved => FileAnswers.Saved(state, saved),

@@ -47,6 +47,22 @@ internal static class WorkingKeys
         return Math.Clamp(wanted, 0, Math.Max(most, 0));
     }
 
+    /// <summary>The state in a window of another size: about the same part of the working is uppermost.</summary>
+    /// <param name="state">The state.</param>
+    /// <param name="size">Columns and lines of the window.</param>
+    internal static ScreenState Resized(ScreenState state, (int Width, int Height) size)
+    {
+        ScreenState resized = state with { Size = size };
+        if (state.View != ScreenView.Working || state.WorkingTop == 0 || size.Width == state.Size.Width)
+        {
+            return resized;
+        }
+
+        int before = state.Worked.Lines(state.Size.Width).Length;
+        int after = state.Worked.Lines(size.Width).Length;
+        return resized with { WorkingTop = (int)((long)Top(state, state.WorkingTop) * after / Math.Max(before, 1)) };
+    }
+
     private static ScreenState Scrolled(ScreenState state, KeyName? key)
     {
         // One line of the screenful before stays to be seen.

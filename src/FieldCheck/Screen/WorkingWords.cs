@@ -28,7 +28,7 @@ internal static class WorkingWords
         [
             $"lines {top + 1}-{last} of {count}",
             state.Age == ResultsAge.BeforeThisCell ? "before this cell" : "",
-            state.About is MomentPoint about ? $"moments about {PlaceReadout.Place(beam, about.On(beam))}" : "",
+            state.About is MomentPoint about ? $"moments about {about.Support ?? PlaceReadout.Place(beam, about.On(beam))}" : "",
             combinations > 1
                 ? $"{name}, {state.CombinationShown + 1} of {combinations} ({state.Table.KeyOf(CommandName.NextCombination)} next)"
                 : "",

@@ -34,6 +34,7 @@ public sealed class LongSessionTests
             Choices = Choices.OfEveryKind,
         };
         int checkedAt = 0;
+        HashSet<ScreenView> views = [];
         while (desk.Presses < KeysOfASession)
         {
             desk.Press(keys.Next(desk.State.Focus));
@@ -43,6 +44,7 @@ public sealed class LongSessionTests
             }
 
             Invariants.Hold(desk.State);
+            views.Add(desk.State.View);
             if (desk.Presses - checkedAt >= 50)
             {
                 checkedAt = desk.Presses;
@@ -53,6 +55,7 @@ public sealed class LongSessionTests
             }
         }
 
+        Assert.Equal(ScreenViews.All.Order(), views.Order());
         Invariants.UndoneToTheEnd_IsTheStart(desk.State, undo => desk.Press(undo).State);
     }
 

@@ -1,4 +1,5 @@
 using System.Runtime.CompilerServices;
+using System.Text.RegularExpressions;
 using FieldCheck.Screen;
 using FieldCheck.Sheet.Document;
 using FieldCheck.Sheet.Presets;
@@ -32,6 +33,7 @@ public sealed class ScreenPictureTests
         ["bad-cell"] = "Down Down Down Down Down Down Down Down \"12 kn/n\" Enter",
         ["can-move"] = "Down Down Down ^X",
         ["plots"] = "F4",
+        ["working"] = "F5 PgDn",
         ["menu"] = "Down Down Down Down Down Down /",
         ["help"] = "?",
         ["new-beam"] = "^N",
@@ -68,6 +70,22 @@ public sealed class ScreenPictureTests
         "```\n" + File.ReadAllText(Path.Combine(Folder(), "example-80x24.txt")) + "```\n",
         File.ReadAllText(Path.Combine(Folder(), "..", "..", "..", "..", "README.md")),
         StringComparison.Ordinal);
+
+    /// <summary>The screen in docs/using.md is what F5 and PgDn show of the bearer over a trench.</summary>
+    [Fact]
+    public void ScreenOfTheWorkingInTheDocumentation_IsWhatIsSeen()
+    {
+        string path = Path.Combine(Folder(), "..", "..", "..", "..", "docs", "using.md");
+        Desk desk = new Desk(Beams.Trench, new BeamOrigin("trench-bearer")).Press(Situations["working"]);
+        string screen = $"```\n{Written(desk.Show(80, 24))}```\n";
+        if (Environment.GetEnvironmentVariable("FIELDCHECK_ACCEPT") == "1")
+        {
+            File.WriteAllText(path, Regex.Replace(
+                File.ReadAllText(path).ReplaceLineEndings("\n"), "```\ntrench-bearer[^`]*```\n", screen.Replace("$", "$$")));
+        }
+
+        Assert.Contains(screen, File.ReadAllText(path).ReplaceLineEndings("\n"), StringComparison.Ordinal);
+    }
 
     [Fact]
     public void AnySize_IsFilledExactlyAndShowsTheCursor()
@@ -132,7 +150,7 @@ public sealed class ScreenPictureTests
     private static void AssertPicture(string file, Picture picture)
     {
         string path = Path.Combine(Folder(), file);
-        string actual = string.Join('\n', picture.Lines.Select(line => line.ToString().TrimEnd())) + "\n";
+        string actual = Written(picture);
         if (Environment.GetEnvironmentVariable("FIELDCHECK_ACCEPT") == "1")
         {
             File.WriteAllText(path, actual);
@@ -140,6 +158,9 @@ public sealed class ScreenPictureTests
 
         Assert.Equal(File.ReadAllText(path).ReplaceLineEndings("\n"), actual);
     }
+
+    private static string Written(Picture picture) =>
+        string.Join('\n', picture.Lines.Select(line => line.ToString().TrimEnd())) + "\n";
 
     private static string Folder([CallerFilePath] string file = "") =>
         Path.Combine(Path.GetDirectoryName(file)!, "Expected");

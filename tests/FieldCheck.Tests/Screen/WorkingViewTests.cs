@@ -1,3 +1,4 @@
+using FieldCheck.Reporting.Working;
 using FieldCheck.Screen;
 using FieldCheck.Sheet.Document;
 using FieldCheck.Sheet.Editing;
@@ -96,7 +97,9 @@ public sealed class WorkingViewTests
 
         desk.Press("2.5 Enter F5");
 
-        Assert.Contains("moments about B (2.50 m)", desk.Says, StringComparison.Ordinal);
+        Assert.Contains("moments about B", desk.Says, StringComparison.Ordinal);
+        Assert.Equal(2.5, desk.State.About!.On(desk.State.Shown.Beam!));
+        Assert.Contains("Moments about B,", string.Concat(desk.State.Worked.Lines(80).Select(line => line.Text)), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -207,6 +210,22 @@ public sealed class WorkingViewTests
         Desk desk = Trench().Happen(new ScreenEvent.Resized(60, 10)).Press("F5 PgDn");
 
         Assert.Equal(6, desk.State.WorkingTop);
+    }
+
+    [Fact]
+    public void WindowOfAnotherWidth_ShowsAboutTheSamePart()
+    {
+        Desk desk = Trench().Press("F5 PgDn PgDn");
+        string[] Steps() => [.. desk.State.Worked.Lines(desk.State.Size.Width)
+            .Take(desk.State.WorkingTop + 1)
+            .Where(line => line.Kind == WorkingLineKind.Step && char.IsAsciiDigit(line.Text[0]))
+            .Select(line => line.Text[..1])];
+        string[] wide = Steps();
+
+        desk.Happen(new ScreenEvent.Resized(40, 24));
+        Assert.Equal(wide, Steps());
+        desk.Happen(new ScreenEvent.Resized(80, 24));
+        Assert.InRange(desk.State.WorkingTop, 38, 40);
     }
 
     [Fact]

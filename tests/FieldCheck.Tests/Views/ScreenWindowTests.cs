@@ -4,6 +4,7 @@ using System.Text.RegularExpressions;
 using FieldCheck.Screen;
 using FieldCheck.Sheet.Document;
 using FieldCheck.Tests.Screen;
+using FieldCheck.Views;
 using Terminal.Gui.Input;
 
 namespace FieldCheck.Tests.Views;
@@ -39,6 +40,29 @@ public sealed class ScreenWindowTests
 
         Assert.Equal(ScreenPicture.Of(rig.Window.State, width, height).ToString(), rig.Text);
     }
+
+    [Fact]
+    public void PageDown_ScrollsByWhatTheWindowShows()
+    {
+        using Rig rig = new(State(Beams.Trench));
+
+        rig.Resize(60, 12);
+        rig.Press(Key.F5, Key.PageDown);
+
+        Assert.Equal(8, rig.Window.State.WorkingTop);
+        Assert.Equal(ScreenPicture.Of(rig.Window.State, 60, 12).ToString(), rig.Text);
+    }
+
+    /// <summary>What is named stands out from what stands below it in every theme, and without colour.</summary>
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public void Headings_StandOutByMoreThanColour(bool hasColour) => Assert.All(Enum.GetValues<Theme>(), theme =>
+    {
+        Palette palette = new(theme, hasColour);
+
+        Assert.NotEqual(palette.Of(Role.Text).Style, palette.Of(Role.Heading).Style);
+    });
 
     [Fact]
     public void OneCellChanged_LeavesTheTerminalAsThePictureSays()
