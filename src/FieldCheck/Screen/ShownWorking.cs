@@ -45,7 +45,7 @@ internal sealed class ShownWorking
     {
         if (_made is not (int made, ImmutableArray<WorkingLine> lines) || made != width)
         {
-            lines = _calculation.Outcome is BeamOutcome.Stands ? Made(width, _options) : [];
+            lines = _calculation.Outcome is BeamOutcome.Stands ? Made(width) : [];
             _made = (width, lines);
         }
 
@@ -62,23 +62,24 @@ internal sealed class ShownWorking
     private bool IsTheSameAs(ShownWorking other) => ReferenceEquals(_calculation, other._calculation)
         && (_combination, _about, _options) == (other._combination, other._about, other._options);
 
-    // In a window narrower than a line, lines go on below, so that nothing of them is lost.
-    private ImmutableArray<WorkingLine> Made(int width, WorkingOptions options)
+    // In a window narrower than a line of it, every sentence is broken anew, so that nothing is lost.
+    private ImmutableArray<WorkingLine> Made(int width)
     {
+        bool isNarrow = width < Narrowest;
         ImmutableArray<WorkingLine> lines = WorkingText.Lines(
             _calculation,
             _combination,
-            new WorkingRequest(Math.Clamp(width, Narrowest, Widest))
+            new WorkingRequest(isNarrow ? SpokenWorking.Width : Math.Min(width, Widest))
             {
                 About = _about,
-                IsShort = options.IsShort,
-                HasStepNames = options.HasStepNames,
+                IsShort = _options.IsShort,
+                HasStepNames = _options.HasStepNames,
+                HasTables = !isNarrow,
             });
-        return width >= Narrowest ? lines : [.. lines.SelectMany(line => Narrowed(line, width))];
+        return isNarrow ? [.. lines.SelectMany(line => Broken(line, width))] : lines;
     }
 
-    private static IEnumerable<WorkingLine> Narrowed(WorkingLine line, int width) =>
-        line.Text.Length <= width
-            ? [line]
-            : TextFlow.Wrap(line.Text, width, indent: Math.Min(2, width - 1)).Select(text => line with { Text = text });
+    private static IEnumerable<WorkingLine> Broken(WorkingLine line, int width) => TextFlow
+        .Wrap(line.Text, width, indent: Math.Min(2, width - 1))
+        .Select(text => line with { Text = text });
 }
