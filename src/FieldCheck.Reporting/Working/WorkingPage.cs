@@ -41,7 +41,7 @@ internal sealed class WorkingPage
     {
         if (!_request.IsShort)
         {
-            Write(sentence, WorkingLineKind.Words);
+            Write(PlacesTied(sentence), WorkingLineKind.Words);
         }
     }
 
@@ -90,9 +90,12 @@ internal sealed class WorkingPage
         }
     }
 
+    private static string PlacesTied(string line) =>
+        line.Replace(" x = ", $" x{Tie}={Tie}", StringComparison.Ordinal);
+
     private static string Tied(string line)
     {
-        string tied = line;
+        string tied = PlacesTied(line);
         foreach (string one in Operators)
         {
             tied = tied.Replace($" {one} ", $" {one}{Tie}", StringComparison.Ordinal);
