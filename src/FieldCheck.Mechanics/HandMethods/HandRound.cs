@@ -73,7 +73,10 @@ internal sealed class HandRound
                 return HandReach.Partial;
             }
 
-            ThreeMomentMethod.Work(beam, from, to);
+            if (!ThreeMomentMethod.Work(beam, from, to))
+            {
+                return HandReach.CanMove;
+            }
         }
 
         return HandReach.Whole;

@@ -32,6 +32,18 @@ internal sealed class Substitution
     /// <exception cref="ArgumentException">The equations do not decide the unknowns.</exception>
     internal static Dictionary<HandName, HandNumber> Solve(HandWriter writer, IReadOnlyList<HandEquation> equations)
     {
+        Dictionary<HandName, HandNumber>? found = TrySolve(writer, equations);
+        Require.That(found is not null, "The equations must decide the unknowns.", nameof(equations));
+        return found!;
+    }
+
+    /// <summary>As <see cref="Solve"/>; what does not decide the unknowns is written as far as it goes.</summary>
+    /// <param name="writer">Takes the lines.</param>
+    /// <param name="equations">The equations, which stand written already, as rows 1, 2, ….</param>
+    /// <returns>The unknowns; null: the equations do not decide them.</returns>
+    internal static Dictionary<HandName, HandNumber>? TrySolve(
+        HandWriter writer, IReadOnlyList<HandEquation> equations)
+    {
         List<Row> rows = [.. equations.Select((equation, i) => new Row(
             i + 1,
             equation.Terms.Where(term => term.Coefficient.Value != 0)
@@ -40,6 +52,11 @@ internal sealed class Substitution
         Substitution system = new(writer, rows);
         while (rows.Count > 0)
         {
+            if (rows.Any(row => row.Terms.Count == 0))
+            {
+                return null;
+            }
+
             system.Express();
         }
 
@@ -49,7 +66,6 @@ internal sealed class Substitution
     private void Express()
     {
         Row row = _rows.MinBy(one => (one.Terms.Count, one.Number))!;
-        Require.That(row.Terms.Count > 0, "The equations must decide the unknowns.", nameof(Solve));
         HandName unknown = row.Terms.MaxBy(term => Math.Abs(term.Value.Value) / Largest(term.Key)).Key;
         HandNumber pivot = row.Terms[unknown];
         _rows.Remove(row);

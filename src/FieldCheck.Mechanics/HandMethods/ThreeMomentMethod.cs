@@ -43,16 +43,27 @@ internal static class ThreeMomentMethod
     /// <param name="beam">The beam; <see cref="CanWork"/> holds, its loads are cut at <see cref="NodesOf"/>.</param>
     /// <param name="from">Its left end [m]: the beam's own, or a hinge whose force is known.</param>
     /// <param name="to">Its right end [m]: the beam's own, or a hinge whose force is known.</param>
-    internal static void Work(HandBeam beam, double from, double to)
+    /// <returns>False: what holds the stretch cannot hold it.</returns>
+    internal static bool Work(HandBeam beam, double from, double to)
     {
         HandWriter writer = beam.Writer;
         writer.Begin(new HandStep.ThreeMoments(writer.Place(from), writer.Place(to), Degree(beam, from, to)));
         ThreeMomentGroup group = ThreeMomentGroup.Of(beam, from, to);
+        if (group.Nodes.IsEmpty)
+        {
+            return false;
+        }
+
         ThreeMomentLoading.Put(group);
         ThreeMomentUnknowns.Put(group);
         ImmutableArray<HandEquation> rows = ThreeMomentRows.Write(group);
-        Dictionary<HandName, HandNumber> found = rows.IsEmpty ? [] : Substitution.Solve(writer, rows);
+        if (Substitution.TrySolve(writer, rows) is not Dictionary<HandName, HandNumber> found)
+        {
+            return false;
+        }
+
         ThreeMomentReactions.Write(group, found);
+        return true;
     }
 
     /// <summary>Unknowns beyond the equations: forces and couples, less two, less one for each hinge inside.</summary>

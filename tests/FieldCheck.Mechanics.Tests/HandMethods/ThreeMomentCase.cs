@@ -25,7 +25,7 @@ internal static class ThreeMomentCase
     {
         HandBeam beam = Prepare(model);
         Assert.True(ThreeMomentMethod.CanWork(beam, 0, model.Length));
-        ThreeMomentMethod.Work(beam, 0, model.Length);
+        Assert.True(ThreeMomentMethod.Work(beam, 0, model.Length));
         return beam;
     }
 

@@ -128,6 +128,23 @@ public sealed class ThreeMomentGivingTests
         Assert.True(CanWork(Beam(2 * L, [Support.Pin(0), Support.Roller(L), Support.Roller(2 * L, 0.2)], [])));
     }
 
+    [Fact]
+    public void BeamThatNothingHoldsAcross_IsNotWorked()
+    {
+        Support[][] all =
+        [
+            [],
+            [Support.Guide(0), Support.Guide(L)],
+            [Support.Guide(0), Support.Guide(L / 3), Support.Guide(L)],
+        ];
+
+        Assert.All(all, supports =>
+        {
+            BeamModel model = Beam(L, supports, [new Load.Point(2, 5e3)]);
+            Assert.False(ThreeMomentMethod.Work(ThreeMomentCase.Prepare(model), 0, L));
+        });
+    }
+
     private static bool CanWork(BeamModel model) =>
         ThreeMomentMethod.CanWork(ThreeMomentCase.Prepare(model), 0, model.Length);
 }

@@ -81,7 +81,7 @@ public sealed class ThreeMomentLawTests
 
     private static void Agrees(BeamModel model, HandBeam beam)
     {
-        ThreeMomentMethod.Work(beam, 0, model.Length);
+        Assert.True(ThreeMomentMethod.Work(beam, 0, model.Length));
         BeamResponse response = Answer.To(model);
         double force = LargestForce(model, response);
         double moment = force * model.Length;
