@@ -3,6 +3,9 @@ namespace FieldCheck.Mechanics.HandMethods;
 /// <summary>A stretch between two marks, with the intensities of what lies on it.</summary>
 internal sealed class LoadStretch
 {
+    // Of the loads on a stretch: less at one of its ends is nothing, not a change of sense just inside.
+    private const double Rounding = 1e-12;
+
     private readonly HandWriter _writer;
     private readonly HandFormula _start;
     private readonly HandFormula _end;
@@ -58,7 +61,9 @@ internal sealed class LoadStretch
         LoadStretch whole = new(writer, from, to, start, end, index);
         double first = start.Evaluate(number => number.Value);
         double last = end.Evaluate(number => number.Value);
-        return first * last < 0 ? InTwo(writer, whole, index) : [whole];
+        double least = Rounding * over.Sum(force => force.Spread!.Intensity.Value);
+        bool turns = first * last < 0 && Math.Abs(first) > least && Math.Abs(last) > least;
+        return turns ? InTwo(writer, whole, index) : [whole];
     }
 
     private static IEnumerable<LoadStretch> InTwo(HandWriter writer, LoadStretch whole, int index)

@@ -43,6 +43,28 @@ public sealed class HandWorkingLawTests
         Assert.True(determinate > 0.04 * Beams, $"Only {determinate} of {Beams} were solved by statics alone.");
     }
 
+    /// <summary>A drawn beam: its load changes sense exactly under a point load, but for rounding.</summary>
+    [Fact]
+    public void LoadThatChangesItsSenseAtAMark_IsCountedOnce()
+    {
+        BeamModel model = new(
+            [new Span(7.3125, 7443803.013251681, 744380301.3251681)],
+            [Support.Fixed(0), Support.Roller(4.75), Support.Fixed(7.3125)],
+            [0.25, 7.125],
+            [
+                new LoadCase(
+                    "all",
+                    [
+                        new Load.Point(0.25, 10250),
+                        new Load.Distributed(2.8125, 7.3125, -718.75, 718.75),
+                        new Load.Point(5.0625, 10125),
+                    ]),
+            ],
+            [new Combination("all", CombinationBasis.Service, [1.5])]);
+
+        HandAgreement.Closes(model, HandAgreement.Work(model), Answer.To(model));
+    }
+
     [Fact]
     public void MomentsAboutAnyPoint_ReactionsAreTheSame() => Law.Holds(RandomBeam.Stable, Share, (model, share) =>
     {
