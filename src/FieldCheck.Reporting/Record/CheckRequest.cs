@@ -6,4 +6,8 @@ namespace FieldCheck.Reporting.Record;
 /// <param name="File">The file's name; empty when there is none.</param>
 /// <param name="At">Places at which values were asked for.</param>
 /// <param name="Width">Columns of a line; 40 or more.</param>
-public sealed record CheckRequest(string File, ImmutableArray<AskedPlace> At, int Width = 80);
+public sealed record CheckRequest(string File, ImmutableArray<AskedPlace> At, int Width = 80)
+{
+    /// <summary>True: the working by hand at its end, for someone else to follow.</summary>
+    public bool HasWorking { get; init; }
+}

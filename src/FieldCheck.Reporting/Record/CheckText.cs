@@ -3,6 +3,7 @@ using FieldCheck.Mechanics.Response;
 using FieldCheck.Mechanics.Solving;
 using FieldCheck.Reporting.Drawing;
 using FieldCheck.Reporting.Tables;
+using FieldCheck.Reporting.Working;
 using FieldCheck.Sheet;
 using FieldCheck.Sheet.Building;
 
@@ -36,11 +37,15 @@ public static class CheckText
             .. result,
             .. Section("REMARKS", MessageLines.Of(calculation), width),
             .. Section("BEFORE YOU USE THESE FIGURES", Cautions.For(calculation), width),
+            .. request.HasWorking ? (string[])["", "WORKING BY HAND", .. Working(calculation, width)] : [],
         ];
     }
 
     private static IEnumerable<string> Section(string title, IReadOnlyCollection<string> lines, int width) =>
         lines.Count == 0 ? [] : ["", title, .. lines.SelectMany(line => Row(line, width))];
+
+    private static IEnumerable<string> Working(Calculation calculation, int width) =>
+        PrintedWorking.Pages(calculation, null, new WorkingRequest(width));
 
     private static IEnumerable<string> Row(string line, int width) =>
         TextFlow.Wrap(line, width - 2, indent: 4).Select(part => "  " + part);

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using FieldCheck.Mechanics.Solving;
 using FieldCheck.Reporting.Tables;
+using FieldCheck.Reporting.Working;
 using FieldCheck.Sheet;
 using FieldCheck.Sheet.Building;
 
@@ -29,6 +30,11 @@ public static class PlainText
             .. result,
             .. SpokenAnswer.Labelled("Remark", MessageLines.Of(calculation)),
             .. SpokenAnswer.Cautions(calculation),
+            .. request.HasWorking ? Working(calculation) : [],
         ];
     }
+
+    private static ImmutableArray<string> Working(Calculation calculation) => SpokenWorking.Of(
+        PrintedWorking.Pages(calculation, null, new WorkingRequest(SpokenWorking.Width) { HasTables = false })
+            .Prepend("Working by hand."));
 }

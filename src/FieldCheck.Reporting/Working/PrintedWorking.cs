@@ -19,13 +19,19 @@ public static class PrintedWorking
     {
         ArgumentNullException.ThrowIfNull(calculation);
         ArgumentNullException.ThrowIfNull(request);
-        int count = calculation.Outcome is BeamOutcome.Stands stands ? stands.Combinations.Length : 1;
-        IEnumerable<int> asked = combination is int one ? [one] : Enumerable.Range(0, count);
         return
         [
             .. Heading(calculation, file).SelectMany(line => TextFlow.Wrap(line, request.Width, indent: 2)),
-            .. asked.SelectMany(index => Of(calculation, index, request)),
+            .. Pages(calculation, combination, request),
         ];
+    }
+
+    /// <summary>The page without its heading.</summary>
+    internal static IEnumerable<string> Pages(Calculation calculation, int? combination, WorkingRequest request)
+    {
+        int count = calculation.Outcome is BeamOutcome.Stands stands ? stands.Combinations.Length : 1;
+        IEnumerable<int> asked = combination is int one ? [one] : Enumerable.Range(0, count);
+        return asked.SelectMany(index => Of(calculation, index, request));
     }
 
     private static IEnumerable<string> Heading(Calculation calculation, string file)

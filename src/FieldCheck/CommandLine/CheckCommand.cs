@@ -26,7 +26,7 @@ internal static class CheckCommand
                     printout.Result("");
                 }
 
-                PrintText(CheckRun.Shown(file), check, plain, environment, printout);
+                PrintText(CheckRun.Shown(file), check, plain, environment, printout, request.HasWorking);
             }
 
             isFirst = false;
@@ -38,7 +38,12 @@ internal static class CheckCommand
 
     /// <summary>Prints one check as text; what is wrong with a file goes to standard error.</summary>
     internal static void PrintText(
-        string file, BeamCheck check, bool plain, CommandEnvironment environment, Printout printout)
+        string file,
+        BeamCheck check,
+        bool plain,
+        CommandEnvironment environment,
+        Printout printout,
+        bool hasWorking = false)
     {
         switch (check)
         {
@@ -46,7 +51,7 @@ internal static class CheckCommand
                 printout.Remarks(unusable.Problems);
                 break;
             case BeamCheck.Calculated done:
-                CheckRequest request = new(file, done.At, environment.TextWidth);
+                CheckRequest request = new(file, done.At, environment.TextWidth) { HasWorking = hasWorking };
                 printout.Result(string.Join('\n', plain
                     ? PlainText.Lines(done.Calculation, request)
                     : CheckText.Lines(done.Calculation, request)));

@@ -16,7 +16,12 @@ internal static class FileRequests
             [] => Refuse("check needs a file: fieldcheck check bearer.toml, or - for standard input."),
             _ when files.Contains("") => Refuse("A file has no name: '' stands among the files."),
             _ when files.Count(file => file == "-") > 1 => Refuse("- stands twice: standard input can be read once."),
-            _ => Accept(new Request.Check(files, words.Has(Option.Json), words.ValuesOf(Option.At), units)),
+            _ when words.Has(Option.Json) && words.Has(Option.Working) =>
+                Refuse("--working is text, and --json is not: ask for one of them."),
+            _ => Accept(new Request.Check(files, words.Has(Option.Json), words.ValuesOf(Option.At), units)
+            {
+                HasWorking = words.Has(Option.Working),
+            }),
         });
 
     /// <summary>What working asks for.</summary>

@@ -52,11 +52,12 @@ internal static class HelpText
         """;
 
     private const string Check = """
-        fieldcheck check FILE... [--json] [--at PLACE]... [--units us|si]
+        fieldcheck check FILE... [--working] [--json] [--at PLACE]... [--units us|si]
 
         Examples
           fieldcheck check bearer.toml
           fieldcheck check bearer.toml --at "A + 4 ft" --at "mid 1"
+          fieldcheck check bearer.toml --working > bearer.txt
           fieldcheck check bearer.toml --units si
           fieldcheck check one.toml two.toml --json > answers.jsonl
           fieldcheck check - < bearer.toml
@@ -68,6 +69,7 @@ internal static class HelpText
           FILE          a beam file; - is standard input
           --at PLACE    also the values there, on both sides: 4 ft, A + 4 ft,
                         end - 6 in, joint 1, mid 2
+          --working     the working by hand below it, for someone else to follow
           --units us|si the units to show, whatever the file asks for
           --json        JSON in SI units; one line each where there are several
         """;

@@ -11,6 +11,7 @@ internal sealed record Option(string Name, string? Value, params ImmutableArray<
     internal const string Json = "--json";
     internal const string At = "--at";
     internal const string Units = "--units";
+    internal const string Working = "--working";
     internal const string About = "--about";
     internal const string Combination = "--combination";
     internal const string Short = "--short";
@@ -26,6 +27,7 @@ internal sealed record Option(string Name, string? Value, params ImmutableArray<
     [
         new(Json, null, CommandWords.Check),
         new(At, "PLACE", CommandWords.Check),
+        new(Working, null, CommandWords.Check),
         new(Units, "us or si", CommandWords.Check, CommandWords.Working),
         new(About, "PLACE", CommandWords.Working),
         new(Combination, "NAME", CommandWords.Working),

@@ -23,7 +23,11 @@ internal abstract record Request
         ImmutableArray<string> Files,
         bool IsJson,
         ImmutableArray<string> Places,
-        UnitSystem? Units) : Request;
+        UnitSystem? Units) : Request
+    {
+        /// <summary>True: the working by hand below each check.</summary>
+        internal bool HasWorking { get; init; }
+    }
 
     /// <summary>The working by hand.</summary>
     /// <param name="File">The beam file; "-" is standard input.</param>

@@ -91,6 +91,7 @@ public sealed class ArgumentsTests
     [InlineData("--at needs a value after it: PLACE.", "check", "a.toml", "--at")]
     [InlineData("--at needs a value after it: PLACE.", "check", "a.toml", "--at", "--json")]
     [InlineData("--at needs a value after it: PLACE.", "check", "a.toml", "--at=")]
+    [InlineData("--working is text, and --json is not: ask for one of them.", "check", "a.toml", "--json", "--working")]
     [InlineData("--json takes no value.", "check", "a.toml", "--json=yes")]
     [InlineData("--json belongs to the command check: fieldcheck check FILE --json.", "a.toml", "--json")]
     [InlineData("--at belongs to the command check: fieldcheck check FILE --at PLACE.", "presets", "--at", "end")]

@@ -45,6 +45,20 @@ public sealed class CheckCommandTests : IDisposable
     }
 
     [Fact]
+    public void Working_StandsBelowTheCheck()
+    {
+        _around.Write("bench.toml", Bench);
+
+        Assert.Equal(0, _around.Run("check", "bench.toml", "--working"));
+
+        string check = _around.Written;
+        int heading = check.IndexOf("\nWORKING BY HAND\n", StringComparison.Ordinal);
+        Assert.True(heading > check.IndexOf("BEFORE YOU USE THESE FIGURES", StringComparison.Ordinal));
+        Assert.Contains("1. The beam set free", check[heading..], StringComparison.Ordinal);
+        Assert.Contains("they agree", check[heading..], StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Json_IsOneObjectOnStandardOutput()
     {
         _around.Write("bench.toml", Bench);

@@ -34,7 +34,7 @@ public sealed class ProgramTests : IDisposable
     }
 
     [Theory]
-    [InlineData("check", 3)]
+    [InlineData("check", 4)]
     [InlineData("working", 5)]
     public void HelpOfACommand_NamesEveryOptionOfIt(string command, int options)
     {
