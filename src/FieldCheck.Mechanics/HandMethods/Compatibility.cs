@@ -57,7 +57,7 @@ internal sealed class Compatibility
     {
         Support support = _model.Supports[index];
         GivenReaction given = _reactions[index];
-        if (support.Along is not Restraint.None || support.SurfaceSlope != 0)
+        if (support.Along is not Restraint.None)
         {
             beam.Horizontal[index] = Given(given.Horizontal, HandUnit.OfForce, HandRole.Horizontal, index);
         }
@@ -66,7 +66,7 @@ internal sealed class Compatibility
         {
             HandNumber vertical = Given(given.Vertical, HandUnit.OfForce, HandRole.Vertical, index);
             beam.Vertical[index] = vertical;
-            SayMovement(support, index, vertical);
+            SayMovement(beam, support, index, vertical);
         }
 
         if (support.Rotation is not Restraint.None)
@@ -80,17 +80,29 @@ internal sealed class Compatibility
     private HandNumber Given(double value, HandUnit unit, HandRole role, int index) =>
         _writer.Find(new HandFormula.Given(value, unit), new HandName(role, index));
 
-    private void SayMovement(Support support, int index, HandNumber vertical)
+    private void SayMovement(HandBeam beam, Support support, int index, HandNumber vertical)
     {
-        _writer.Say(new HandRemark.MovesBy(index, support.Across is Restraint.Spring));
+        if (support.SurfaceSlope != 0)
+        {
+            AlongStatics.WorkSlopeFromVertical(beam, index);
+        }
+
+        HandMovement how = support switch
+        {
+            { SurfaceSlope: not 0 } => HandMovement.AlongItsSurface,
+            { Across: Restraint.Spring } => HandMovement.ByItsSpring,
+            { Settlement: not 0 } => HandMovement.AsItSettles,
+            _ => HandMovement.None,
+        };
+        _writer.Say(new HandRemark.Moves(index, how));
         HandFormula settlement = HandNumber.Given(support.Settlement, HandUnit.OfLength);
         if (support.Across is Restraint.Spring spring)
         {
-            HandFormula yields = (HandFormula)vertical
+            HandFormula yields = (HandFormula)(beam.Normal[index] ?? vertical)
                 / HandNumber.Given(spring.Stiffness, HandUnit.OfForce / HandUnit.OfLength);
             _writer.Find(support.Settlement == 0 ? yields : yields + settlement, new HandName(HandRole.Movement, index));
         }
-        else
+        else if (support.Settlement != 0)
         {
             _writer.Find(settlement, new HandName(HandRole.Movement, index));
         }

@@ -137,10 +137,10 @@ public abstract record HandRemark
     /// <summary>The reactions are beyond these methods: they are taken from the answer, and put to the proof.</summary>
     public sealed record OutOfReach : HandRemark;
 
-    /// <summary>How far a support lets the beam move.</summary>
+    /// <summary>How a support lets the beam move.</summary>
     /// <param name="Support">Index of the support.</param>
-    /// <param name="IsSpring">True: by its force over its stiffness; false: only as it settles.</param>
-    public sealed record MovesBy(int Support, bool IsSpring) : HandRemark;
+    /// <param name="How">How.</param>
+    public sealed record Moves(int Support, HandMovement How) : HandRemark;
 
     /// <summary>A support turns by its couple over its stiffness.</summary>
     /// <param name="Support">Index of the support.</param>

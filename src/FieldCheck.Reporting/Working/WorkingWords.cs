@@ -113,9 +113,7 @@ internal sealed class WorkingWords
         HandRemark.PutsInto puts => [$"Put {_names.Of(puts.Unknown)} into row {puts.Row}:"],
         HandRemark.OutOfReach =>
             ["No hand method of this program reaches this beam. What follows takes the reactions from the stiffness method, says what each support then lets the beam do, and proves that they balance the loads."],
-        HandRemark.MovesBy { IsSpring: true } moves =>
-            [$"{_names.Support(moves.Support)} yields: movement down = force up / stiffness, and what it settles besides:"],
-        HandRemark.MovesBy moves => [$"{_names.Support(moves.Support)} does not yield: the beam goes down there by what it settles:"],
+        HandRemark.Moves moves => [Moves(_names.Support(moves.Support), moves.How)],
         HandRemark.TurnsBy turns =>
             [$"{_names.Support(turns.Support)} yields in turning: turn = couple / stiffness (as a slope, the other way round):"],
         HandRemark.Stretch stretch => [Stretch(stretch)],
@@ -278,6 +276,15 @@ internal sealed class WorkingWords
         };
         return [$"Moments about {place}, {why}. Force times arm, the arm being the distance from {place}:"];
     }
+
+    private static string Moves(string support, HandMovement how) => how switch
+    {
+        HandMovement.None => $"{support} does not yield and does not settle: there the beam stays where it was.",
+        HandMovement.AsItSettles => $"{support} does not yield: there the beam goes down by what it settles.",
+        HandMovement.ByItsSpring => $"{support} yields: movement down = force / stiffness, and what it settles besides.",
+        HandMovement.AlongItsSurface => $"At {support} the beam can slide along the surface; square to it, it moves only by what the support settles.",
+        _ => throw new UnreachableException(),
+    };
 
     private static string Pass(int count) => count == 1 ? "passes" : "pass";
 

@@ -132,6 +132,23 @@ internal static class WorkedSheets
         ],
     };
 
+    /// <summary>A gangway that lies on two sloped banks besides its pin and a spring pad: beyond the hand methods.</summary>
+    internal static BeamDocument OutOfReach { get; } = new()
+    {
+        Title = "Gangway on two banks",
+        Spans = [new SpanEntry { Length = "6 m", Section = "deck" }],
+        Supports =
+        [
+            new SupportEntry { Kind = "pin", Joint = "0" },
+            new SupportEntry { Kind = "roller", At = "2 m", Surface = "15 deg" },
+            new SupportEntry { Kind = "spring", At = "4 m", Stiffness = "2 kN/mm", Settlement = "1 mm" },
+            new SupportEntry { Kind = "roller", Joint = "1", Surface = "-20 deg" },
+        ],
+        Loads = [new LoadEntry { Kind = "distributed", Intensity = "3 kN/m", Label = "deck" }],
+        Sections = [new SectionEntry { Name = "deck", Inertia = "3000 cm4", Area = "60 cm2" }],
+        Materials = [new MaterialEntry { Name = "steel", Modulus = "210 GPa" }],
+    };
+
     internal static IEnumerable<(string Name, BeamDocument Sheet)> All =>
     [
         ("overhang", Overhang),
@@ -140,5 +157,6 @@ internal static class WorkedSheets
         ("sloped", Sloped),
         ("fixed", Fixed),
         ("lift-off", LiftOff),
+        ("out-of-reach", OutOfReach),
     ];
 }
