@@ -59,6 +59,11 @@ internal sealed class AlongStatics
     internal static (HandNumber Sine, HandNumber Cosine, bool RisesRight) SlopeOf(HandBeam beam, int support)
     {
         double slope = beam.Model.Supports[support].SurfaceSlope;
+        if (beam.Slopes.TryGetValue(support, out (HandNumber Sine, HandNumber Cosine) known))
+        {
+            return (known.Sine, known.Cosine, slope > 0);
+        }
+
         beam.Writer.Say(new HandRemark.PushesSquare(support, slope > 0));
         HandNumber angle = HandNumber.Given(
             Math.Abs(slope), HandUnit.OfAngle, new HandName(HandRole.Surface, support));
@@ -66,6 +71,7 @@ internal sealed class AlongStatics
             new HandFormula.Sine(angle), new HandName(HandRole.SurfaceSine, support));
         HandNumber cosine = beam.Writer.Find(
             new HandFormula.Cosine(angle), new HandName(HandRole.SurfaceCosine, support));
+        beam.Slopes.Add(support, (sine, cosine));
         return (sine, cosine, slope > 0);
     }
 
@@ -121,31 +127,39 @@ internal sealed class AlongStatics
     {
         AxialPull[] pulls = [.. Pulls()];
         AxialStretch stretch = new(_beam);
-        HandFormula left = Less(HandFormula.Total([], HandUnit.OfForce), pulls, double.NegativeInfinity, Position(_holding[0]));
+        List<HandFormula> left = [.. Between(pulls, double.NegativeInfinity, Position(_holding[0])).Select(pull => -pull.Force)];
+        HandNumber?[] axial =
+        [
+            .. _holding.Skip(1).Select((next, i) => stretch.Between(
+                _holding[i], next, Between(pulls, Position(_holding[i]), Position(next)))),
+            null,
+        ];
+        _writer.Say(new HandRemark.HoldsTheChange());
         for (int i = 0; i < _holding.Length; i++)
         {
             double at = Position(_holding[i]);
-            bool isLast = i + 1 == _holding.Length;
-            double next = isLast ? double.PositiveInfinity : Position(_holding[i + 1]);
-            AxialPull[] between = [.. pulls.Where(pull => pull.At > at && pull.At < next)];
-            HandFormula right = isLast
-                ? HandFormula.Total(between.Select(pull => pull.Force), HandUnit.OfForce)
-                : stretch.Between(_holding[i], _holding[i + 1], between);
-            Find(_holding[i], pulls.Where(pull => pull.At == at).Aggregate(left - right, (sum, pull) => sum - pull.Force));
-            left = Less(right, pulls, at, next);
+            double next = i + 1 < _holding.Length ? Position(_holding[i + 1]) : double.PositiveInfinity;
+            AxialPull[] beyond = Between(pulls, at, next);
+            List<HandFormula> right = axial[i] is HandNumber found ? [found] : [.. beyond.Select(pull => pull.Force)];
+            Find(_holding[i], HandFormula.Total(
+                left.Concat(right.Select(term => -term)).Concat(pulls.Where(pull => pull.At == at).Select(pull => -pull.Force)),
+                HandUnit.OfForce));
+            left = [.. right, .. beyond.Select(pull => -pull.Force)];
         }
     }
 
-    private static HandFormula Less(HandFormula axial, AxialPull[] pulls, double from, double to) => pulls
-        .Where(pull => pull.At > from && pull.At < to)
-        .Aggregate(axial, (sum, pull) => sum - pull.Force);
+    private static AxialPull[] Between(AxialPull[] pulls, double from, double to) =>
+        [.. pulls.Where(pull => pull.At > from && pull.At < to)];
 
     private double Position(int support) => _beam.Model.Supports[support].Position;
 
     private IEnumerable<AxialPull> Pulls() =>
     [
-        .. Loads().Select(load => new AxialPull(load.Signed, load.Place, load.Place.Value)),
+        .. Loads().Select(load => new AxialPull(load.Signed, load.Place, load.Place.Value, load.Actor)),
         .. _sloped.Select(support => new AxialPull(
-            _beam.Horizontal[support]!, _writer.Place(Position(support)), Position(support))),
+            _beam.Horizontal[support]!,
+            _writer.Place(Position(support)),
+            Position(support),
+            new HandActor.Named(new HandName(HandRole.Horizontal, support)))),
     ];
 }

@@ -4,4 +4,5 @@ namespace FieldCheck.Mechanics.HandMethods;
 /// <param name="Force">The force, positive right.</param>
 /// <param name="Place">Where it acts.</param>
 /// <param name="At">The same [m].</param>
-internal readonly record struct AxialPull(HandFormula Force, HandNumber Place, double At);
+/// <param name="Actor">What it comes from.</param>
+internal readonly record struct AxialPull(HandFormula Force, HandNumber Place, double At, HandActor Actor);

@@ -22,16 +22,29 @@ internal sealed class AxialStretch(HandBeam beam)
     {
         HandNumber left = Place(from);
         HandNumber right = Place(to);
-        ImmutableArray<Portion> portions = PortionsOf(left.Value, right.Value);
-        bool isEven = portions.All(portion => portion.Ratio is null);
-        _writer.Say(new HandRemark.NoStretchBetween(from, to, isEven));
-        HandFormula moments = HandFormula.Total(
-            pulls.Select(pull => pull.Force * Counted(portions, pull.Place, right)),
-            HandUnit.OfForce * HandUnit.OfLength);
+        _writer.Say(new HandRemark.NoStretchBetween(from, to, IsEven(left.Value, right.Value)));
+        ImmutableArray<Portion> portions = PortionsOf(from, left.Value, right.Value);
+        if (pulls.Count == 0)
+        {
+            return _writer.Find(HandFormula.Total([], HandUnit.OfForce), new HandName(HandRole.AxialBetween, from));
+        }
+
+        HandFormula[] products =
+        [
+            .. pulls.Select(pull => (HandFormula)_writer.Find(
+                pull.Force * Counted(portions, pull.Place, right), pull.Actor)),
+        ];
+        HandFormula moments = HandFormula.Total(products, HandUnit.OfForce * HandUnit.OfLength);
         return _writer.Find(
-            pulls.Count == 0 ? HandFormula.Total([], HandUnit.OfForce) : moments / Counted(portions, left, right),
+            moments / Counted(portions, left, right),
             new HandName(HandRole.AxialBetween, from));
     }
+
+    private bool IsEven(double left, double right) => beam.Model.Spans
+        .Where((_, i) => beam.Model.JointPositions[i] < right && beam.Model.JointPositions[i + 1] > left)
+        .Select(span => span.AxialRigidity)
+        .Distinct()
+        .Count() == 1;
 
     private HandNumber Place(int support) => _writer.Place(beam.Model.Supports[support].Position);
 
@@ -56,7 +69,7 @@ internal sealed class AxialStretch(HandBeam beam)
     }
 
     /// <summary>Neighbouring spans of one axial rigidity are one portion.</summary>
-    private ImmutableArray<Portion> PortionsOf(double left, double right)
+    private ImmutableArray<Portion> PortionsOf(int support, double left, double right)
     {
         ImmutableArray<double> joints = beam.Model.JointPositions;
         List<(double From, double To, double Rigidity)> stretches = [];
@@ -79,18 +92,26 @@ internal sealed class AxialStretch(HandBeam beam)
             }
         }
 
-        HandNumber first = HandNumber.Given(stretches[0].Rigidity, HandUnit.OfForce);
+        if (stretches.Count == 1)
+        {
+            return [new Portion(_writer.Place(left), _writer.Place(right), null)];
+        }
+
+        HandNumber[] rigidities =
+        [
+            .. stretches.Select((stretch, i) => _writer.Find(
+                new HandFormula.Given(stretch.Rigidity, HandUnit.OfForce), new HandName(HandRole.PortionRigidity, support, i))),
+        ];
         return
         [
-            .. stretches.Select(stretch => new Portion(
+            .. stretches.Select((stretch, i) => new Portion(
                 _writer.Place(stretch.From),
                 _writer.Place(stretch.To),
-                stretch.Rigidity == stretches[0].Rigidity ? null : Ratio(first, stretch.Rigidity))),
+                stretch.Rigidity == stretches[0].Rigidity
+                    ? null
+                    : _writer.Find((HandFormula)rigidities[0] / rigidities[i], new HandName(HandRole.PortionRatio, support, i)))),
         ];
     }
-
-    private static HandNumber Ratio(HandNumber first, double rigidity) =>
-        new((HandFormula)first / HandNumber.Given(rigidity, HandUnit.OfForce)) { IsInline = true };
 
     private sealed record Portion(HandNumber From, HandNumber To, HandNumber? Ratio);
 }

@@ -36,14 +36,16 @@ internal sealed class Compatibility
         LoadForces loads = LoadForces.Of(writer, model, factors, model.Hinges, []);
         HandBeam beam = new(model, touching, writer, loads);
         new Compatibility(writer, model, reactions, touching).Write(beam);
-        HandProof.Write(beam, about);
+        HandProof.Write(beam, about, isAboutUsed: true);
+        writer.Begin(new HandStep.Reactions());
+        writer.Say(new HandRemark.Reactions());
         SectionForces.Write(beam);
     }
 
     private void Write(HandBeam beam)
     {
         _writer.Begin(new HandStep.Compatibility());
-        _writer.Say(new HandRemark.OutOfReach());
+        _writer.Say(new HandRemark.OutOfReach(Obstacle()));
         for (int i = 0; i < _model.Supports.Length; i++)
         {
             if (_touching[i])
@@ -52,6 +54,10 @@ internal sealed class Compatibility
             }
         }
     }
+
+    private HandObstacle Obstacle() => _model.Supports.Any(support => support.SurfaceSlope != 0) && _model.HasAbsoluteStiffness
+        ? HandObstacle.SlopesTied
+        : HandObstacle.StiffnessUnknown;
 
     private void Write(HandBeam beam, int index)
     {

@@ -90,7 +90,8 @@ internal static class CoupledParts
             if (beam.IsSloped(i))
             {
                 (HandNumber sine, HandNumber cosine, bool risesRight) = AlongStatics.SlopeOf(beam, i);
-                HandFormula tangent = (HandFormula)sine / cosine;
+                HandFormula tangent = writer.Find(
+                    (HandFormula)sine / cosine, new HandName(HandRole.SurfaceTangent, i));
                 if (beam.Vertical[i] is HandNumber vertical)
                 {
                     found.Add(risesRight ? -(tangent * vertical) : tangent * vertical);

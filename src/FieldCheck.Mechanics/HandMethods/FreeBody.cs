@@ -23,15 +23,23 @@ internal static class FreeBody
         WriteCount(writer, model, touching, canMove);
     }
 
-    internal static void WriteCount(
+    internal static HandRemark.Count WriteCount(
         HandWriter writer, BeamModel model, ImmutableArray<bool> touching, bool canMove = false)
     {
         int[] supports = [.. Enumerable.Range(0, model.Supports.Length).Where(i => touching[i])];
         bool isHeldAlong = supports.Any(i =>
             model.Supports[i].Along is not Restraint.None || model.Supports[i].SurfaceSlope != 0);
-        writer.Say(new HandRemark.Count(
-            [.. supports.SelectMany(i => UnknownsOf(model, i))], model.Hinges.Length, isHeldAlong, canMove));
+        bool countsAlong = isHeldAlong || model.Cases.SelectMany(one => one.Loads).Any(ActsAlong);
+        HandRemark.Count count = new(
+            [.. supports.SelectMany(i => UnknownsOf(model, i))], model.Hinges.Length, countsAlong, canMove);
+        writer.Say(count);
+        return count;
     }
+
+    private static bool ActsAlong(Load load) => load
+        is Load.Point { Right: not 0 }
+        or Load.Distributed { ActsAlong: true, StartIntensity: not 0 }
+        or Load.Distributed { ActsAlong: true, EndIntensity: not 0 };
 
     private static IEnumerable<HandName> UnknownsOf(BeamModel model, int index)
     {

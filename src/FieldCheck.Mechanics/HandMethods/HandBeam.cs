@@ -51,6 +51,9 @@ internal sealed class HandBeam
     /// <summary>True: the hinge's force, positive, is up on the part to its left and down on that to its right.</summary>
     internal bool[] HingeLiftsLeft { get; }
 
+    /// <summary>Sine and cosine of the sloped surfaces whose lines stand already.</summary>
+    internal Dictionary<int, (HandNumber Sine, HandNumber Cosine)> Slopes { get; } = [];
+
     internal bool HoldsAcross(int support) =>
         Touching[support] && Model.Supports[support].Across is not Restraint.None;
 

@@ -9,10 +9,11 @@ internal static class HandProof
     /// <summary>Writes the proof.</summary>
     /// <param name="beam">The beam, all reactions found.</param>
     /// <param name="used">The point that moments were taken about [m]; null: the one that left fewest unknowns.</param>
-    internal static void Write(HandBeam beam, double? used)
+    /// <param name="isAboutUsed">True: nothing was found from moments about that point, so the proof is about it.</param>
+    internal static void Write(HandBeam beam, double? used, bool isAboutUsed = false)
     {
         HandWriter writer = beam.Writer;
-        HandNumber about = writer.Place(OtherPoint(beam, used));
+        HandNumber about = writer.Place(isAboutUsed && used is double asked ? asked : OtherPoint(beam, used));
         PartAction[] actions = [.. Actions(beam)];
         writer.Begin(new HandStep.Proof(about));
         writer.Say(new HandRemark.MomentsClose(about));

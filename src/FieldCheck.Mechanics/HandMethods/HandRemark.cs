@@ -19,6 +19,30 @@ public abstract record HandRemark
     /// <param name="To">Its right end.</param>
     public sealed record LoadIs(int Load, HandNumber From, HandNumber To) : HandRemark;
 
+    /// <summary>The factor of a load is negative: it acts the other way round.</summary>
+    /// <param name="Load">Index of the load over all cases.</param>
+    public sealed record LoadTurned(int Load) : HandRemark;
+
+    /// <summary>A load is split in an even piece and a triangle, or in two triangles.</summary>
+    /// <param name="Load">Index of the load over all cases.</param>
+    /// <param name="First">Its first piece, counted from 0.</param>
+    /// <param name="Shapes">The shapes, in order.</param>
+    public sealed record LoadIsSplit(int Load, int First, ImmutableArray<HandShape> Shapes) : HandRemark;
+
+    /// <summary>No load stands in this combination.</summary>
+    public sealed record NoLoads : HandRemark;
+
+    /// <summary>Forces that stand exactly at a hinge are taken with the part on its left.</summary>
+    /// <param name="Hinge">Index of the hinge.</param>
+    /// <param name="Actors">The forces.</param>
+    public sealed record StandsAtHinge(int Hinge, ImmutableArray<HandActor> Actors) : HandRemark;
+
+    /// <summary>Two equations with the same two unknowns: the vertical sum and the moments, as two rows.</summary>
+    public sealed record TwoRows : HandRemark;
+
+    /// <summary>What a support holds along is what the axial force changes by over it.</summary>
+    public sealed record HoldsTheChange : HandRemark;
+
     /// <summary>A load leans and is taken apart.</summary>
     /// <param name="Load">Index of the load over all cases.</param>
     /// <param name="Size">The whole force, without the combination's factor.</param>
@@ -45,18 +69,26 @@ public abstract record HandRemark
     /// <summary>Unknowns counted against equations.</summary>
     /// <param name="Unknowns">What is not known.</param>
     /// <param name="Hinges">How many hinges give an equation each.</param>
-    /// <param name="IsHeldAlong">False: nothing holds the beam lengthways, and that equation is left out.</param>
+    /// <param name="CountsAlong">
+    /// False: nothing holds the beam lengthways and nothing acts that way, and that equation is left out.
+    /// </param>
     /// <param name="CanMove">True: however many there are, the beam can move.</param>
-    public sealed record Count(ImmutableArray<HandName> Unknowns, int Hinges, bool IsHeldAlong, bool CanMove)
+    public sealed record Count(ImmutableArray<HandName> Unknowns, int Hinges, bool CountsAlong, bool CanMove)
         : HandRemark
     {
-        /// <summary>Equations: across, turning, along if it is held so, and one for each hinge.</summary>
-        public int Equations => (IsHeldAlong ? 3 : 2) + Hinges;
+        /// <summary>Equations: across, turning, along if it counts, and one for each hinge.</summary>
+        public int Equations => (CountsAlong ? 3 : 2) + Hinges;
 
-        /// <summary>How many of the unknowns beyond the equations lie along the beam; 0 where a sloped surface ties both.</summary>
-        public int DegreeAlong => Unknowns.Any(name => name.Role == HandRole.Normal) || !IsHeldAlong
+        /// <summary>True: a sloped surface ties along and across together.</summary>
+        public bool IsTied => Unknowns.Any(name => name.Role == HandRole.Normal);
+
+        /// <summary>How many of the unknowns beyond the equations lie along; 0 where a sloped surface ties both.</summary>
+        public int DegreeAlong => IsTied || !CountsAlong
             ? 0
             : Unknowns.Count(name => name.Role == HandRole.Horizontal) - 1;
+
+        /// <summary>How many lie across, or, where a sloped surface ties both, in all.</summary>
+        public int DegreeAcross => Degree - DegreeAlong;
 
         /// <summary>Unknowns beyond the equations; negative where they do not suffice to hold the beam.</summary>
         public int Degree => Unknowns.Length - Equations;
@@ -124,9 +156,10 @@ public abstract record HandRemark
     /// <param name="Point">The point.</param>
     public sealed record MomentsClose(HandNumber Point) : HandRemark;
 
-    /// <summary>Supports would have to act as they cannot, and go out.</summary>
-    /// <param name="Supports">Indices of the supports.</param>
-    public sealed record LetsGo(ImmutableArray<int> Supports) : HandRemark;
+    /// <summary>A support would have to act as it cannot, and goes out with all that it holds.</summary>
+    /// <param name="Support">Index of the support.</param>
+    /// <param name="IsWorst">True: others would have to as well, but by less.</param>
+    public sealed record LetsGo(int Support, bool IsWorst) : HandRemark;
 
     /// <summary>What every support gives.</summary>
     public sealed record Reactions : HandRemark;
@@ -135,7 +168,8 @@ public abstract record HandRemark
     public sealed record Tips : HandRemark;
 
     /// <summary>The reactions are beyond these methods: they are taken from the answer, and put to the proof.</summary>
-    public sealed record OutOfReach : HandRemark;
+    /// <param name="Why">Why no method serves.</param>
+    public sealed record OutOfReach(HandObstacle Why) : HandRemark;
 
     /// <summary>How a support lets the beam move.</summary>
     /// <param name="Support">Index of the support.</param>
@@ -155,11 +189,14 @@ public abstract record HandRemark
 
     /// <summary>Shear and moment jump at a mark by what stands there.</summary>
     /// <param name="Place">The mark.</param>
-    public sealed record Jumps(HandNumber Place) : HandRemark;
+    /// <param name="HasForces">True: forces stand there.</param>
+    /// <param name="HasCouples">True: couples stand there.</param>
+    public sealed record Jumps(HandNumber Place, bool HasForces, bool HasCouples) : HandRemark;
 
     /// <summary>Shear goes through zero inside a stretch: there the moment has a peak.</summary>
     /// <param name="Load">What lies on the stretch.</param>
-    public sealed record ZeroShear(HandStretchLoad Load) : HandRemark;
+    /// <param name="From">Left end of the stretch.</param>
+    public sealed record ZeroShear(HandStretchLoad Load, HandNumber From) : HandRemark;
 
     /// <summary>The load on a stretch changes its sense: it is nothing at one place.</summary>
     public sealed record LoadTurns : HandRemark;
@@ -203,7 +240,9 @@ public abstract record HandRemark
     /// <param name="Other">The node at the other end of the bay whose turn is taken.</param>
     /// <param name="AtRight">True: the node is that bay's right end.</param>
     /// <param name="Stiffness">Moment for a turn of one.</param>
-    public sealed record TurnSpring(int Node, int Other, bool AtRight, HandNumber Stiffness) : HandRemark;
+    /// <param name="HasCouple">True: a couple loads the beam there besides.</param>
+    public sealed record TurnSpring(int Node, int Other, bool AtRight, HandNumber Stiffness, bool HasCouple)
+        : HandRemark;
 
     /// <summary>A row follows: the forces at a node that can move are in balance.</summary>
     /// <param name="Node">The node.</param>
@@ -237,7 +276,8 @@ public abstract record HandRemark
     /// <summary>A hinge carries no moment; its movement takes the moment's place among the unknowns.</summary>
     /// <param name="Hinge">Index of the hinge.</param>
     /// <param name="IsHeld">True: a support holds it across, and it does not move.</param>
-    public sealed record HingeHasNoMoment(int Hinge, bool IsHeld) : HandRemark;
+    /// <param name="HasCouples">True: couples load the beam beside it, and are the moments there.</param>
+    public sealed record HingeHasNoMoment(int Hinge, bool IsHeld, bool HasCouples) : HandRemark;
 
     /// <summary>Forces at the ends of bays: of simple spans, and what the end moments add.</summary>
     /// <param name="HasCouples">True: a support holds against turning.</param>

@@ -27,6 +27,9 @@ public enum HandRole
     /// <summary>Cosine of a surface's slope; index: the support.</summary>
     SurfaceCosine,
 
+    /// <summary>Tangent of a surface's slope; index: the support.</summary>
+    SurfaceTangent,
+
     /// <summary>
     /// Force across the beam in a hinge: up on the part that is worked first, down on its neighbour; index: the hinge.
     /// </summary>
@@ -139,6 +142,12 @@ public enum HandRole
 
     /// <summary>Axial force just right of a mark; index: the mark.</summary>
     AxialRight,
+
+    /// <summary>Axial rigidity of a portion between two supports; index: the left support, part: the portion.</summary>
+    PortionRigidity,
+
+    /// <summary>The first portion's axial rigidity over that of another; index: the left support, part: the portion.</summary>
+    PortionRatio,
 
     /// <summary>Axial force just right of a support that holds along; index: the support.</summary>
     AxialBetween,

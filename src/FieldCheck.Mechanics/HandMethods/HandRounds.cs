@@ -33,12 +33,14 @@ internal sealed class HandRounds
         for (int round = 1; ; round++)
         {
             (HandBeam? beam, HandReach reach) = new HandRound(_model, _factors, _about, _writer).Work(touching);
-            ImmutableArray<int> wrong = beam is null || reach != HandReach.Whole || !lifted.IsDefault ? [] : Wrong(beam);
-            if (wrong.IsEmpty)
+            (int worst, bool isOneOfSeveral) = beam is null || reach != HandReach.Whole || !lifted.IsDefault
+                ? (-1, false)
+                : Wrong(beam);
+            if (worst < 0)
             {
                 if (reach == HandReach.Whole)
                 {
-                    HandProof.Write(beam!, _about);
+                    HandProof.Write(beam!, _about, IsFree(_about));
                     _writer.Begin(new HandStep.Reactions());
                     _writer.Say(new HandRemark.Reactions());
                     SectionForces.Write(beam!);
@@ -48,14 +50,18 @@ internal sealed class HandRounds
             }
 
             _writer.Begin(new HandStep.LiftOff(round));
-            _writer.Say(new HandRemark.LetsGo(wrong));
-            touching = [.. touching.Select((one, i) => one && !wrong.Contains(i))];
-            FreeBody.WriteCount(_writer, _model, touching);
+            _writer.Say(new HandRemark.LetsGo(worst, isOneOfSeveral));
+            touching = touching.SetItem(worst, false);
+            HandRemark.Count count = FreeBody.WriteCount(_writer, _model, touching);
+            if (count.DegreeAcross < 0 || count.DegreeAlong < 0)
+            {
+                return new HandWorking(_writer.Lines, Reactions(null, touching), HandReach.CanMove);
+            }
         }
     }
 
-    /// <summary>The support that is pulled hardest of those that only push, and the like: one at a time.</summary>
-    private ImmutableArray<int> Wrong(HandBeam beam)
+    /// <summary>The support that is pulled hardest of those that only push, and the like: one at a time; -1 for none.</summary>
+    private (int Worst, bool IsOneOfSeveral) Wrong(HandBeam beam)
     {
         double scale = Enumerable.Range(0, _model.Supports.Length)
             .Select(i => Math.Abs((beam.Normal[i] ?? beam.Vertical[i])?.Value ?? 0))
@@ -63,6 +69,7 @@ internal sealed class HandRounds
             .DefaultIfEmpty(0)
             .Max();
         int worst = -1;
+        int count = 0;
         double worstForce = Nothing * scale;
         for (int i = 0; i < _model.Supports.Length; i++)
         {
@@ -73,11 +80,17 @@ internal sealed class HandRounds
                 SupportAction.HoldsDownOnly => force,
                 _ => 0,
             };
+            count += against > Nothing * scale ? 1 : 0;
             (worst, worstForce) = against > worstForce ? (i, against) : (worst, worstForce);
         }
 
-        return worst < 0 ? [] : [worst];
+        return (worst, count > 1);
     }
+
+    /// <summary>True: no part of statics had moments about the point asked for.</summary>
+    private bool IsFree(double? about) => !_writer.Lines
+        .OfType<HandLine.Says>()
+        .Any(line => line.What is HandRemark.MomentsAbout { IsAsked: true } moments && moments.Point.Value == about);
 
     private ImmutableArray<HandReaction> Reactions(HandBeam? beam, ImmutableArray<bool> touching) =>
     [

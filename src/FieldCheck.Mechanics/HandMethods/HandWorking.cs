@@ -31,13 +31,14 @@ public sealed record HandWorking(
         return new HandRounds(model, factors, about).Work(lifted);
     }
 
-    /// <summary>Sets a beam that can move free and counts, and goes no further.</summary>
+    /// <summary>Sets a beam free and counts, and goes no further.</summary>
     /// <param name="model">The beam.</param>
-    public static HandWorking FreeBodyOf(BeamModel model)
+    /// <param name="canMove">True: it is known that it can move, whatever the count.</param>
+    public static HandWorking FreeBodyOf(BeamModel model, bool canMove)
     {
         ArgumentNullException.ThrowIfNull(model);
         HandWriter writer = new(model);
-        FreeBody.Write(writer, model, [.. model.Supports.Select(_ => true)], canMove: true);
+        FreeBody.Write(writer, model, [.. model.Supports.Select(_ => true)], canMove);
         return new HandWorking(writer.Lines, [], HandReach.CanMove);
     }
 

@@ -51,6 +51,11 @@ internal sealed class LoadForces
             }
         }
 
+        if (all._forces.Count + all._couples.Count == 0)
+        {
+            writer.Say(new HandRemark.NoLoads());
+        }
+
         return all;
     }
 
@@ -60,6 +65,11 @@ internal sealed class LoadForces
         {
             _writer.Say(new HandRemark.LoadLeftOut(index));
             return;
+        }
+
+        if (factor < 0)
+        {
+            _writer.Say(new HandRemark.LoadTurned(index));
         }
 
         switch (load)
@@ -164,14 +174,16 @@ internal sealed class LoadForces
 
     private HandNumber Intensity(double value, double factor, HandName name)
     {
-        if (Math.Abs(factor) == 1 || value == 0)
+        if (value == 0)
         {
             return HandNumber.Given(value, HandUnit.OfIntensity, name);
         }
 
         return _writer.Find(
-            (HandFormula)HandNumber.Given(Math.Abs(factor), HandUnit.Ratio)
-                * HandNumber.Given(value, HandUnit.OfIntensity),
+            Math.Abs(factor) == 1
+                ? new HandFormula.Given(value, HandUnit.OfIntensity)
+                : (HandFormula)HandNumber.Given(Math.Abs(factor), HandUnit.Ratio)
+                    * HandNumber.Given(value, HandUnit.OfIntensity),
             name);
     }
 
@@ -204,11 +216,18 @@ internal sealed class LoadForces
             HandNumber step = _writer.Find(
                 rises ? (HandFormula)right - left : (HandFormula)left - right,
                 new HandName(HandRole.IntensityStep, index, part));
+            _writer.Say(new HandRemark.LoadIsSplit(
+                index, part, [HandShape.Uniform, rises ? HandShape.Rising : HandShape.Falling]));
             AddPiece(piece, part++, HandShape.Uniform, rises ? left : right);
             AddPiece(piece, part++, rises ? HandShape.Rising : HandShape.Falling, step);
         }
         else
         {
+            if (a * b < 0)
+            {
+                _writer.Say(new HandRemark.LoadIsSplit(index, part, [HandShape.Falling, HandShape.Rising]));
+            }
+
             part += AddPiece(piece, part, HandShape.Falling, left);
             part += AddPiece(piece, part, HandShape.Rising, right);
         }

@@ -38,6 +38,7 @@ internal sealed class PartStatics
         {
             _writer.Say(new HandRemark.PartUnknowns([.. _unknowns.Select(unknown => unknown.Name)]));
             SayCarriedOver();
+            SayAtHinge();
         }
 
         bool isAsked = asked is double point && point >= _part.From && point <= _part.To;
@@ -90,6 +91,23 @@ internal sealed class PartStatics
         }
     }
 
+    private void SayAtHinge()
+    {
+        HandActor[] there =
+        [
+            .. _actions.Where(action => action is { IsCouple: false, Actor: HandActor.OfLoad }
+                    && !_part.IsLast && action.Place.Value == _part.To && IsPoint(action))
+                .Select(action => action.Actor),
+        ];
+        if (there.Length > 0)
+        {
+            _writer.Say(new HandRemark.StandsAtHinge(_part.Index, [.. there]));
+        }
+    }
+
+    private bool IsPoint(PartAction action) =>
+        _beam.Loads.Forces.Any(force => force.Spread is null && force.Actor == action.Actor);
+
     private HandNumber MomentGives(HandName name, HandFormula coefficient, HandNumber together)
     {
         _writer.Add(new HandLine.Balances([HandTerm.Of(coefficient, name)], together));
@@ -131,6 +149,7 @@ internal sealed class PartStatics
 
     private void BothTogether(Dictionary<HandName, HandFormula> coefficients, HandNumber together)
     {
+        _writer.Say(new HandRemark.TwoRows());
         HandNumber down = _writer.Find(
             HandFormula.Total(Across(_actions).Select(term => -term), HandUnit.OfForce), new HandActor.RightSide());
         HandEquation vertical = new([.. _unknowns.Select(unknown => new HandTerm(HandNumber.One, unknown.Name))], down);

@@ -1,3 +1,5 @@
+using FieldCheck.Mechanics.Model;
+
 namespace FieldCheck.Mechanics.HandMethods;
 
 /// <summary>
@@ -82,10 +84,12 @@ internal sealed class SectionForces
         HandNumber shearLeft = _shear;
         HandNumber momentLeft = _moment;
         HandFormula[] forces = [.. ForcesAt(place.Value)];
-        HandFormula[] couples = [.. CouplesAt(place.Value)];
-        if (forces.Length + couples.Length > 0)
+        int hinge = _beam.Model.Hinges.IndexOf(place.Value);
+        HandFormula[] before = [.. CouplesAt(place.Value, hinge >= 0 ? Side.Left : null)];
+        HandFormula[] behind = hinge >= 0 ? [.. CouplesAt(place.Value, Side.Right)] : [];
+        if (forces.Length + before.Length + behind.Length > 0)
         {
-            _writer.Say(new HandRemark.Jumps(place));
+            _writer.Say(new HandRemark.Jumps(place, forces.Length > 0, before.Length + behind.Length > 0));
         }
 
         if (forces.Length > 0)
@@ -94,24 +98,24 @@ internal sealed class SectionForces
                 forces.Aggregate((HandFormula)_shear, (sum, force) => sum + force), new HandName(HandRole.ShearRight, index));
         }
 
-        HingeCheck(place, couples.Length > 0);
+        Turn(before, index);
+        if (hinge >= 0)
+        {
+            _writer.Say(new HandRemark.HingeIsFree(hinge));
+            Close(_moment, _marks.SelectMany(mark => new[] { mark.MomentLeft, mark.MomentRight }).Append(momentLeft));
+        }
+
+        Turn(behind, index);
+        _marks.Add(new HandMark(place, shearLeft, _shear, momentLeft, _moment));
+    }
+
+    private void Turn(HandFormula[] couples, int index)
+    {
         if (couples.Length > 0)
         {
             _moment = _writer.Find(
                 couples.Aggregate((HandFormula)_moment, (sum, couple) => sum - couple),
                 new HandName(HandRole.SectionMomentRight, index));
-        }
-
-        _marks.Add(new HandMark(place, shearLeft, _shear, momentLeft, _moment));
-    }
-
-    private void HingeCheck(HandNumber place, bool hasCouple)
-    {
-        int hinge = _beam.Model.Hinges.IndexOf(place.Value);
-        if (hinge >= 0 && !hasCouple)
-        {
-            _writer.Say(new HandRemark.HingeIsFree(hinge));
-            Close(_moment, _marks.SelectMany(mark => new[] { mark.MomentLeft, mark.MomentRight }).Append(_moment));
         }
     }
 
@@ -134,7 +138,8 @@ internal sealed class SectionForces
         }
     }
 
-    private IEnumerable<HandFormula> CouplesAt(double position)
+    /// <summary>Couples at a place; of those that load a hinge, the ones on one side of it.</summary>
+    private IEnumerable<HandFormula> CouplesAt(double position, Side? side)
     {
         for (int i = 0; i < _beam.Model.Supports.Length; i++)
         {
@@ -146,7 +151,7 @@ internal sealed class SectionForces
 
         foreach (HandCouple couple in _beam.Loads.Couples)
         {
-            if (couple.Place.Value == position)
+            if (couple.Place.Value == position && (side is null || couple.Side == side))
             {
                 yield return couple.Signed;
             }
@@ -192,7 +197,7 @@ internal sealed class SectionForces
     private void Peak(LoadStretch stretch, HandNumber before, HandNumber atStart, HandNumber start, HandNumber end)
     {
         int index = _marks.Count - 1;
-        _writer.Say(new HandRemark.ZeroShear(stretch.Load));
+        _writer.Say(new HandRemark.ZeroShear(stretch.Load, stretch.From));
         HandName distanceName = new(HandRole.ZeroShearDistance, index);
         HandNumber distance;
         HandFormula area;

@@ -83,7 +83,7 @@ internal sealed class ThreeMomentRows
         bool atRight = node.BayRight is null;
         ThreeMomentBay bay = (atRight ? node.BayLeft : node.BayRight)!;
         _group.Writer.Say(new HandRemark.TurnSpring(
-            node.Index, (atRight ? bay.Left : bay.Right).Index, atRight, node.TurnStiffness!));
+            node.Index, (atRight ? bay.Left : bay.Right).Index, atRight, node.TurnStiffness!, node.Couple is not null));
         ThreeMomentRow row = new(HandUnit.OfRigidity);
         AddTurn(row, bay, atRight);
         int sign = atRight ? 1 : -1;

@@ -52,7 +52,10 @@ internal static class ThreeMomentUnknowns
         HandWriter writer = group.Writer;
         if (node.Hinge is int hinge)
         {
-            writer.Say(new HandRemark.HingeHasNoMoment(hinge, node.IsHeldAcross && node.Stiffness is null));
+            writer.Say(new HandRemark.HingeHasNoMoment(
+                hinge,
+                node.IsHeldAcross && node.Stiffness is null,
+                !node.MomentLeft.IsNil || !node.MomentRight.IsNil));
             node.MomentLeft = Known(writer, node.MomentLeft, node.Name(HandRole.MomentLeft));
             node.MomentRight = Known(writer, node.MomentRight, node.Name(HandRole.MomentRight));
         }

@@ -10,6 +10,9 @@ namespace FieldCheck.Reporting.Tables;
 /// <summary>The input echoed: each row as typed, and what it was read as.</summary>
 internal sealed class InputLines
 {
+    /// <summary>What stands for a cell in which nothing was typed.</summary>
+    internal const string Nothing = "--";
+
     private readonly BeamDocument _document;
     private readonly BuiltBeam _beam;
     private readonly BeamWords _words;
@@ -90,7 +93,8 @@ internal sealed class InputLines
             + $"read as {read}";
     }
 
-    private static string SizeTyped(LoadEntry row) => row switch
+    /// <summary>The size of a load as typed.</summary>
+    internal static string SizeTyped(LoadEntry row) => row switch
     {
         { Force: string force } => Typed(force) + Cell(" leaning", row.Angle),
         { Moment: string moment } => Typed(moment),
@@ -124,5 +128,5 @@ internal sealed class InputLines
 
     private static string Cell(string name, string? text) => text is null ? "" : $"{name} {Typed(text)}";
 
-    private static string Typed(string? text) => text is null ? "--" : PlainAscii.Of(text);
+    private static string Typed(string? text) => text is null ? Nothing : PlainAscii.Of(text);
 }

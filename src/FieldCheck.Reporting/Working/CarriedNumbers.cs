@@ -36,6 +36,15 @@ internal sealed class CarriedNumbers
     /// <summary>The value that is carried on, in the units of the working.</summary>
     internal double Value(HandNumber number) => HandFigures.Read(Text(number));
 
+    /// <summary>The number with the digits that results have.</summary>
+    internal string Rest(HandNumber number) => _figures.WriteRest(Value(number), number.Unit);
+
+    /// <summary>True: with the digits that results have nothing of it is left.</summary>
+    internal bool IsNothing(HandNumber number) => Rest(number).AsSpan().IndexOfAnyInRange('1', '9') < 0;
+
+    /// <summary>The number, or nothing where with the digits that results have nothing of it is left.</summary>
+    internal string TextOrNothing(HandNumber number) => IsNothing(number) ? Rest(number) : Text(number);
+
     /// <summary>The number with its unit.</summary>
     internal string Say(HandNumber number)
     {

@@ -18,6 +18,10 @@ internal static class FreeBodyWords
         HandRemark.Count count => Count(count, words),
         HandRemark.LoadLeftOut load => [$"{WorkingWords.Capital(words.Names.LoadName(load.Load))} has no part in this combination."],
         HandRemark.LoadIs load => [LoadIs(load, words)],
+        HandRemark.LoadTurned turned =>
+            [$"The factor of {words.Names.LoadName(turned.Load)} is negative: it acts the other way round."],
+        HandRemark.LoadIsSplit split => [Split(split)],
+        HandRemark.NoLoads => ["No load stands on the beam in this combination."],
         HandRemark.LoadLeans leans =>
             [$"{WorkingWords.Capital(words.Names.LoadName(leans.Load))} is {words.Numbers.Say(leans.Size)}, leaning {words.Numbers.Say(leans.Lean)} from square to the beam, to the {(leans.Along == HandSense.Right ? "right" : "left")}: cosine for the part across, sine for the part along."],
         HandRemark.LoadIsCut cut => [$"It reaches over {words.Places(cut.Cuts)}, where the beam is taken apart: cut there."],
@@ -32,7 +36,12 @@ internal static class FreeBodyWords
         string[] cannot = [.. Cannot(support.Support)];
         string does = can.Length == 0 ? "It gives nothing." : $"It {BeamWords.List(can)}.";
         string doesNot = cannot.Length == 0 ? "" : $" It cannot hold {BeamWords.List(cannot, "or")}.";
-        return $"{support.Label}, {support.Kind}, at x = {words.Numbers.Say(holds.Place)}{words.Typed.OfSupport(holds.Support)}. {does}{doesNot}";
+        string name = words.Names.Suffix(holds.Support) is var suffix && suffix == support.Label
+            ? support.Label
+            : $"{support.Label} (called {suffix} below)";
+        string kind = support.Support.SurfaceSlope == 0 ? support.Kind
+            : $"{support.Kind} on a surface that rises {words.Numbers.Figures.Write(words.Numbers.Figures.FromSi(Math.Abs(support.Support.SurfaceSlope), HandUnit.OfAngle), HandUnit.OfAngle)} deg to the {(support.Support.SurfaceSlope > 0 ? "right" : "left")}";
+        return $"{name}, {kind}, at x = {words.Numbers.Say(holds.Place)}{words.Typed.OfSupport(holds.Support)}. {does}{doesNot}";
     }
 
     /// <summary>A push square to a slope is worked by its parts across and along.</summary>
@@ -79,7 +88,9 @@ internal static class FreeBodyWords
     private static ImmutableArray<string> Count(HandRemark.Count count, WorkingWords words)
     {
         string hinges = count.Hinges == 0 ? "" : $", and one for each hinge ({count.Hinges})";
-        string along = count.IsHeldAlong ? "along, across and turning" : "across and turning; along nothing holds it";
+        string along = count.CountsAlong
+            ? "along, across and turning"
+            : "across and turning (along, nothing acts and nothing holds it)";
         return
         [
             $"Unknowns: {(count.Unknowns.IsEmpty ? "none" : words.List(count.Unknowns))}: {count.Unknowns.Length}.",
@@ -88,36 +99,56 @@ internal static class FreeBodyWords
         ];
     }
 
-    private static string Follows(HandRemark.Count count)
+    private static string Follows(HandRemark.Count count) => count switch
     {
-        (int extraAlong, int extraAcross) = (count.DegreeAlong, count.Degree - count.DegreeAlong);
-        return count switch
-        {
-            { CanMove: true, Degree: >= 0 } => "Enough in number, but not in the right places: it can move.",
-            { Degree: < 0 } => "Fewer unknowns than equations: nothing is left to hold it, it can move.",
-            { Degree: 0 } => "As many unknowns as equations: statics alone gives the reactions.",
-            _ when extraAcross <= 0 =>
-                $"Across, as many as equations: statics alone is enough there. Along, {Many(extraAlong)}: the stretch of the beam has to be asked too.",
-            _ when extraAlong <= 0 => $"That is {Many(extraAcross)}: statics alone is not enough, the bending of the beam has to be asked too.",
-            _ => $"That is {Many(extraAcross)} across, and {Many(extraAlong)} along: statics alone is not enough, the bending and the stretch of the beam have to be asked too.",
-        };
-    }
+        { DegreeAlong: < 0 } => "Along, something acts and nothing holds against it: it can move.",
+        { DegreeAcross: < 0 } => "Fewer unknowns than equations: what holds it is not enough, it can move.",
+        { CanMove: true } => "Enough in number, but not in the right places: it can move.",
+        { Degree: 0 } => "As many unknowns as equations: statics alone gives the reactions.",
+        { DegreeAcross: 0 } =>
+            $"Across, as many as equations: statics alone is enough there. Along, {Many(count.DegreeAlong)}: the stretch of the beam has to be asked too.",
+        { IsTied: true } =>
+            $"That is {Many(count.DegreeAcross)}: statics alone is not enough, the bending of the beam has to be asked too, and, where a surface slopes, its stretch.",
+        { DegreeAlong: 0 } =>
+            $"That is {Many(count.DegreeAcross)}: statics alone is not enough, the bending of the beam has to be asked too.",
+        _ => $"That is {Many(count.DegreeAcross)} across, and {Many(count.DegreeAlong)} along: statics alone is not enough, the bending and the stretch of the beam have to be asked too.",
+    };
 
     private static string Many(int extra) => extra == 1 ? "one unknown too many" : $"{extra} unknowns too many";
 
     private static string LoadIs(HandRemark.LoadIs load, WorkingWords words)
     {
         NamedLoad named = words.Names.Load(load.Load);
-        return $"{WorkingWords.Capital(words.Names.LoadInFull(load.Load))}: {new LoadWords(new BeamWords(words.Beam)).Size(named.Load)}"
+        string size = words.Typed.SizeOf(named) is { Length: > 0 } typed ? typed
+            : named.Row is null ? "its weight per length"
+            : new LoadWords(new BeamWords(words.Beam)).Size(named.Load);
+        return $"{WorkingWords.Capital(words.Names.LoadInFull(load.Load))}: {size},"
             + $" from x = {words.Numbers.Say(load.From)}{words.Typed.OfLoad(named, isStart: true)}"
             + $" to x = {words.Numbers.Say(load.To)}{words.Typed.OfLoad(named, isStart: false)}.";
     }
 
+    private static string Split(HandRemark.LoadIsSplit split)
+    {
+        IEnumerable<string> parts = split.Shapes.Select((shape, i) => $"{(char)('a' + (split.First + i))} {ShapeWords(shape)}");
+        return $"Its parts: {BeamWords.List([.. parts])}.";
+    }
+
+    private static string ShapeWords(HandShape shape) => shape switch
+    {
+        HandShape.Uniform => "is even",
+        HandShape.Rising => "grows to the right",
+        _ => "grows to the left",
+    };
+
     private static string LetsGo(HandRemark.LetsGo lets, WorkingWords words)
     {
-        string[] labels = [.. lets.Supports.Select(words.Names.Support)];
-        bool pushes = words.Beam.Supports[lets.Supports[0]].Support.Action == SupportAction.PushesOnly;
-        string would = pushes ? "would have to pull the beam down, and it can only push" : "would have to push, and it can only hold down";
-        return $"{BeamWords.List(labels)} {would}. It lets go: the working starts again without it.";
+        Support support = words.Beam.Supports[lets.Support].Support;
+        string label = words.Names.Support(lets.Support);
+        string would = support.Action == SupportAction.PushesOnly
+            ? "would have to pull the beam down, and it can only push"
+            : "would have to push, and it can only hold down";
+        string worst = lets.IsWorst ? ", more than any other that would have to act as it cannot" : "";
+        string all = support.Along is Restraint.None ? "" : ", and what it holds along goes with it";
+        return $"{label} {would}{worst}. It lets go{all}: the working starts again without it.";
     }
 }

@@ -47,10 +47,10 @@ internal sealed record MarkTable(WorkingWords Words, ImmutableArray<HandMark> Ma
     [
         NameOf(mark),
         Numbers.Text(mark.Place),
-        Numbers.Text(mark.ShearLeft),
-        ReferenceEquals(mark.ShearLeft, mark.ShearRight) ? "" : Numbers.Text(mark.ShearRight),
-        Numbers.Text(mark.MomentLeft),
-        ReferenceEquals(mark.MomentLeft, mark.MomentRight) ? "" : Numbers.Text(mark.MomentRight),
+        Numbers.TextOrNothing(mark.ShearLeft),
+        ReferenceEquals(mark.ShearLeft, mark.ShearRight) ? "" : Numbers.TextOrNothing(mark.ShearRight),
+        Numbers.TextOrNothing(mark.MomentLeft),
+        ReferenceEquals(mark.MomentLeft, mark.MomentRight) ? "" : Numbers.TextOrNothing(mark.MomentRight),
     ];
 
     private string NameOf(HandMark mark)
@@ -60,15 +60,20 @@ internal sealed record MarkTable(WorkingWords Words, ImmutableArray<HandMark> Ma
     }
 
     private string Both(HandNumber left, HandNumber right) => ReferenceEquals(left, right)
-        ? Numbers.Say(left)
-        : $"{Numbers.Say(left)} left, {Numbers.Say(right)} right";
+        ? Say(left)
+        : $"{Say(left)} left, {Say(right)} right";
+
+    private string Say(HandNumber number) => $"{Numbers.TextOrNothing(number)} {Numbers.Figures.UnitOf(number.Unit)}";
 
     private string GreatestOf(string name, IEnumerable<(HandMark Mark, HandNumber Number)> values)
     {
         (HandMark Mark, HandNumber Number)[] all = [.. values];
-        (HandMark Mark, HandNumber Number) most = all.MaxBy(one => one.Number.Value);
-        (HandMark Mark, HandNumber Number) least = all.MinBy(one => one.Number.Value);
-        return $"{name}: greatest {Numbers.Say(most.Number)} at {Words.Place(most.Mark.Place)}, "
-            + $"least {Numbers.Say(least.Number)} at {Words.Place(least.Mark.Place)}";
+        (HandMark Mark, HandNumber Number) most = all.MaxBy(one => Shown(one.Number));
+        (HandMark Mark, HandNumber Number) least = all.MinBy(one => Shown(one.Number));
+        return $"{name}: greatest {Say(most.Number)} at {Words.Place(most.Mark.Place)}, "
+            + $"least {Say(least.Number)} at {Words.Place(least.Mark.Place)}";
     }
+
+    // What is left of rounding is no peak.
+    private double Shown(HandNumber number) => Numbers.IsNothing(number) ? 0 : Numbers.Value(number);
 }

@@ -15,22 +15,13 @@ internal static class NotStanding
         Calculation calculation, BuiltBeam beam, BeamOutcome outcome, WorkingRequest request)
     {
         WorkingPage page = new(request);
-        if (outcome is BeamOutcome.Tips tips)
-        {
-            HandWorking working = HandWorking.Of(beam.Model, tips.Combination.Factors, request.About);
-            WorkingSheet.Write(page, calculation, beam, working);
-        }
-        else
-        {
-            WorkingSheet.Write(page, calculation, beam, HandWorking.FreeBodyOf(beam.Model));
-        }
-
-        page.Result($"{MotionWords.Verdict(outcome)}{string.Concat(MotionWords.Of(beam, outcome).Select(motion => $": {motion}"))}.");
-        foreach (string message in MessageLines.InOrder(calculation).Select(message => PlainAscii.Of(message.Text)))
-        {
-            page.Result(message);
-        }
-
+        string[] motions = [.. MotionWords.Of(beam, outcome).Select(motion => $": {motion}")];
+        page.Result($"{MotionWords.Verdict(outcome)}{string.Concat(motions)}.");
+        page.Results(MessageLines.InOrder(calculation).Select(message => PlainAscii.Of(message.Text)));
+        HandWorking working = outcome is BeamOutcome.Tips tips
+            ? HandWorking.Of(beam.Model, tips.Combination.Factors, request.About)
+            : HandWorking.FreeBodyOf(beam.Model, outcome is BeamOutcome.CanMove);
+        WorkingSheet.Write(page, calculation, beam, working);
         return page.Lines;
     }
 
@@ -39,11 +30,7 @@ internal static class NotStanding
     {
         WorkingPage page = new(request);
         page.Result("Nothing can be worked before these cells are mended:");
-        foreach (string problem in ProblemLines.Of(calculation))
-        {
-            page.Result(problem);
-        }
-
+        page.Results(ProblemLines.Of(calculation));
         return page.Lines;
     }
 }

@@ -1,22 +1,23 @@
+using FieldCheck.Reporting.Tables;
 using FieldCheck.Sheet.Building;
 using FieldCheck.Sheet.Document;
 
 namespace FieldCheck.Reporting.Working;
 
-/// <summary>Places as they were read off a tape in feet and inches, to stand beside their decimals.</summary>
+/// <summary>Lengths and sizes as they were typed, to stand beside their decimals.</summary>
 /// <param name="Document">The beam as typed.</param>
 /// <param name="Beam">The beam as read.</param>
 internal sealed record PlacesTyped(BeamDocument Document, BuiltBeam Beam)
 {
-    /// <summary>Where a support stands, as " (12'-6 1/2")"; empty where it was not typed so.</summary>
-    internal string OfSupport(int index) => OnTape(Document.Supports[Beam.Supports[index].Row].At);
+    /// <summary>Where a support stands, as " (12'-6 1/2")"; empty where it was typed in feet or metres alone.</summary>
+    internal string OfSupport(int index) => InBrackets(Document.Supports[Beam.Supports[index].Row].At);
 
     /// <summary>The length of a span, or the tape reading of its far end.</summary>
-    internal string OfSpan(int index) => OnTape(Document.Spans[index].Length) is { Length: > 0 } length ? length
-        : OnTape(Document.Spans[index].To) is { Length: > 0 } to ? $" (to{to[2..^1]} on the tape)"
+    internal string OfSpan(int index) => Measured(Document.Spans[index].Length) is string length ? $" ({length})"
+        : Measured(Document.Spans[index].To) is string to ? $" (to {to} on the tape)"
         : "";
 
-    /// <summary>An end of a load; empty where it was not typed so.</summary>
+    /// <summary>An end of a load; empty where it was typed in feet or metres alone.</summary>
     internal string OfLoad(NamedLoad load, bool isStart)
     {
         if (load.Row is not int row)
@@ -25,9 +26,23 @@ internal sealed record PlacesTyped(BeamDocument Document, BuiltBeam Beam)
         }
 
         LoadEntry entry = Document.Loads[row];
-        return OnTape(isStart ? entry.At ?? entry.From : entry.At ?? entry.To);
+        return InBrackets(isStart ? entry.At ?? entry.From : entry.At ?? entry.To);
     }
 
-    private static string OnTape(string? text) =>
-        text is not null && text.AsSpan().IndexOfAny('\'', '"') >= 0 ? $" ({PlainAscii.Of(text.Trim())})" : "";
+    /// <summary>The size of a load as typed; empty for own weight, and where nothing was typed.</summary>
+    internal string SizeOf(NamedLoad load) =>
+        load.Row is int row && InputLines.SizeTyped(Document.Loads[row]) is string typed && typed != InputLines.Nothing
+            ? typed
+            : "";
+
+    private static string InBrackets(string? text) => Measured(text) is string typed ? $" ({typed})" : "";
+
+    // In inches or millimetres the tape was read otherwise than the working is written.
+    private static string? Measured(string? text) =>
+        text is not null
+        && (text.AsSpan().IndexOfAny('\'', '"') >= 0
+            || text.Split([' ', '+', '-', '*', '(', ')'], StringSplitOptions.RemoveEmptyEntries)
+                .Any(word => word.TrimStart('0', '1', '2', '3', '4', '5', '6', '7', '8', '9', '.', '/') is "in" or "mm" or "cm"))
+            ? PlainAscii.Of(text.Trim())
+            : null;
 }

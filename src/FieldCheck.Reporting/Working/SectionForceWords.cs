@@ -11,16 +11,23 @@ internal static class SectionForceWords
     internal static ImmutableArray<string>? Of(HandRemark remark, WorkingWords words) => remark switch
     {
         HandRemark.Stretch stretch => [Stretch(stretch, words)],
-        HandRemark.Jumps jumps => [$"At {words.Place(jumps.Place)}, what stands there added:"],
-        HandRemark.ZeroShear { Load: HandStretchLoad.Uniform } =>
-            ["The shear changes its sign here: it is nothing where V = w s, and there the moment has a peak."],
-        HandRemark.ZeroShear =>
-            ["The shear changes its sign here: it is nothing where w s + k s^2 / 2 = V, that is at s = 2 V / (w + root(w^2 + 2 k V)), the root with the sign of V; there the moment has a peak."],
+        HandRemark.Jumps jumps => [Jumps(words.Place(jumps.Place), jumps)],
+        HandRemark.ZeroShear { Load: HandStretchLoad.Uniform } zero =>
+            [$"The shear changes its sign here: it is nothing where V = w s, at the distance s behind {words.Place(zero.From)}. There the moment has a peak."],
+        HandRemark.ZeroShear zero =>
+            [$"The shear changes its sign here: at the distance s behind {words.Place(zero.From)}, where w s + k s^2 / 2 = V, with k what w grows by per length: s = 2 V / (w + root(w^2 + 2 k V)), the root with the sign of V. There the moment has a peak."],
         HandRemark.LoadTurns => ["The load changes from down to up on this stretch: it is nothing at one place, a mark of its own."],
         HandRemark.EndsWithNothing => ["Behind the right end there is no beam: V and M must have come to nothing."],
-        HandRemark.HingeIsFree hinge => [$"In {WorkingNames.Hinge(hinge.Hinge)} the moment must have come to nothing:"],
-        HandRemark.AxialForces => ["Axial force N, tension positive: behind each force along the beam, less what acts to the right."],
+        HandRemark.HingeIsFree hinge => [$"In {WorkingNames.Hinge(hinge.Hinge)} itself the moment must have come to nothing:"],
+        HandRemark.AxialForces => ["Axial force N, tension positive, from left to right: each force to the right takes from it."],
         _ => null,
+    };
+
+    private static string Jumps(string place, HandRemark.Jumps jumps) => (jumps.HasForces, jumps.HasCouples) switch
+    {
+        (true, false) => $"At {place}, V plus what pushes up there, less what presses down:",
+        (false, true) => $"At {place}, M less what turns counter-clockwise there:",
+        _ => $"At {place}, V plus what pushes up there, less what presses down; M less what turns counter-clockwise there:",
     };
 
     private static string Stretch(HandRemark.Stretch stretch, WorkingWords words)

@@ -30,8 +30,13 @@ internal static class StaticsWords
         HandRemark.ForcesClose { IsAlong: true } => ["Forces to the right less forces to the left:"],
         HandRemark.ForcesClose => ["Forces up less forces down:"],
         HandRemark.MomentsClose => ["Every force with its arm about this point, the reactions now as numbers:"],
-        HandRemark.OutOfReach =>
-            ["No hand method of this program reaches this beam. What follows takes the reactions from the stiffness method, says what each support then lets the beam do, and proves that they balance the loads."],
+        HandRemark.OutOfReach reach =>
+            [$"No hand method of this program reaches this beam: {Why(reach.Why)}. What follows takes the reactions from the stiffness method, says what each support then lets the beam do, and proves that they balance the loads."],
+        HandRemark.StandsAtHinge stands =>
+            [$"{WorkingWords.Capital(BeamWords.List([.. stands.Actors.Select(words.Names.Of)]))} at {WorkingNames.Hinge(stands.Hinge)} {(stands.Actors.Length == 1 ? "is" : "are")} taken with the part on its left."],
+        HandRemark.TwoRows => ["So both equations have both unknowns. Row 1 is the vertical sum, row 2 the moments, what is known on the right:"],
+        HandRemark.HoldsTheChange =>
+            ["A support gives what N changes by over it: H = N left - N right, less what acts there to the right."],
         HandRemark.Moves moves => [Moves(words.Names.Support(moves.Support), moves.How)],
         HandRemark.TurnsBy turns =>
             [$"{words.Names.Support(turns.Support)} yields in turning: turn = couple / stiffness (as a slope, the other way round):"],
@@ -44,11 +49,17 @@ internal static class StaticsWords
 
     private static string NoStretch(HandRemark.NoStretchBetween between, WorkingWords words)
     {
-        string even = between.IsEven
-            ? "With one E A all along, N times length adds up to nothing"
-            : "N times length over E A adds up to nothing; a length counts by the first E A over its own";
-        return $"{words.Names.Support(between.From)} and {words.Names.Support(between.To)} both hold along, so the beam between them keeps its length. {even}: N just right of {words.Names.Support(between.From)} is what acts between, each force times its distance to {words.Names.Support(between.To)}, over the whole distance.";
+        (string left, string right) = (words.Names.Support(between.From), words.Names.Support(between.To));
+        string counted = between.IsEven ? "" : " A length counts by n, the first EA over its own.";
+        return $"{left} and {right} both hold along, so the beam between them keeps its length: the sum of N times length over EA is nothing. So N just right of {left} is each force between them times its distance to {right}, together, over the whole distance.{counted}";
     }
+
+    private static string Why(HandObstacle why) => why switch
+    {
+        HandObstacle.SlopesTied =>
+            "where statics is not enough, more than one sloped surface, or one besides several supports that hold along, ties bending and stretch together",
+        _ => "what settles, yields or slopes asks for stiffnesses that are not known",
+    };
 
     private static string PushesSquare(HandRemark.PushesSquare push, WorkingWords words)
     {
@@ -81,7 +92,7 @@ internal static class StaticsWords
         HandMovement.None => $"{support} does not yield and does not settle: there the beam stays where it was.",
         HandMovement.AsItSettles => $"{support} does not yield: there the beam goes down by what it settles.",
         HandMovement.ByItsSpring => $"{support} yields: movement down = force / stiffness, and what it settles besides.",
-        HandMovement.AlongItsSurface => $"At {support} the beam can slide along the surface; square to it, it moves only by what the support settles.",
+        HandMovement.AlongItsSurface => $"At {support} the beam can slide along the surface: its movement down times the cosine, and to the right times the sine, together are what the support settles, nothing if it does not.",
         _ => throw new UnreachableException(),
     };
 

@@ -9,27 +9,17 @@ internal static class ThreeMomentRowWords
     /// <summary>The row in general.</summary>
     internal static ImmutableArray<string> General(HandRemark.ThreeMomentRow row)
     {
-        (string l, string nba, string nbc) = row.HasRatios ? ("Lr", "n_AB K_BA", "n_BC K_BC") : ("L", "K_BA", "K_BC");
-        string moves = row.HasMovements ? " + 6 (y_B - y_A) / L_AB - 6 (y_C - y_B) / L_BC" : "";
+        (string l, string near, string far) = row.HasRatios ? ("Lr", "n_ij K_ji", "n_jk K_jk") : ("L", "K_ji", "K_jk");
+        string moves = row.HasMovements ? " + 6 (y_j - y_i) / L_ij - 6 (y_k - y_j) / L_jk" : "";
         List<string> sentences =
         [
-            "Each bay between two supports is bent by its own loads and by the moments M over its ends, sagging positive. The beam has no kink over a support, so both bays turn alike there. For three neighbours A, B, C that says (three-moment equation of Clapeyron):",
-            $"M_A {l}_AB + 2 M_B ({l}_AB + {l}_BC) + M_C {l}_BC = -({nba} + {nbc}){moves}",
-            "K_BA is the load term of the bay A to B at B: 6 EI times the turn that the loads give it there as a simple span. K_BC is that of the bay B to C at B.",
+            "Each bay between two supports is bent by its own loads and by the moments M over its ends, sagging positive. The beam has no kink over a support, so both bays turn alike there. For any three neighbours i, j, k, from left to right, that says (three-moment equation of Clapeyron):",
+            $"M_i {l}_ij + 2 M_j ({l}_ij + {l}_jk) + M_k {l}_jk = -({near} + {far}){moves}",
+            "K_ji is the load term of the bay i to j at j: 6 EI times the turn that the loads give it there as a simple span. K_jk is that of the bay j to k at j.",
         ];
-        if (row.HasRatios)
-        {
-            sentences.Add("Sections differ: n is EI of the first bay over EI of the bay, and Lr = n L.");
-        }
-
-        if (row.HasMovements)
-        {
-            sentences.Add("y is EI of the first bay times the movement down; over a firm support that does not settle it is nothing.");
-        }
-
         if (row.HasShear)
         {
-            sentences.Add("Shear bends the beam too: with g = 6 EI / (GA L) of a bay, Lr becomes Lr - g beside its far moment, and 2 Lr becomes 2 Lr + g beside its near one.");
+            sentences.Add($"The beam gives in shear too: beside the far moment of a bay {l} becomes {l} - g, beside its near one 2 {l} becomes 2 {l} + g, and a couple inside the bay counts with g times its size besides.");
         }
 
         return [.. sentences];
@@ -53,7 +43,7 @@ internal static class ThreeMomentRowWords
         }
 
         string sign = held.AtRight ? "added to" : "taken from";
-        return [row, $"The support turns it by r = {numbers.Text(turn)} (radians, counter-clockwise): 6 EI r is {sign} the known side."];
+        return [row, $"The support turns it by r = {numbers.Text(turn)} (radians, counter-clockwise): 6 EI r, with EI of the first bay, is {sign} the known side."];
     }
 
     /// <summary>A row at an end that a spring holds against turning.</summary>
@@ -64,7 +54,7 @@ internal static class ThreeMomentRowWords
         return
         [
             $"Row at {node} for the bay to {other}: a spring of {numbers.Say(spring.Stiffness)} a radian resists turning.",
-            $"Its couple is what M jumps by at {node}, and over its stiffness it is the turn: as at a held end, with e_{node} = 6 EI / stiffness times the jump besides.",
+            $"Its couple is what M jumps by at {node}{(spring.HasCouple ? ", less the couple that loads the beam there" : "")}; over the stiffness that is the turn. So the row is that of a held end, with e_{node} times that couple besides: e_{node} = 6 EI of the first bay / stiffness.",
         ];
     }
 
@@ -78,9 +68,10 @@ internal static class ThreeMomentRowWords
             (true, false) => $", and its spring by k y_{node} / EI,",
             _ => "",
         };
+        string joint = names.IsJoint(balance.Node) ? $"{node} is a joint at which the section changes. " : "";
         return
         [
-            $"{node} can move down: y_{node} is unknown, and the balance of forces across at {node} gives a row for it. The end moments of a bay lift {node} by (M near - M far) / L{spring} against what the bays as simple spans and the loads at {node} press down.",
+            $"{joint}{node} can move down: y_{node} is unknown, and the balance of forces across at {node} gives a row for it. The end moments of a bay lift {node} by (M near - M far) / L{spring} against what the bays as simple spans and the loads at {node} press down.",
         ];
     }
 }

@@ -70,12 +70,9 @@ internal static class ThreeMomentWords
                 [$"{names.Node(settles.Node)} settles: y = EI of the first bay times its settlement."],
             HandRemark.OverhangMoment overhang =>
                 [$"Beyond {names.Node(overhang.Node)} the beam overhangs: M there is force times arm, negative (hogging) for a force down."],
-            HandRemark.HingeHasNoMoment { IsHeld: true } hinge =>
-                [$"In {WorkingNames.Hinge(hinge.Hinge)} M = 0, so no row is needed over it."],
-            HandRemark.HingeHasNoMoment hinge =>
-                [$"In {WorkingNames.Hinge(hinge.Hinge)} M = 0 is known; how far it moves down is not, and takes its place."],
+            HandRemark.HingeHasNoMoment hinge => [HingeHasNoMoment(hinge)],
             HandRemark.EndsTurnFreely ends =>
-                [$"At {BeamWords.List([.. ends.Nodes.Select(names.Node)])} nothing holds against turning and nothing overhangs: M = 0 there."],
+                [$"At {BeamWords.List([.. ends.Nodes.Select(names.Node)])} nothing holds against turning and nothing beyond bends it: M = 0 there."],
             HandRemark.MomentJumps jumps => [Jumps(names.Node(jumps.Node))],
             HandRemark.SlopedRoller roller =>
                 Sloped(names.Suffix(roller.Support), names.Suffix(roller.Pin), roller.HasShift),
@@ -113,6 +110,17 @@ internal static class ThreeMomentWords
         }
 
         return [.. sentences];
+    }
+
+    private static string HingeHasNoMoment(HandRemark.HingeHasNoMoment hinge)
+    {
+        string name = WorkingNames.Hinge(hinge.Hinge);
+        string moment = hinge.HasCouples
+            ? $"In {name} itself M = 0; just beside it M is what the couples there bring: left of it the couple on its left, right of it the couple on its right turned round"
+            : $"In {name} M = 0";
+        return hinge.IsHeld
+            ? $"{moment}. So no row is needed over it."
+            : $"{moment}. How far it moves down is not known, and takes the place of M.";
     }
 
     private static string Jumps(string node) =>

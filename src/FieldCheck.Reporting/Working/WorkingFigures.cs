@@ -8,6 +8,9 @@ namespace FieldCheck.Reporting.Working;
 /// <param name="Words">Names and numbers.</param>
 internal sealed record WorkingFigures(WorkingWords Words)
 {
+    // Of terms of a million kN the digits that results are shown with are not all held.
+    private const double Rounding = 1e-8;
+
     private CarriedNumbers Numbers => Words.Numbers;
 
     private WorkingNames Names => Words.Names;
@@ -30,7 +33,7 @@ internal sealed record WorkingFigures(WorkingWords Words)
     {
         HandNumber number = finds.Number;
         string name = number.Name is HandName named ? $"{Names.Of(named)} = " : "";
-        string actor = finds.Actor is null ? "" : $"{Names.Of(finds.Actor)}: ";
+        string actor = finds.Actor is null ? "" : $"{Names.Of(finds.Actor)}{Words.SizeTyped(finds.Actor)}: ";
         string formula = number.Formula is HandFormula.Given ? "" : Formulas.Of(number.Formula);
         string said = Numbers.Say(number);
         string worked = formula.Length == 0 || formula == Numbers.Text(number) ? "" : $"{formula} = ";
@@ -154,16 +157,17 @@ internal sealed record WorkingFigures(WorkingWords Words)
         string formula = Formulas.Of(sum.Formula);
         string name = sum.Name is HandName named ? $"{Names.Of(named)} = " : "";
         string value = Numbers.Text(sum);
-        string rest = Numbers.Figures.WriteRest(Numbers.Value(sum), sum.Unit);
         string unit = Numbers.Figures.UnitOf(sum.Unit);
         string worked = formula == value ? "" : $"{formula} = ";
-        string rounded = value == rest ? "" : $", to the figures shown {rest}";
-        return $"{name}{worked}{value} {unit}{rounded}: {(IsNothing(rest) ? "closes" : "DOES NOT CLOSE")}";
+        string verdict = !IsClosed(closes) ? "DOES NOT CLOSE"
+            : Numbers.IsNothing(sum) ? value == Numbers.Rest(sum) ? "closes" : "closes to the figures shown"
+            : "closes, beside terms of such size";
+        return $"{name}{worked}{value} {unit}: {verdict}";
     }
 
-    private static bool IsNothing(string written) => written.AsSpan().IndexOfAnyInRange('1', '9') < 0;
-
-    /// <summary>True: what must come to nothing does, to the digits that results are shown with.</summary>
-    internal bool IsClosed(HandLine.Closes closes) =>
-        IsNothing(Numbers.Figures.WriteRest(Numbers.Value(closes.Sum), closes.Sum.Unit));
+    /// <summary>
+    /// True: what must come to nothing does, to the digits that results are shown with, or beside the size of its terms.
+    /// </summary>
+    internal bool IsClosed(HandLine.Closes closes) => Numbers.IsNothing(closes.Sum)
+        || Math.Abs(Numbers.InSi(closes.Sum)) <= Rounding * closes.Scale;
 }

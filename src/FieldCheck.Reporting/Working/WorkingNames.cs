@@ -49,7 +49,7 @@ internal sealed class WorkingNames
         HandActor.OfLoad load => LoadName(load.Index) + PartLetter(load.Part),
         HandActor.Whole load => LoadInFull(load.Index),
         HandActor.Named named => Of(named.Name),
-        HandActor.Coefficient coefficient => $"beside {Of(coefficient.Unknown)}",
+        HandActor.Coefficient coefficient => $"coefficient of {Of(coefficient.Unknown)}",
         HandActor.RightSide => "known side",
         HandActor.Together => "sum",
         _ => throw new System.Diagnostics.UnreachableException(),
@@ -66,6 +66,9 @@ internal sealed class WorkingNames
         HandRole.Surface => $"slope at {Support(name.Index)}",
         HandRole.SurfaceSine => "sine",
         HandRole.SurfaceCosine => "cosine",
+        HandRole.SurfaceTangent => "tangent",
+        HandRole.PortionRigidity => $"EA{name.Part + 1}",
+        HandRole.PortionRatio => $"n{name.Part + 1}",
         HandRole.HingeForce => $"V_h{name.Index + 1}",
         HandRole.HingePlace => $"x_h{name.Index + 1}",
         HandRole.LoadForce => $"W{LoadSuffix(name)}",
@@ -74,7 +77,7 @@ internal sealed class WorkingNames
         HandRole.LoadCouple => $"T{LoadSuffix(name)}",
         HandRole.LoadWidth => $"c{LoadSuffix(name)}",
         HandRole.Intensity => $"w{LoadNumber(name.Index)}",
-        HandRole.IntensityEnd => name.Part == 0 ? $"w{LoadNumber(name.Index)} at its end" : $"w{LoadNumber(name.Index)} at the cut",
+        HandRole.IntensityEnd => name.Part == 0 ? $"w{LoadNumber(name.Index)} at its right end" : $"w{LoadNumber(name.Index)} at the cut",
         HandRole.IntensityStep => $"d{LoadSuffix(name)}",
         HandRole.ShearLeft or HandRole.ShearRight => "V",
         HandRole.SectionMomentLeft or HandRole.SectionMomentRight or HandRole.PeakMoment => "M",
@@ -103,7 +106,8 @@ internal sealed class WorkingNames
     internal string Suffix(int support)
     {
         string label = Support(support);
-        return label.Length <= LongestSuffix && label.All(char.IsAsciiLetterOrDigit) ? label : $"s{support + 1}";
+        bool isShort = label.Length <= LongestSuffix && label.All(char.IsAsciiLetterOrDigit);
+        return isShort && !IsNameOfOurs(label) ? label : $"s{support + 1}";
     }
 
     /// <summary>A place where bays meet: its support's letters, its hinge, or the joint's count from the left.</summary>
@@ -120,6 +124,18 @@ internal sealed class WorkingNames
 
     internal string LoadSuffix(HandName name) =>
         LoadNumber(name.Index) + PartLetter(name.Part);
+
+    /// <summary>True: no support or hinge stands at a node, but the section changes there.</summary>
+    /// <param name="index">Its number, see <see cref="HandPlaces"/>.</param>
+    internal bool IsJoint(int index)
+    {
+        double place = HandPlaces.Of(_beam.Model)[index];
+        return !_beam.Supports.Any(one => one.Support.Position == place) && !_beam.Model.Hinges.Contains(place);
+    }
+
+    // h1, s1 and j1 name hinges, supports with long labels and joints.
+    private static bool IsNameOfOurs(string label) =>
+        label[0] is 'h' or 's' or 'j' && label.Length > 1 && label.AsSpan(1).IndexOfAnyExceptInRange('0', '9') < 0;
 
     private string LoadNumber(int index) => _loads[index].Row is int row ? $"{row + 1}"
         : _ownWeights > 1 ? $"o{OwnWeightNumber(index)}"

@@ -53,6 +53,15 @@ internal sealed class WorkingPage
         }
     }
 
+    /// <summary>Sentences that the short form has too.</summary>
+    internal void Tell(IEnumerable<string> sentences)
+    {
+        foreach (string sentence in sentences)
+        {
+            Write(PlacesTied(sentence), WorkingLineKind.Words);
+        }
+    }
+
     internal void Results(IEnumerable<string> sentences)
     {
         foreach (string sentence in sentences)

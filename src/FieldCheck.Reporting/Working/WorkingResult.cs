@@ -1,3 +1,4 @@
+using FieldCheck.Mechanics.HandMethods;
 using FieldCheck.Mechanics.Model;
 using FieldCheck.Mechanics.Response;
 using FieldCheck.Reporting.Tables;
@@ -16,15 +17,17 @@ internal static class WorkingResult
         BeamWords words = new(sheet.Beam);
         for (int i = 0; i < sheet.Beam.Supports.Length; i++)
         {
-            Reaction answer = sheet.Answer.Response.Reactions[i];
-            string parts = string.Join(", ", words.Parts(answer));
-            string remarks = string.Concat(ReactionTable.Remarks(words, sheet.Beam.Supports[i], answer).Select(one => $" {one}"));
-            yield return $"{sheet.Beam.Supports[i].Label}: {parts}{remarks}{Clear(sheet, words, i)}";
+            yield return $"{sheet.Beam.Supports[i].Label}: {Gives(sheet, words, i)}";
+        }
+
+        if (sheet.Working.Reach != HandReach.Whole)
+        {
+            yield break;
         }
 
         double largest = 0;
         double off = 0;
-        foreach ((Mechanics.HandMethods.HandNumber? hand, double answer, QuantityKind kind) in sheet.Pairs())
+        foreach ((HandNumber? hand, double answer, QuantityKind kind) in sheet.Pairs())
         {
             // A moment is measured against forces on the beam's length.
             double scale = kind == QuantityKind.Moment ? sheet.Beam.Model.Length : 1;
@@ -36,6 +39,21 @@ internal static class WorkingResult
         yield return agrees
             ? "Second opinion: the stiffness method, which shares nothing with these lines but the beam, gives the same reactions (to a billionth of the largest): they agree."
             : $"Second opinion: the stiffness method DIFFERS by up to {words.Say(off, QuantityKind.Force)}. Do not use either before it is known why.";
+    }
+
+    private static string Gives(WorkingSheet sheet, BeamWords words, int index)
+    {
+        Reaction answer = sheet.Answer.Response.Reactions[index];
+        if (answer.IsLiftedOff)
+        {
+            return $"LIFTS, and gives nothing{Clear(sheet, words, index)}";
+        }
+
+        string slope = answer.Normal is double normal
+            ? $" ({words.Say(Math.Abs(normal), QuantityKind.Force)} square to its surface)"
+            : "";
+        string held = words.IsDown(answer) ? " (must be held down)" : "";
+        return string.Join(", ", words.Parts(answer)) + slope + held;
     }
 
     /// <summary>How far the beam stands clear of a support that has let go, by the other method's deflection.</summary>
@@ -50,6 +68,6 @@ internal static class WorkingResult
 
         double up = support.Settlement - response.At(support.Position).Left.Deflection;
         string side = support.Action == SupportAction.HoldsDownOnly ? "below" : "above";
-        return $", the beam stands {words.MovementSize(up)} {side} it";
+        return $"; by the deflection of the other method the beam stands {words.MovementSize(up)} {side} it";
     }
 }

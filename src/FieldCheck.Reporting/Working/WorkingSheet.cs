@@ -73,19 +73,42 @@ internal sealed record WorkingSheet(
         Beam.Display.Number(values.Max(numbers.InSi), kind) == Beam.Display.Number(extremes.Max.Value, kind)
         && Beam.Display.Number(values.Min(numbers.InSi), kind) == Beam.Display.Number(extremes.Min.Value, kind);
 
+    /// <summary>The count and the points that moments are about stay in the short form: they say which method it is.</summary>
+    private static void Say(WorkingPage page, WorkingWords words, HandRemark remark)
+    {
+        if (remark is HandRemark.Count or HandRemark.MomentsAbout or HandRemark.VerticalSum or HandRemark.ThreeMomentRow
+            or HandRemark.OutOfReach or HandRemark.LetsGo or HandRemark.LoadIs)
+        {
+            page.Tell(words.Remark(remark));
+        }
+        else
+        {
+            page.Say(words.Remark(remark));
+        }
+    }
+
     private string? WithFactors()
     {
         ImmutableArray<double> factors = Answer.Combination.Factors;
-        string[] terms =
-        [
-            .. Beam.Model.Cases.Zip(factors)
-                .Where(pair => pair.Second != 0)
-                .Select(pair => $"{Beam.Display.Number(pair.Second, QuantityKind.Number)} {PlainAscii.Of(pair.First.Name)}"),
-        ];
-        return factors.All(factor => factor is 0 or 1)
-            ? null
-            : $"Combination {PlainAscii.Of(Answer.Combination.Name)}: {string.Join(" + ", terms)}. Every load times its factor.";
+        if (factors.All(factor => factor is 0 or 1))
+        {
+            return null;
+        }
+
+        string terms = string.Concat(Beam.Model.Cases.Zip(factors)
+            .Where(pair => pair.Second != 0)
+            .Select((pair, i) => $"{Sign(pair.Second, i == 0)}"
+                + $"{Beam.Display.Number(Math.Abs(pair.Second), QuantityKind.Number)} {PlainAscii.Of(pair.First.Name)}"));
+        return $"Combination {PlainAscii.Of(Answer.Combination.Name)}: {terms}. Every load times its factor.";
     }
+
+    private static string Sign(double factor, bool isFirst) => (isFirst, factor < 0) switch
+    {
+        (true, true) => "-",
+        (true, false) => "",
+        (false, true) => " - ",
+        _ => " + ",
+    };
 
     /// <summary>Writes a working that came to no reactions.</summary>
     internal static void Write(WorkingPage page, Calculation calculation, BuiltBeam beam, HandWorking working)
@@ -97,20 +120,21 @@ internal sealed record WorkingSheet(
         WorkingPage page, HandWorking working, WorkingWords words, Func<IEnumerable<string>> results)
     {
         WorkingFigures written = new(words);
-        page.Say(words.Conventions());
+        page.Tell(words.Conventions());
+        HashSet<HandStep> opened = [];
         foreach (HandLine line in working.Lines)
         {
             switch (line)
             {
                 case HandLine.Begins begins:
                     page.Step(words.Step(begins.Title));
-                    page.Say(words.Opening(begins.Title));
+                    page.Say(opened.Add(begins.Title) ? words.Opening(begins.Title) : []);
                     break;
                 case HandLine.Says { What: HandRemark.Reactions }:
                     page.Results(results());
                     break;
                 case HandLine.Says says:
-                    page.Say(words.Remark(says.What));
+                    Say(page, words, says.What);
                     break;
                 case HandLine.Marks marks:
                     MarkTable table = new(words, marks.All);

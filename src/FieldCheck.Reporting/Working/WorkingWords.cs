@@ -70,9 +70,25 @@ internal sealed class WorkingWords
         HandStep.Loads when _beam.Loads.Any(load => load.Load is Load.Distributed) =>
         [
             "A spread load counts as one force at its centre: in the middle of an even one, a third from the large end of a triangle. Any other is split into these.",
+            "W is a force across and x where it acts; w is an intensity, c the length it is spread on, d a difference of intensities. P is a force along, T a couple.",
         ],
+        HandStep.ThreeMoments => ThreeMomentOpening(),
         _ => [],
     };
+
+    private IEnumerable<string> ThreeMomentOpening()
+    {
+        yield return "L is the length of a bay, which is named by its two ends. M over a place is the bending moment there; where it jumps, ML is just left and MR just right of it. y is EI of the first bay times the movement down, nothing over a firm support that does not settle.";
+        if (_beam.Model.Spans.Select(span => span.FlexuralRigidity).Distinct().Count() > 1)
+        {
+            yield return "Sections differ: n is EI of the first bay over EI of the bay, and Lr = n L.";
+        }
+
+        if (_beam.Model.Spans.Any(span => span.ShearRigidity is not null))
+        {
+            yield return "GA resists shear: g = 6 EI of the first bay / (GA L).";
+        }
+    }
 
     /// <summary>Spans that were read off a tape in feet and inches, beside their decimals.</summary>
     private IEnumerable<string> SpansTyped() => _beam.Model.Spans
@@ -103,6 +119,15 @@ internal sealed class WorkingWords
     internal static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
 
     internal string Places(IEnumerable<HandNumber> places) => BeamWords.List([.. places.Select(Place)]);
+
+    /// <summary>The size of a load at one place as typed, as ", 850 lbf", where it is not in the units of the working.</summary>
+    internal string SizeTyped(HandActor actor)
+    {
+        string typed = actor is HandActor.Whole load ? _typed.SizeOf(_names.Load(load.Index)) : "";
+        string unit = typed[(typed.LastIndexOf(' ') + 1)..];
+        bool isShown = unit == _numbers.Figures.UnitOf(HandUnit.OfForce) || unit == _numbers.Figures.UnitOf(HandUnit.OfMoment);
+        return typed.Length == 0 || isShown ? "" : $", {typed}";
+    }
 
     /// <summary>Where a load at one place was typed, in feet and inches; else empty.</summary>
     internal string PlaceTyped(HandActor? actor) =>

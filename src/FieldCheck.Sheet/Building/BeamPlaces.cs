@@ -23,6 +23,13 @@ public static class BeamPlaces
         ArgumentNullException.ThrowIfNull(beam);
         Dictionary<string, double> supports = beam.Supports.ToDictionary(
             support => support.Label, support => support.Support.Position, StringComparer.OrdinalIgnoreCase);
+
+        // As the working by hand calls the hinges.
+        for (int i = 0; i < beam.Model.Hinges.Length; i++)
+        {
+            supports.TryAdd($"h{i + 1}", beam.Model.Hinges[i]);
+        }
+
         return PlaceReader.Read(text)
             .Then(place => place.Resolve(beam.Model.JointPositions, supports))
             .Then(position => OnBeam(beam, Snapped(beam.Model, position)));

@@ -12,7 +12,7 @@ internal readonly record struct Figures(int Decimals, int Finest, int Significan
     internal const string NotKnown = "--";
 
     /// <summary>From here on the digits before the point are too many to be read.</summary>
-    private const double Unreadable = 1e9;
+    internal double Unreadable { get; init; } = 1e9;
 
     /// <summary>What takes so many decimals more is noise beside what else is shown, and reads as zero.</summary>
     internal int Further { get; init; } = 3;

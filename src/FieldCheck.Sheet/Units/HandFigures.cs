@@ -42,6 +42,7 @@ public sealed record HandFigures(UnitSystem System, int Guard)
         {
             Further = isForce ? 0 : SmallDecimals,
             MostDigits = 8 + Guard,
+            Unreadable = 1e15,
         }.Write(value);
     }
 
@@ -63,23 +64,29 @@ public sealed record HandFigures(UnitSystem System, int Guard)
     /// <param name="unit">What is measured.</param>
     public string UnitOf(HandUnit unit)
     {
-        (string force, string length) = IsUs ? ("kip", "ft") : ("kN", "m");
-        return unit switch
+        if (unit.IsAngle)
         {
-            { IsAngle: true } => "deg",
-            { Force: 0, Length: 0 } => "",
-            { Force: 0 } => Powered(length, unit.Length),
-            { Length: 0 } => Powered(force, unit.Force),
-            { Length: < 0 } => $"{Powered(force, unit.Force)}/{Powered(length, -unit.Length)}",
-            _ when IsUs => $"{Powered(force, unit.Force)}-{Powered(length, unit.Length)}",
-            _ => Powered(force, unit.Force) + Powered(length, unit.Length),
+            return "deg";
+        }
+
+        (string force, string length) = IsUs ? ("kip", "ft") : ("kN", "m");
+        string above = Product(Powered(force, unit.Force), Powered(length, unit.Length));
+        string below = Product(Powered(force, -unit.Force), Powered(length, -unit.Length));
+        return (above.Length, below.Length) switch
+        {
+            (_, 0) => above,
+            (0, _) => $"1/{below}",
+            _ => $"{above}/{below}",
         };
     }
 
+    private string Product(string one, string other) =>
+        IsUs && one.Length > 0 && other.Length > 0 ? $"{one}-{other}" : one + other;
+
     private static string Powered(string unit, int power) => power switch
     {
+        <= 0 => "",
         1 => unit,
-        < 0 => $"1/{Powered(unit, -power)}",
         _ => string.Create(CultureInfo.InvariantCulture, $"{unit}{power}"),
     };
 

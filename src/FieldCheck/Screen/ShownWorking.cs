@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using FieldCheck.Mechanics.Solving;
 using FieldCheck.Reporting;
 using FieldCheck.Reporting.Working;
 using FieldCheck.Sheet;
@@ -39,13 +38,13 @@ internal sealed class ShownWorking
         return known is not null && known.IsTheSameAs(shown) ? known : shown;
     }
 
-    /// <summary>The lines in a window; none where the beam cannot be worked.</summary>
+    /// <summary>The lines in a window; none where there are cells to mend.</summary>
     /// <param name="width">Columns of the window; 1 or more.</param>
     internal ImmutableArray<WorkingLine> Lines(int width)
     {
         if (_made is not (int made, ImmutableArray<WorkingLine> lines) || made != width)
         {
-            lines = _calculation.Outcome is BeamOutcome.Stands ? Made(width) : [];
+            lines = _calculation.Outcome is not null ? Made(width) : [];
             _made = (width, lines);
         }
 

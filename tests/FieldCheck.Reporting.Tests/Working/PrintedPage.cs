@@ -111,7 +111,7 @@ internal sealed partial class PrintedPage
     [GeneratedRegex(@", at x = .*$")]
     private static partial Regex Place();
 
-    [GeneratedRegex(@"(, to the figures shown [^:]*)?: (closes|DOES NOT CLOSE)$")]
+    [GeneratedRegex(@": (closes.*|DOES NOT CLOSE)$")]
     private static partial Regex Closing();
 
     [GeneratedRegex(@"^[A-Za-z][^=]*?: ")]

@@ -35,8 +35,11 @@ public sealed class WorkingTextTests
         WorkingLine[] full = Lines(WorkedSheets.Hinged);
         WorkingLine[] brief = Lines(WorkedSheets.Hinged, new WorkingRequest(80) { IsShort = true });
 
-        Assert.Equal(full.Where(line => line.Kind != WorkingLineKind.Words), brief);
-        Assert.True(brief.Length < full.Length);
+        Assert.Equal(
+            full.Where(line => line.Kind != WorkingLineKind.Words), brief.Where(line => line.Kind != WorkingLineKind.Words));
+        Assert.Empty(brief.Except(full));
+        Assert.True(brief.Length < full.Length - 10);
+        Assert.Contains("Moments about", Text(brief), StringComparison.Ordinal);
     }
 
     [Fact]
