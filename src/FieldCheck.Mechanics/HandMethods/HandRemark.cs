@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using FieldCheck.Mechanics.Model;
 
 namespace FieldCheck.Mechanics.HandMethods;
 
@@ -28,6 +29,11 @@ public abstract record HandRemark
     /// <param name="First">Its first piece, counted from 0.</param>
     /// <param name="Shapes">The shapes, in order.</param>
     public sealed record LoadIsSplit(int Load, int First, ImmutableArray<HandShape> Shapes) : HandRemark;
+
+    /// <summary>A couple at a hinge turns the part on one side of it.</summary>
+    /// <param name="Load">Index of the load over all cases.</param>
+    /// <param name="Side">Which part.</param>
+    public sealed record TurnsSide(int Load, Side Side) : HandRemark;
 
     /// <summary>No load stands in this combination.</summary>
     public sealed record NoLoads : HandRemark;

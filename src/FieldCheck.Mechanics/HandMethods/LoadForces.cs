@@ -126,6 +126,11 @@ internal sealed class LoadForces
         HandNumber size = new(
             Times(factor, Math.Abs(couple.Moment), HandUnit.OfMoment), new HandName(HandRole.LoadCouple, index, HandName.OnlyPart));
         _writer.Add(new HandLine.Finds(size, turn, new HandActor.Whole(index), place));
+        if (place.Name?.Role == HandRole.HingePlace)
+        {
+            _writer.Say(new HandRemark.TurnsSide(index, couple.Side));
+        }
+
         _couples.Add(new HandCouple(index, size, turn, place, couple.Side));
     }
 

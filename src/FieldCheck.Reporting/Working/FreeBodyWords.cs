@@ -21,6 +21,8 @@ internal static class FreeBodyWords
         HandRemark.LoadTurned turned =>
             [$"The factor of {words.Names.LoadName(turned.Load)} is negative: it acts the other way round."],
         HandRemark.LoadIsSplit split => [Split(split)],
+        HandRemark.TurnsSide turns =>
+            [$"It stands at a hinge, and turns the part on its {(turns.Side == Side.Left ? "left" : "right")}."],
         HandRemark.NoLoads => ["No load stands on the beam in this combination."],
         HandRemark.LoadLeans leans =>
             [$"{WorkingWords.Capital(words.Names.LoadName(leans.Load))} is {words.Numbers.Say(leans.Size)}, leaning {words.Numbers.Say(leans.Lean)} from square to the beam, to the {(leans.Along == HandSense.Right ? "right" : "left")}: cosine for the part across, sine for the part along."],
