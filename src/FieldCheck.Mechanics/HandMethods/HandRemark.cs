@@ -170,9 +170,6 @@ public abstract record HandRemark
     /// <summary>What every support gives.</summary>
     public sealed record Reactions : HandRemark;
 
-    /// <summary>What still holds the beam cannot: it tips.</summary>
-    public sealed record Tips : HandRemark;
-
     /// <summary>The reactions are beyond these methods: they are taken from the answer, and put to the proof.</summary>
     /// <param name="Why">Why no method serves.</param>
     public sealed record OutOfReach(HandObstacle Why) : HandRemark;

@@ -137,9 +137,6 @@ public enum HandRole
     /// <summary>Bending moment at a place of zero shear; index: the mark before it.</summary>
     PeakMoment,
 
-    /// <summary>Axial force just left of a mark; index: the mark.</summary>
-    AxialLeft,
-
     /// <summary>Axial force just right of a mark; index: the mark.</summary>
     AxialRight,
 
@@ -151,15 +148,6 @@ public enum HandRole
 
     /// <summary>Axial force just right of a support that holds along; index: the support.</summary>
     AxialBetween,
-
-    /// <summary>Where a mark lies; index: the mark.</summary>
-    MarkPlace,
-
-    /// <summary>All loads across the beam together, positive down.</summary>
-    TotalDown,
-
-    /// <summary>The point that moments are taken about.</summary>
-    About,
 
     /// <summary>How far a support settles, down; index: the support.</summary>
     Settlement,

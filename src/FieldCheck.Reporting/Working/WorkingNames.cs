@@ -81,7 +81,7 @@ internal sealed class WorkingNames
         HandRole.IntensityStep => $"d{LoadSuffix(name)}",
         HandRole.ShearLeft or HandRole.ShearRight => "V",
         HandRole.SectionMomentLeft or HandRole.SectionMomentRight or HandRole.PeakMoment => "M",
-        HandRole.AxialLeft or HandRole.AxialRight => "N",
+        HandRole.AxialRight => "N",
         HandRole.AxialBetween => $"N right of {Support(name.Index)}",
         HandRole.ZeroShear or HandRole.LoadTurnPlace => "x",
         HandRole.ZeroShearDistance => "s",
