@@ -36,7 +36,7 @@ internal static class ThreeMomentRowWords
         HandRemark.TurnIsHeld held, WorkingNames names, CarriedNumbers numbers)
     {
         (string node, string other) = (names.Node(held.Node), names.Node(held.Other));
-        string row = $"Row at {node} for the bay to {other}: held against turning, as if a span of no length followed beyond it, so that {node} is the middle one of three: 2 M L here, M L at {other}.";
+        string row = $"Row at {node} for the bay to {other}: held against turning, as if a span of no length followed beyond it, so that {node} is the middle one of three: its M counts with 2 L, that of {other} with L.";
         if (held.Imposed is not HandNumber turn)
         {
             return [row];
