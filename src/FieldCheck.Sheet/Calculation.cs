@@ -6,6 +6,7 @@ using FieldCheck.Sheet.Catalogue;
 using FieldCheck.Sheet.Document;
 using FieldCheck.Sheet.Findings;
 using FieldCheck.Sheet.Reading;
+using FieldCheck.Sheet.Stated;
 
 namespace FieldCheck.Sheet;
 
@@ -26,6 +27,15 @@ public sealed record Calculation
 
     /// <summary>What came of solving it; null while there are problems.</summary>
     public required BeamOutcome? Outcome { get; init; }
+
+    /// <summary>Every stated figure, judged; in the order of the rows.</summary>
+    public ImmutableArray<StatedFigure> Stated { get; init; } = [];
+
+    /// <summary>Pulls, thrusts and moments that nobody states, under what something is stated for.</summary>
+    public ImmutableArray<UnstatedReaction> Unstated { get; init; } = [];
+
+    /// <summary>Whether whole sets of stated figures carry the loads.</summary>
+    public ImmutableArray<StatedBalance> StatedBalances { get; init; } = [];
 
     /// <summary>What must be said beside the figures: notes, cautions and faults.</summary>
     public required ImmutableArray<Message> Messages { get; init; }
@@ -48,27 +58,36 @@ public sealed record Calculation
         ArgumentNullException.ThrowIfNull(solver);
         return ModelBuilder.Build(document, catalogue) switch
         {
-            BuildOutcome.Built built => Solved(document, built.Beam, solver.Solve(built.Beam.Model)),
+            BuildOutcome.Built built => Solved(document, built.Beam, solver),
             BuildOutcome.Refused refused => Unread(document, refused.Problems),
             _ => throw new UnreachableException(),
         };
     }
 
-    private static Calculation Solved(BeamDocument document, BuiltBeam beam, BeamOutcome outcome) => new()
+    private static Calculation Solved(BeamDocument document, BuiltBeam beam, BeamSolver solver)
     {
-        Document = document,
-        Problems = [],
-        Beam = beam,
-        Outcome = outcome,
-        Messages =
-        [
-            .. outcome is BeamOutcome.Stands stands ? ReactionFindings.Of(beam, stands.Combinations) : [],
-            .. BeamFindings.OfOutcome(beam, outcome),
-            .. BeamFindings.OfLoads(beam),
-            .. BeamFindings.OfGrades(document),
-            .. AskedFor.NotJudged(document, beam),
-        ],
-    };
+        BeamOutcome outcome = solver.Solve(beam.Model);
+        StatedFigures stated = StatedFigures.Of(document, beam, outcome, solver);
+        return new Calculation
+        {
+            Document = document,
+            Problems = [],
+            Beam = beam,
+            Outcome = outcome,
+            Stated = stated.Figures,
+            Unstated = stated.Unstated,
+            StatedBalances = stated.Balances,
+            Messages =
+            [
+                .. outcome is BeamOutcome.Stands stands ? ReactionFindings.Of(beam, stands.Combinations) : [],
+                .. BeamFindings.OfOutcome(beam, outcome),
+                .. BeamFindings.OfLoads(beam),
+                .. BeamFindings.OfGrades(document),
+                .. StatedFindings.Of(beam, stated),
+                .. AskedFor.NotJudged(document, beam),
+            ],
+        };
+    }
 
     private static Calculation Unread(BeamDocument document, ImmutableArray<Problem> problems) => new()
     {

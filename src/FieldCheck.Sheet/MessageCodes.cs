@@ -33,6 +33,15 @@ public static class MessageCodes
     /// <summary>No load stands on the beam.</summary>
     public const string NoLoads = "no_loads";
 
+    /// <summary>A support gets more than is stated: the unsafe side.</summary>
+    public const string StatedLow = "stated_low";
+
+    /// <summary>A support gets less than is stated.</summary>
+    public const string StatedHigh = "stated_high";
+
+    /// <summary>A support is pulled, thrust along or turned, and no figure states it.</summary>
+    public const string NotStated = "not_stated";
+
     /// <summary>Something that the sheet asks for was not judged.</summary>
     public const string NotJudged = "not_judged";
 
@@ -44,5 +53,6 @@ public static class MessageCodes
 
     /// <summary>Whether a message means that something asked for does not hold or could not be judged.</summary>
     /// <param name="code">The message's code.</param>
-    public static bool CountsAgainst(string code) => code is Uplift or NotJudged or Undecided;
+    public static bool CountsAgainst(string code) =>
+        code is Uplift or StatedLow or StatedHigh or NotStated or NotJudged or Undecided;
 }

@@ -9,10 +9,10 @@ namespace FieldCheck.Sheet.Tests;
 
 public sealed class CalculationTests
 {
-    private const double Kip = 4448.2216152605;
+    internal const double Kip = 4448.2216152605;
 
     /// <summary>The contract's own example: a bearer over a trench, with an overhang, a pallet and decking.</summary>
-    private static readonly BeamDocument Example = new()
+    internal static readonly BeamDocument Example = new()
     {
         Display = "us",
         Spans = [new() { Length = "14 ft 6 in", Unbraced = "braced" }, new() { Length = "3 ft", Unbraced = "3 ft" }],
@@ -56,7 +56,6 @@ public sealed class CalculationTests
 
         Assert.Equal(
             [
-                "NOT JUDGED: 2.0 kip stated as the vertical reaction of A.",
                 "NOT JUDGED: deflection limit L/360 of each bay.",
                 "NOT JUDGED: deflection limit L/180 of each overhang.",
                 "NOT JUDGED: strength by AISC 360-16 ASD.",

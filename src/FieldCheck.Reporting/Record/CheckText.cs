@@ -29,6 +29,9 @@ public static class CheckText
                 .. Section("INPUT AS READ", InputLines.Of(calculation), width),
                 .. Section("STATICS", [DeterminacyWords.Of(outcome)], width),
                 .. Answers(calculation, beam, outcome, request),
+                .. calculation.Stated.IsEmpty
+                    ? (string[])[]
+                    : ["", "STATED FIGURES", .. StatedTable.Lines(calculation, beam, width)],
             ]
             : Section("TO MEND", ProblemLines.Of(calculation), width);
         return

@@ -26,10 +26,11 @@ internal static class JsonAnswer
             determinacy.IsCoupled ? null : determinacy.Across,
             [.. answers.Select(combination => Of(combination, beam, request.At))],
             JsonEnvelopes.Of(beam, answers),
-            JsonStatedFigures.Of(calculation, stands),
+            JsonStatedFigures.Of(calculation),
             Explanations: [],
             Checks: [],
-            [.. calculation.Messages.Select(Of)]);
+            [.. calculation.Messages.Select(Of)],
+            JsonStatedFigures.BalancesOf(calculation));
     }
 
     internal static string Word(CombinationBasis basis) =>

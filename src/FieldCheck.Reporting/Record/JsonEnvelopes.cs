@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using FieldCheck.Mechanics.Response;
 using FieldCheck.Mechanics.Solving;
 using FieldCheck.Sheet.Building;
+using FieldCheck.Sheet.Stated;
 
 namespace FieldCheck.Reporting.Record;
 
@@ -36,7 +37,7 @@ internal static class JsonEnvelopes
         return new(
             support,
             component.Name,
-            component.Unit,
+            JsonStatedFigures.Unit(component),
             JsonFigure.Of(Value(greatest)),
             Governs(greatest),
             JsonFigure.Of(Value(least)),

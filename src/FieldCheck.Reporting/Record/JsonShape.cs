@@ -19,7 +19,8 @@ internal sealed record JsonCheck(
     ImmutableArray<JsonStated> Stated,
     ImmutableArray<JsonExplanation> Explanations,
     ImmutableArray<JsonSectionCheck> Checks,
-    ImmutableArray<JsonMessage> Messages);
+    ImmutableArray<JsonMessage> Messages,
+    ImmutableArray<JsonStatedBalance> StatedBalances);
 
 internal sealed record JsonCombination(
     string Name,
@@ -108,7 +109,31 @@ internal sealed record JsonStated(
     double? BandHigh,
     string Verdict,
     string Reason,
-    string? Case);
+    string? Case,
+    string? Extreme,
+    string Text,
+    string? Source);
+
+internal sealed record JsonStatedBalance(
+    string? Combination,
+    string? Case,
+    string Basis,
+    string? Source,
+    bool Closes,
+    [property: JsonPropertyName("forces_N")] JsonBalanceSide Forces,
+    string AboutSupport,
+    [property: JsonPropertyName("about_x_m")] double? AboutX,
+    [property: JsonPropertyName("moments_Nm")] JsonBalanceSide? Moments,
+    JsonBalancingLoad? LackingLoad);
+
+internal sealed record JsonBalanceSide(
+    double? Stated, double? Loads, double? Difference, double? Allowed, bool Closes);
+
+internal sealed record JsonBalancingLoad(
+    [property: JsonPropertyName("down_N")] double? Down,
+    [property: JsonPropertyName("x_m")] double? X,
+    [property: JsonPropertyName("from_x_m")] double? FromX,
+    [property: JsonPropertyName("to_x_m")] double? ToX);
 
 internal sealed record JsonExplanation(
     string Kind,

@@ -1,126 +1,88 @@
 using System.Collections.Immutable;
-using FieldCheck.Mechanics.Model;
-using FieldCheck.Mechanics.Response;
-using FieldCheck.Mechanics.Solving;
+using FieldCheck.Mechanics.Checks;
 using FieldCheck.Sheet;
-using FieldCheck.Sheet.Building;
-using FieldCheck.Sheet.Document;
 using FieldCheck.Sheet.Reading;
+using FieldCheck.Sheet.Stated;
 
 namespace FieldCheck.Reporting.Record;
 
-/// <summary>Stated reactions beside the computed ones. What is known is given; no verdict is passed on it.</summary>
+/// <summary>Stated figures, and the balances of whole sets of them, as JSON.</summary>
 internal static class JsonStatedFigures
 {
     /// <summary>One entry for each figure stated, in the order of the rows.</summary>
-    /// <param name="calculation">The beam.</param>
-    /// <param name="stands">What came of it; null where no answer could be found.</param>
-    internal static ImmutableArray<JsonStated> Of(Calculation calculation, BeamOutcome.Stands? stands) =>
-    [
-        .. from row in calculation.Document.Stated
-           from component in ReactionComponent.All
-           let text = component.Text(row)
-           where text is not null
-           select Of(row, text, component, HeldAgainst(row, component, calculation.Beam!, stands)),
-    ];
+    internal static ImmutableArray<JsonStated> Of(Calculation calculation) => [.. calculation.Stated.Select(Of)];
 
-    private static JsonStated Of(
-        StatedEntry row, string text, ReactionComponent component, (Reaction Reaction, Combination? Of)? against)
+    /// <summary>One entry for each whole set.</summary>
+    internal static ImmutableArray<JsonStatedBalance> BalancesOf(Calculation calculation) =>
+        [.. calculation.StatedBalances.Select(Of)];
+
+    /// <summary>The unit of a component's numbers.</summary>
+    internal static string Unit(ReactionComponent component) =>
+        component.Kind == QuantityKind.Moment ? "Nm" : "N";
+
+    private static JsonStated Of(StatedFigure figure)
     {
-        double? stated = QuantityReader.Read(text, component.Kind) is Reading<Quantity>.Accepted read
-            ? JsonFigure.Of(read.Value.Value)
-            : null;
-        double? computed = against is null ? null : JsonFigure.Of(component.Value(against.Value.Reaction));
-        Combination? combination = against?.Of;
+        ReactionComparison? compared = figure.Comparison;
+        StatedAgainst? against = figure.Against;
         return new(
-            row.Support ?? "",
-            component.Name,
-            combination?.Name ?? row.Combination,
-            row.Basis ?? (combination is null ? "unknown" : JsonAnswer.Word(combination.Basis)),
-            component.Unit,
-            stated,
-            computed,
-            stated - computed,
-            computed is 0 ? null : (stated - computed) / computed,
-            Allowed: null,
-            BandLow: null,
-            BandHigh: null,
-            Verdict: "not_judged",
-            computed is null
-                ? "It names no combination, case or extreme that this version computes a reaction for."
-                : "This version computes the reaction and passes no verdict on a stated one.",
-            row.Case);
+            figure.Label,
+            figure.Component.Name,
+            against is { IsCase: false } ? against.Name : figure.Entry.Combination,
+            against is not null ? JsonAnswer.Word(against.Basis) : figure.Entry.Basis ?? "unknown",
+            Unit(figure.Component),
+            JsonFigure.Of(figure.Stated),
+            Number(compared?.Computed),
+            Number(compared?.Difference),
+            Number(compared?.Ratio),
+            Number(compared?.Allowed),
+            Number(compared?.Band?.Low),
+            Number(compared?.Band?.High),
+            Word(figure.Verdict),
+            figure.Reason,
+            figure.Entry.Case,
+            figure.Entry.Extreme,
+            figure.Text,
+            figure.Entry.Source);
     }
 
-    private static (Reaction Reaction, Combination? Of)? HeldAgainst(
-        StatedEntry row, ReactionComponent component, BuiltBeam beam, BeamOutcome.Stands? stands)
+    private static JsonStatedBalance Of(StatedBalance stated)
     {
-        int support = IndexOf(row, beam);
-        if (stands is null || support < 0)
-        {
-            return null;
-        }
-
-        if (row.Case is not null)
-        {
-            return OfCase(row.Case, beam, stands)?.Reactions[support] is Reaction reaction ? (reaction, null) : null;
-        }
-
-        return OfCombination(row, stands.Combinations, Value) is CombinationResponse answer
-            ? (answer.Response.Reactions[support], answer.Combination)
-            : null;
-
-        double Value(CombinationResponse answer) => component.Value(answer.Response.Reactions[support]);
+        ReactionBalance balance = stated.Balance;
+        return new(
+            stated.Against.IsCase ? null : stated.Against.Name,
+            stated.Against.IsCase ? stated.Against.Name : null,
+            JsonAnswer.Word(stated.Against.Basis),
+            stated.Source,
+            balance.Closes,
+            Of(balance.Forces),
+            stated.About,
+            JsonFigure.Of(balance.About),
+            balance.Moments is BalanceSide moments ? Of(moments) : null,
+            balance.Lacking is BalancingLoad load
+                ? new(
+                    JsonFigure.Of(load.Down),
+                    JsonFigure.Of(load.Position),
+                    JsonFigure.Of(load.From),
+                    JsonFigure.Of(load.To))
+                : null);
     }
 
-    private static BeamResponse? OfCase(string name, BuiltBeam beam, BeamOutcome.Stands stands)
+    private static JsonBalanceSide Of(BalanceSide side) => new(
+        JsonFigure.Of(side.Stated),
+        JsonFigure.Of(side.Loads),
+        JsonFigure.Of(side.Difference),
+        JsonFigure.Of(side.Allowed),
+        side.Closes);
+
+    private static double? Number(double? value) => value is double number ? JsonFigure.Of(number) : null;
+
+    private static string Word(ReactionVerdict verdict) => verdict switch
     {
-        for (int index = 0; index < stands.Cases.Length; index++)
-        {
-            if (beam.Model.Cases[index].Name == name)
-            {
-                return stands.Cases[index];
-            }
-        }
-
-        return null;
-    }
-
-    private static CombinationResponse? OfCombination(
-        StatedEntry row, ImmutableArray<CombinationResponse> answers, Func<CombinationResponse, double> value)
-    {
-        if (row.Combination is not null)
-        {
-            return answers.FirstOrDefault(answer => answer.Combination.Name == row.Combination);
-        }
-
-        ImmutableArray<CombinationResponse> comparable = row.Basis switch
-        {
-            "service" => [.. answers.Where(answer => answer.Combination.Basis == CombinationBasis.Service)],
-            "factored" => [.. answers.Where(answer => answer.Combination.Basis == CombinationBasis.Factored)],
-            _ => answers,
-        };
-        bool isOneBasis = comparable.Select(answer => answer.Combination.Basis).Distinct().Count() == 1;
-        return row.Extreme switch
-        {
-            "max" when isOneBasis => comparable.MaxBy(value),
-            "min" when isOneBasis => comparable.MinBy(value),
-            null when comparable.Length == 1 => comparable[0],
-            _ => null,
-        };
-    }
-
-    // Labels are unique whatever the case.
-    private static int IndexOf(StatedEntry row, BuiltBeam beam)
-    {
-        for (int index = 0; index < beam.Supports.Length; index++)
-        {
-            if (string.Equals(beam.Supports[index].Label, row.Support, StringComparison.OrdinalIgnoreCase))
-            {
-                return index;
-            }
-        }
-
-        return -1;
-    }
+        ReactionVerdict.Agrees => "agrees",
+        ReactionVerdict.Low => "low",
+        ReactionVerdict.High => "high",
+        ReactionVerdict.WithinBand => "within_band",
+        ReactionVerdict.NotJudged => "not_judged",
+        _ => throw new System.Diagnostics.UnreachableException(),
+    };
 }

@@ -37,7 +37,7 @@ public static class SpokenAnswer
         return
         [
             .. calculation is { Beam: BuiltBeam beam, Outcome: BeamOutcome outcome }
-                ? Outcome(beam, outcome, combination)
+                ? [.. Outcome(beam, outcome, combination), .. Stated(calculation, beam)]
                 : Labelled("To mend", ProblemLines.Of(calculation)),
             .. Labelled("Remark", MessageLines.Of(calculation)),
         ];
@@ -76,6 +76,10 @@ public static class SpokenAnswer
             .. told.SelectMany(answer => Answer(beam, answer, at.IsDefault ? [] : at)),
         ];
     }
+
+    /// <summary>Every stated figure with its verdict, and whether they balance.</summary>
+    internal static IEnumerable<string> Stated(Calculation calculation, BuiltBeam beam) =>
+        StatedTable.Facts(calculation, beam).Select(one => Sentence($"{one.Label}: {one.Fact}"));
 
     internal static IEnumerable<string> Labelled(string label, IEnumerable<string> lines) =>
         lines.Select(line => Sentence($"{label}: {line}"));

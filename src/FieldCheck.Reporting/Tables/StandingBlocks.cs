@@ -21,6 +21,7 @@ internal static class StandingBlocks
     private const int DeflectionRank = 6;
     private const int AxialRank = 7;
     private const int CautionRank = 8;
+    private const int StatedRowRank = 9;
     private const int SecondRank = 10;
     private const int NoteRank = 20;
     private const int OtherRows = 4;
@@ -34,10 +35,12 @@ internal static class StandingBlocks
         [
             .. Reactions(words, response, width, height),
             Sum(words, response.Proof, width),
+            .. Stated(calculation, width),
             .. PeakTable.Curves(beam)
                 .Select(curve => PeakRow.Of(beam, response, curve))
                 .Where(row => !row.IsNothing)
                 .SelectMany(row => Peaks(row, width)),
+            .. StatedRows(calculation, beam, width),
             .. Remarks(calculation, width),
         ];
     }
@@ -45,6 +48,7 @@ internal static class StandingBlocks
     /// <summary>What must be said beside the figures, gravest first.</summary>
     internal static IEnumerable<PanelBlock> Remarks(Calculation calculation, int width) =>
         MessageLines.InOrder(calculation)
+            .Where(message => message.Code is not (MessageCodes.StatedLow or MessageCodes.StatedHigh))
             .Select(message => PanelBlock.Wrapped(PlainAscii.Of(message.Text), width, RankOf(message.Severity)));
 
     private static IEnumerable<PanelBlock> Reactions(
@@ -70,6 +74,22 @@ internal static class StandingBlocks
     private static PanelBlock Sum(BeamWords words, EquilibriumProof proof, int width) => new(
         TextFlow.Join([ProofLines.Across(words, proof, "sum"), ProofLines.Verdict(proof)], "  ", width, indent: 4),
         SumRank);
+
+    private static IEnumerable<PanelBlock> Stated(Calculation calculation, int width) => calculation.Stated.IsEmpty
+        ? []
+        :
+        [
+            new PanelBlock(
+                TextFlow.Wrap(
+                    $"Stated: {StatedWords.InShort(calculation.Stated, calculation.Unstated)}", width, indent: 4),
+                FaultRank),
+        ];
+
+    /// <summary>What the short line sums up; this also says all that a remark on a stated figure would.</summary>
+    private static IEnumerable<PanelBlock> StatedRows(Calculation calculation, BuiltBeam beam, int width) =>
+        calculation.Stated.IsEmpty
+            ? []
+            : [new PanelBlock(StatedTable.Lines(calculation, beam, width), StatedRowRank)];
 
     /// <summary>Both values on one line where there is room; in a narrow panel of the shear only the larger.</summary>
     private static IEnumerable<PanelBlock> Peaks(PeakRow row, int width)

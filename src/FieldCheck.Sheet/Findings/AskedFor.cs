@@ -6,7 +6,7 @@ using FieldCheck.Sheet.Units;
 
 namespace FieldCheck.Sheet.Findings;
 
-/// <summary>What a sheet asks to be judged beside the reactions, each in a few words.</summary>
+/// <summary>What a sheet asks to be judged beside the reactions and what is stated of them, each in a few words.</summary>
 internal static class AskedFor
 {
     /// <summary>One message for each thing asked for and not judged, and one for what changes no figure yet.</summary>
@@ -14,7 +14,6 @@ internal static class AskedFor
     {
         IEnumerable<string> asked =
         [
-            .. document.Stated.SelectMany(Stated),
             .. Limits(document.Limits),
             .. document.Materials.SelectMany(Material),
             .. beam.Supports.SelectMany(named => Bearing(named.Label, document.Supports[named.Row])),
@@ -43,14 +42,6 @@ internal static class AskedFor
             .Where(field => field.Get(material) is not null)
             .Select(field => $"{field.Key.Replace('_', ' ')} stress {field.Get(material)}"),
     ];
-
-    private static IEnumerable<string> Stated(StatedEntry stated)
-    {
-        (string Name, string? Figure)[] figures =
-            [("vertical", stated.Vertical), ("horizontal", stated.Horizontal), ("moment", stated.Moment)];
-        return figures.Where(one => one.Figure is not null)
-            .Select(one => $"{one.Figure} stated as the {one.Name} reaction of {stated.Support}");
-    }
 
     private static IEnumerable<string> Limits(LimitsEntry? limits) => limits is null ? [] :
     [

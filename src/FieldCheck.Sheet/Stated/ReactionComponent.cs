@@ -1,32 +1,49 @@
+using System.Collections.Immutable;
 using FieldCheck.Mechanics.Model;
 using FieldCheck.Mechanics.Response;
 using FieldCheck.Sheet.Document;
 using FieldCheck.Sheet.Reading;
 
-namespace FieldCheck.Reporting.Record;
+namespace FieldCheck.Sheet.Stated;
 
-/// <summary>One component of a reaction, as the JSON names it.</summary>
-/// <param name="Name">Its name.</param>
-/// <param name="Unit">The unit its numbers are in.</param>
-/// <param name="Kind">What a text that states it must be.</param>
-/// <param name="Value">Its value in a reaction.</param>
-/// <param name="Text">What a row states of it, as typed.</param>
+/// <summary>One component of a reaction, as the beam file names it.</summary>
+/// <param name="Name">Its name: vertical, horizontal or moment.</param>
+/// <param name="Kind">What a text that states it must be: a force or a moment.</param>
+/// <param name="Positive">Which way a positive one acts on the beam, in words.</param>
+/// <param name="Negative">Which way a negative one acts.</param>
+/// <param name="Value">Its value in a reaction [N or N·m].</param>
+/// <param name="Text">What a row states of it, as typed; null where nothing stands.</param>
 /// <param name="IsGivenBy">Whether a support can give it.</param>
-internal sealed record ReactionComponent(
+public sealed record ReactionComponent(
     string Name,
-    string Unit,
     QuantityKind Kind,
+    string Positive,
+    string Negative,
     Func<Reaction, double> Value,
     Func<StatedEntry, string?> Text,
     Func<Support, bool> IsGivenBy)
 {
+    /// <summary>Across the beam, positive up.</summary>
+    public static ReactionComponent Vertical { get; } = new(
+        "vertical", QuantityKind.Force, "up", "down",
+        reaction => reaction.Vertical, row => row.Vertical, HoldsAcross);
+
+    /// <summary>Along the beam, positive to the right.</summary>
+    public static ReactionComponent Horizontal { get; } = new(
+        "horizontal", QuantityKind.Force, "right", "left",
+        reaction => reaction.Horizontal, row => row.Horizontal, HoldsAlong);
+
+    /// <summary>The moment, positive counter-clockwise.</summary>
+    public static ReactionComponent Moment { get; } = new(
+        "moment", QuantityKind.Moment, "counter-clockwise", "clockwise",
+        reaction => reaction.Moment, row => row.Moment, HoldsRotation);
+
     /// <summary>All three.</summary>
-    internal static IReadOnlyList<ReactionComponent> All { get; } =
-    [
-        new("vertical", "N", QuantityKind.Force, reaction => reaction.Vertical, row => row.Vertical, HoldsAcross),
-        new("horizontal", "N", QuantityKind.Force, reaction => reaction.Horizontal, row => row.Horizontal, HoldsAlong),
-        new("moment", "Nm", QuantityKind.Moment, reaction => reaction.Moment, row => row.Moment, HoldsRotation),
-    ];
+    public static ImmutableArray<ReactionComponent> All { get; } = [Vertical, Horizontal, Moment];
+
+    /// <summary>Which way a value acts on the beam, as "up".</summary>
+    /// <param name="value">The value [N or N·m]; not nothing.</param>
+    public string Way(double value) => value < 0 ? Negative : Positive;
 
     private static bool HoldsAcross(Support support) => support.Across is not Restraint.None;
 

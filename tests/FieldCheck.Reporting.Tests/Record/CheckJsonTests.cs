@@ -61,9 +61,9 @@ public sealed class CheckJsonTests
     }
 
     [Fact]
-    public void KeysOfTheTop_StandInTheOrderOfTheSample() =>
+    public void KeysOfTheTop_StandInTheOrderOfTheSample_AndWhatWasAddedSinceBehindThem() =>
         Assert.Equal(
-            Sample().AsObject().Select(pair => pair.Key),
+            [.. Sample().AsObject().Select(pair => pair.Key), "stated_balances"],
             Answer(TwoBases).AsObject().Select(pair => pair.Key));
 
     [Fact]
@@ -164,15 +164,15 @@ public sealed class CheckJsonTests
                 .Select(one => $"{(string?)one!["support"]} {(string?)one["component"]}"));
 
     [Theory]
-    [InlineData("both", null, null, 9000.0, "service")]
-    [InlineData("strength", null, null, 11400.0, "factored")]
-    [InlineData(null, "max", "service", 9000.0, "service")]
-    [InlineData(null, "min", "service", 7500.0, "service")]
-    [InlineData(null, null, "factored", 11400.0, "factored")]
-    [InlineData(null, null, "service", null, "service")]
-    [InlineData(null, "max", null, null, "unknown")]
+    [InlineData("both", null, null, 9000.0, "service", "low")]
+    [InlineData("strength", null, null, 11400.0, "factored", "low")]
+    [InlineData(null, "max", "service", 9000.0, "service", "low")]
+    [InlineData(null, "min", "service", 7500.0, "service", "agrees")]
+    [InlineData(null, null, "factored", 11400.0, "factored", "low")]
+    [InlineData(null, null, "service", null, "service", "not_judged")]
+    [InlineData(null, "max", null, null, "unknown", "not_judged")]
     public void StatedFigure_StandsBesideWhatItIsComparableWith(
-        string? combination, string? extreme, string? basis, double? computed, string expectedBasis)
+        string? combination, string? extreme, string? basis, double? computed, string expectedBasis, string verdict)
     {
         StatedEntry row = new()
         {
@@ -181,21 +181,30 @@ public sealed class CheckJsonTests
             Combination = combination,
             Extreme = extreme,
             Basis = basis,
+            Source = "sheet 4",
         };
 
         JsonNode stated = Assert.Single(Answer(TwoBases with { Stated = [row] })["stated"]!.AsArray())!;
 
+        Assert.Equal("A", (string?)stated["support"]);
         Assert.Equal("vertical", (string?)stated["component"]);
+        Assert.Equal("N", (string?)stated["unit"]);
         Assert.Equal(8000, (double)stated["stated"]!, 1e-9);
         Assert.Equal(expectedBasis, (string?)stated["basis"]);
-        Assert.Equal("not_judged", (string?)stated["verdict"]);
-        Assert.NotEqual("", (string?)stated["reason"]);
-        Assert.Equal(computed is null, stated["computed"] is null);
+        Assert.Equal(verdict, (string?)stated["verdict"]);
+        Assert.Equal(verdict == "not_judged", (string?)stated["reason"] != "");
+        Assert.Equal(("8 kN", "sheet 4"), ((string?)stated["text"], (string?)stated["source"]));
+        Assert.Equal(extreme, (string?)stated["extreme"]);
+        Assert.All(["band_low", "band_high"], key => Assert.Null(stated[key]));
+        Assert.All(
+            ["computed", "difference", "difference_ratio", "allowed"],
+            key => Assert.Equal(computed is null, stated[key] is null));
         if (computed is double value)
         {
             Assert.Equal(value, (double)stated["computed"]!, 1e-6);
             Assert.Equal(8000 - value, (double)stated["difference"]!, 1e-6);
             Assert.Equal((8000 - value) / value, (double)stated["difference_ratio"]!, 1e-9);
+            Assert.Equal(500 + (0.02 * value), (double)stated["allowed"]!, 1e-6);
         }
     }
 
@@ -209,6 +218,49 @@ public sealed class CheckJsonTests
         Assert.Equal("live", (string?)stated["case"]);
         Assert.Null(stated["combination"]);
         Assert.Equal(4500, (double)stated["computed"]!, 1e-6);
+        Assert.Equal("agrees", (string?)stated["verdict"]);
+    }
+
+    [Fact]
+    public void MomentAndWrongWay_AreJudgedInNewtonMetres()
+    {
+        BeamDocument cantilever = Simple with
+        {
+            Supports = [new() { Kind = "fixed", Joint = "0" }],
+            Stated = [new() { Support = "A", Horizontal = "0 kN", Moment = "-10 kNm" }],
+        };
+
+        JsonNode[] stated = [.. Answer(cantilever)["stated"]!.AsArray()!];
+
+        Assert.Equal(["agrees", "low"], stated.Select(one => (string?)one["verdict"]));
+        Assert.Equal("Nm", (string?)stated[1]["unit"]);
+        Assert.Equal(10000, (double)stated[1]["computed"]!, 1e-6);
+        Assert.Null(stated[0]["difference_ratio"]);
+    }
+
+    /// <summary>10 kN at 1 m of 4 m: 7.5 and 2.5 kN; the figures lack 2 kN at 2 m.</summary>
+    [Fact]
+    public void WholeSet_HasItsBalance()
+    {
+        JsonNode balance = Answer(Simple with
+        {
+            Stated =
+            [
+                new() { Support = "A", Vertical = "6.50 kN" }, new() { Support = "B", Vertical = "1.50 kN" },
+            ],
+        })["stated_balances"]!.AsArray().Single()!;
+
+        Assert.Equal("all loads", (string?)balance["combination"]);
+        Assert.Null(balance["case"]);
+        Assert.False((bool)balance["closes"]!);
+        Assert.Equal("A", (string?)balance["about_support"]);
+        Assert.Equal(
+            (8000.0, 10000.0, -2000.0, 210.0),
+            ((double)balance["forces_N"]!["stated"]!, (double)balance["forces_N"]!["loads"]!,
+                (double)balance["forces_N"]!["difference"]!, Math.Round((double)balance["forces_N"]!["allowed"]!, 6)));
+        Assert.Equal(6000, (double)balance["moments_Nm"]!["stated"]!, 1e-6);
+        Assert.Equal(2000, (double)balance["lacking_load"]!["down_N"]!, 1e-6);
+        Assert.Equal(2, (double)balance["lacking_load"]!["x_m"]!, 1e-9);
     }
 
     [Fact]

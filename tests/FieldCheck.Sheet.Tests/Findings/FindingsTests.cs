@@ -161,13 +161,15 @@ public sealed class FindingsTests
                 new() { Axles = [new() { Offset = "0 m", Force = "4 kN" }] },
             ],
             Limits = new() { DeflectionAbsolute = "10 mm", DeflectionCases = [new("live", "L/480")] },
-            Stated = [new() { Support = "A", Horizontal = "1 kN", Moment = "0 kNm" }],
+            Stated = [new() { Support = "A", Horizontal = "1 kN", Moment = "0 kNm", Basis = "unknown" }],
         };
 
         Assert.Equal(
             [
-                "NOT JUDGED: 1 kN stated as the horizontal reaction of A.",
-                "NOT JUDGED: 0 kNm stated as the moment reaction of A.",
+                "NOT JUDGED: 1 kN stated as the horizontal reaction of A: its basis is unknown; ask whether it is service or "
+                    + "factored.",
+                "NOT JUDGED: 0 kNm stated as the moment reaction of A: its basis is unknown; ask whether it is service or "
+                    + "factored.",
                 "NOT JUDGED: deflection limit L/480 under case live.",
                 "NOT JUDGED: deflection limit 10 mm.",
                 "NOT JUDGED: allowable bending stress 8 MPa of m.",
