@@ -18,6 +18,9 @@ public sealed record BuiltBeam(
     /// <summary>What each span is made of, one for each span of the model.</summary>
     public required ImmutableArray<Stick> Sticks { get; init; }
 
+    /// <summary>What is known only to plus or minus, in the order of the sheet.</summary>
+    public ImmutableArray<UncertainInput> Uncertain { get; init; } = [];
+
     /// <summary>True: no stiffness was known, and the beam was taken as uniform.</summary>
     public bool UniformStiffnessAssumed { get; init; }
 

@@ -17,9 +17,11 @@ public sealed class ModelBuilder
     private readonly ProblemList _problems = new();
     private readonly LoadCases _cases;
     private readonly DisplayUnits _display;
+    private readonly CellOffsets? _offsets;
 
-    private ModelBuilder(BeamDocument document)
+    private ModelBuilder(BeamDocument document, CellOffsets? offsets)
     {
+        _offsets = offsets;
         _document = document;
         _cases = new LoadCases(document);
         _display = new DisplayUnits(document.Display == "us" ? UnitSystem.Us : UnitSystem.Si);
@@ -28,14 +30,18 @@ public sealed class ModelBuilder
     /// <summary>Builds the model of a beam.</summary>
     /// <param name="document">The beam as typed.</param>
     /// <param name="catalogue">Sections and materials it may name.</param>
-    public static BuildOutcome Build(BeamDocument document, SectionCatalogue catalogue)
+    public static BuildOutcome Build(BeamDocument document, SectionCatalogue catalogue) =>
+        Build(document, catalogue, offsets: null);
+
+    /// <summary>Builds the model of a beam whose cells are off by so much; what hangs on them moves along.</summary>
+    internal static BuildOutcome Build(BeamDocument document, SectionCatalogue catalogue, CellOffsets? offsets)
     {
         ArgumentNullException.ThrowIfNull(document);
         ArgumentNullException.ThrowIfNull(catalogue);
-        ModelBuilder builder = new(document);
+        ModelBuilder builder = new(document, offsets);
         BuiltBeam? beam = builder.Build(catalogue);
         return beam is not null && builder._problems.IsEmpty
-            ? new BuildOutcome.Built(beam)
+            ? new BuildOutcome.Built(offsets is null ? beam with { Uncertain = UncertainInputs.Of(document, beam) } : beam)
             : new BuildOutcome.Refused(builder._problems.InOrder());
     }
 
@@ -93,11 +99,11 @@ public sealed class ModelBuilder
     }
 
     private ImmutableArray<Row> Rows<T>(ImmutableArray<Field<T>> fields, Rows<T> entries, string table) =>
-        [.. entries.Select((entry, index) => Row.Of(fields, entry, $"{table}[{index + 1}]", _problems))];
+        [.. entries.Select((entry, index) => Row.Of(fields, entry, $"{table}[{index + 1}]", _problems, _offsets))];
 
     private ImmutableArray<Stick?> SticksOf(ImmutableArray<Row> spans, SectionCatalogue catalogue)
     {
-        Sticks sticks = new(_document, catalogue, _problems);
+        Sticks sticks = new(_document, catalogue, _problems, _offsets);
         return [.. spans.Select(sticks.Of)];
     }
 

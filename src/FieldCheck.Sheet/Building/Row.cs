@@ -27,14 +27,16 @@ internal sealed class Row
     /// <summary>The keys that stand in the row.</summary>
     internal IEnumerable<string> KeysGiven => _cells.Where(cell => cell.Text is not null).Select(cell => cell.Key);
 
-    internal static Row Of<T>(ImmutableArray<Field<T>> fields, T entry, string path, ProblemList problems)
+    internal static Row Of<T>(
+        ImmutableArray<Field<T>> fields, T entry, string path, ProblemList problems, CellOffsets? offsets = null)
     {
         ImmutableArray<Cell>.Builder cells = ImmutableArray.CreateBuilder<Cell>(fields.Length);
         foreach (Field<T> field in fields)
         {
             string? text = field.Get(entry);
             double? number = text is null ? null : Read(text, field.Wanted, Join(path, field.Key), problems);
-            cells.Add(new Cell(field.Key, text, number));
+            double offset = text is null ? 0 : offsets?.Of(Join(path, field.Key)) ?? 0;
+            cells.Add(new Cell(field.Key, text, number + offset, offset));
         }
 
         return new Row(path, cells.MoveToImmutable(), problems);
@@ -61,6 +63,9 @@ internal sealed class Row
 
     /// <summary>The cell as a number in SI; null where nothing stands or what stands does not read.</summary>
     internal double? Value(string key) => CellOf(key).Number;
+
+    /// <summary>How far the cell is taken as off from what stands in it, in SI; a place is off by so much too.</summary>
+    internal double Offset(string key) => CellOf(key).Offset;
 
     internal bool IsTrue(string key) => Text(key) == "true";
 
@@ -129,5 +134,5 @@ internal sealed class Row
         throw new ArgumentOutOfRangeException(nameof(key), key, "The table has no such key.");
     }
 
-    private readonly record struct Cell(string Key, string? Text, double? Number);
+    private readonly record struct Cell(string Key, string? Text, double? Number, double Offset);
 }

@@ -95,7 +95,7 @@ internal sealed class Stations
 
         return place.Resolve(joints, _supports) switch
         {
-            Reading<double>.Accepted found => OnBeam(row, key, Snap(found.Value)),
+            Reading<double>.Accepted found => OnBeam(row, key, Snap(Off(found.Value, row.Offset(key)))),
             Reading<double>.Refused refused => Refused(row, key, refused.Text),
             _ => throw new UnreachableException(),
         };
@@ -138,6 +138,10 @@ internal sealed class Stations
         ? position
         : Refused(row, key, ProblemText.OffBeam(
             _display.Say(position, QuantityKind.Length), _display.Say(Length!.Value, QuantityKind.Length)));
+
+    /// <summary>A place that is off by so much stays on the beam: an end is an end however it was measured.</summary>
+    private double Off(double position, double offset) =>
+        offset == 0 ? position : Math.Clamp(position + offset, Math.Min(0, position), Math.Max(Length!.Value, position));
 
     private double Snap(double position)
     {

@@ -15,18 +15,21 @@ internal sealed class Sticks
     /// <param name="document">The beam as typed.</param>
     /// <param name="catalogue">What its sections and materials may name.</param>
     /// <param name="problems">Takes what is wrong with them, used by a span or not.</param>
-    internal Sticks(BeamDocument document, SectionCatalogue catalogue, ProblemList problems)
+    /// <param name="offsets">How far cells are taken as off; null: none is.</param>
+    internal Sticks(
+        BeamDocument document, SectionCatalogue catalogue, ProblemList problems, CellOffsets? offsets = null)
     {
         _catalogue = catalogue;
         _sections = Named("section", Fields.Section, document.Sections, entry => entry.Name,
-            (row, _) => SectionRows.Read(row, catalogue), problems);
+            (row, _) => SectionRows.Read(row, catalogue), problems, offsets);
         _materials = Named("material", Fields.Material, document.Materials, entry => entry.Name,
             (row, entry) =>
             {
                 Figures.Check(Fields.MaterialFactors, entry, row.Path, problems, _ => null);
                 return MaterialRows.Read(row, catalogue);
             },
-            problems);
+            problems,
+            offsets);
     }
 
     /// <summary>What a span is made of; null when one of its names leads nowhere, which has been told.</summary>
@@ -48,14 +51,15 @@ internal sealed class Sticks
         Rows<TEntry> entries,
         Func<TEntry, string> nameOf,
         Func<Row, TEntry, TFigures?> read,
-        ProblemList problems)
+        ProblemList problems,
+        CellOffsets? offsets)
         where TFigures : class
     {
         Dictionary<string, TFigures?> named = new(StringComparer.Ordinal);
         foreach (TEntry entry in entries)
         {
             string name = nameOf(entry);
-            Row row = Row.Of(fields, entry, KeyPath.Top.Into(table).Into(name).ToString(), problems);
+            Row row = Row.Of(fields, entry, KeyPath.Top.Into(table).Into(name).ToString(), problems, offsets);
             if (string.IsNullOrWhiteSpace(name))
             {
                 row.Refuse("", ProblemText.EmptyName);

@@ -1,0 +1,218 @@
+using System.Collections.Immutable;
+using FieldCheck.Mechanics.Model;
+using FieldCheck.Mechanics.Response;
+using FieldCheck.Mechanics.Solving;
+
+namespace FieldCheck.Mechanics.Checks;
+
+/// <summary>How far each reaction and peak may be off, given how well the loads and the beam are known.</summary>
+/// <remarks>
+/// Loads and movements of supports add up, so each is taken at its worst by itself, exactly. What changes the beam
+/// itself is taken at the corners of its ranges, with the exact bands of the loads there; that is an estimate. So is
+/// everything on a beam with a support that acts one way only.
+/// </remarks>
+public sealed class ToleranceBands
+{
+    private readonly ToleranceProblem _problem;
+    private readonly ImmutableArray<(ImmutableArray<double> Offsets, SuperposedAnswers Answers)> _beams;
+    private readonly bool _addsUp;
+    private readonly bool _areCorners;
+    private readonly bool _isWhole;
+
+    private ToleranceBands(
+        ToleranceProblem problem,
+        ImmutableArray<(ImmutableArray<double> Offsets, SuperposedAnswers Answers)> beams,
+        bool addsUp,
+        bool areCorners,
+        bool isWhole)
+    {
+        _problem = problem;
+        _beams = beams;
+        _addsUp = addsUp;
+        _areCorners = areCorners;
+        _isWhole = isWhole;
+    }
+
+    /// <summary>What the bands can be at best.</summary>
+    public BandCertainty Certainty => _beams.Length == 1 && _addsUp && _isWhole
+        ? BandCertainty.Exact
+        : BandCertainty.Estimate;
+
+    private SuperposedAnswers Typed => _beams[0].Answers;
+
+    /// <summary>Solves for what the bands are made of.</summary>
+    /// <param name="problem">The beam and what is uncertain.</param>
+    /// <param name="solver">The solver to use; it is not needed afterwards.</param>
+    /// <returns>The bands, or null where the beam does not stand.</returns>
+    /// <exception cref="ArgumentException">An input changes the beam itself and nobody says how.</exception>
+    public static ToleranceBands? Find(ToleranceProblem problem, BeamSolver solver)
+    {
+        ArgumentNullException.ThrowIfNull(problem);
+        ArgumentNullException.ThrowIfNull(solver);
+        bool addsUp = problem.Model.Supports.All(support => support.Action == SupportAction.Both);
+        Require.That(
+            problem.Altered is not null || !problem.Inputs.Any(input => input is InputSpread.OfBeam),
+            "An input that changes the beam itself needs the altered beam.",
+            nameof(problem));
+        ImmutableArray<double> halves =
+        [
+            .. problem.Inputs.Select(input => addsUp && input is not InputSpread.OfBeam ? 0 : input.HalfWidth),
+        ];
+        bool areCorners = halves.Count(half => half > 0) <= ToleranceCorners.MostForCorners;
+        bool isWhole = true;
+        var beams = ImmutableArray.CreateBuilder<(ImmutableArray<double>, SuperposedAnswers)>();
+        foreach (ImmutableArray<double> offsets in areCorners
+            ? ToleranceCorners.Together(halves)
+            : ToleranceCorners.Alone(halves))
+        {
+            SuperposedAnswers? answers = Altered(problem, offsets, addsUp) is BeamModel model
+                ? SuperposedAnswers.Solve(solver, model, addsUp ? problem.Inputs : [])
+                : null;
+            isWhole &= answers is not null;
+            if (answers is not null)
+            {
+                beams.Add((offsets, answers));
+            }
+            else if (beams.Count == 0)
+            {
+                return null;
+            }
+        }
+
+        return new ToleranceBands(problem, beams.ToImmutable(), addsUp, areCorners, isWhole);
+    }
+
+    /// <summary>The bands of one support's reaction.</summary>
+    /// <param name="combination">Index of the combination.</param>
+    /// <param name="support">Index of the support.</param>
+    public ReactionBands Reaction(int combination, int support) => Reaction(new Loading(combination), support);
+
+    /// <summary>The bands of one support's reaction to a case alone, factor 1, without imposed movements.</summary>
+    /// <param name="loadCase">Index of the case; one that the beam has an answer for.</param>
+    /// <param name="support">Index of the support.</param>
+    /// <returns>The bands; null where a support acts one way only, so that answers do not add up.</returns>
+    public ReactionBands? ReactionOfCase(int loadCase, int support) =>
+        _addsUp ? Reaction(new Loading(loadCase, IsCase: true), support) : null;
+
+    /// <summary>The bands just left and just right of a place.</summary>
+    /// <param name="combination">Index of the combination.</param>
+    /// <param name="position">Distance from the left end [m]; within the beam as measured.</param>
+    public (SectionBand Left, SectionBand Right) At(int combination, double position)
+    {
+        return (On(Side.Left), On(Side.Right));
+
+        SectionBand On(Side side) => new(
+            Of(new Loading(combination), Target.At(position, side, Curve.Axial)),
+            Of(new Loading(combination), Target.At(position, side, Curve.Shear)),
+            Of(new Loading(combination), Target.At(position, side, Curve.Moment)),
+            Of(new Loading(combination), Target.At(position, side, Curve.Deflection)));
+    }
+
+    /// <summary>Bands of the greatest and least moment, shear and, where stiffness is known, deflection.</summary>
+    /// <param name="combination">Index of the combination.</param>
+    public ImmutableArray<PeakBand> Peaks(int combination)
+    {
+        ImmutableArray<(ImmutableArray<double> Offsets, ImmutableArray<PeakBand> Peaks)> all =
+            [.. _beams.Select(beam => (beam.Offsets, Peaks(new SuperposedBands(beam.Answers, new Loading(combination)))))];
+        return
+        [
+            .. all[0].Peaks.Select((first, i) => first with
+            {
+                Greatest = Joined([.. all.Select(one => (one.Offsets, one.Peaks[i].Greatest))]),
+                Least = Joined([.. all.Select(one => (one.Offsets, one.Peaks[i].Least))]),
+            }),
+        ];
+    }
+
+    /// <summary>What each input by itself does to a part of a reaction, the greatest first.</summary>
+    /// <param name="combination">Index of the combination.</param>
+    /// <param name="support">Index of the support.</param>
+    /// <param name="part">The part of its reaction.</param>
+    public ImmutableArray<InputEffect> Ranking(int combination, int support, ReactionPart part)
+    {
+        Target target = Target.Of(support, part);
+        double typed = target.In(Typed.Nominal.Combinations[combination].Response);
+        return
+        [
+            .. _problem.Inputs.Select((_, index) => Effect(combination, target, typed, index))
+                .OrderByDescending(effect => effect.Size),
+        ];
+    }
+
+    private static BeamModel? Altered(ToleranceProblem problem, ImmutableArray<double> offsets, bool addsUp)
+    {
+        bool isTyped = offsets.All(offset => offset == 0);
+        BeamModel? model = isTyped || problem.Altered is null ? problem.Model : problem.Altered(offsets);
+        return addsUp || isTyped || model is null ? model : LoadAlterations.Apply(model, problem.Inputs, offsets);
+    }
+
+    private static ImmutableArray<PeakBand> Peaks(SuperposedBands bands)
+    {
+        PeakBand moment = PeakSearch.Of(bands, Curve.Moment);
+        PeakBand shear = PeakSearch.Of(bands, Curve.Shear);
+        double size = Math.Max(Math.Abs(moment.Greatest.High), Math.Abs(moment.Least.Low));
+        return bands.Model.HasAbsoluteStiffness
+            ? [moment, shear, PeakSearch.Of(bands, Curve.Deflection, size)]
+            : [moment, shear];
+    }
+
+    private ReactionBands Reaction(Loading loading, int support) => new(
+        Of(loading, Target.Of(support, ReactionPart.Horizontal)),
+        Of(loading, Target.Of(support, ReactionPart.Vertical)),
+        Of(loading, Target.Of(support, ReactionPart.Moment)));
+
+    private Band Of(Loading loading, Target target) => Joined(
+    [
+        .. _beams.Where(beam => target.IsReaction || target.Position <= beam.Answers.Model.Length)
+            .Select(beam => (beam.Offsets, new SuperposedBands(beam.Answers, loading).Of(target))),
+    ]);
+
+    /// <summary>Around all corners; or, of inputs looked at one at a time, their effects added up.</summary>
+    private Band Joined(ImmutableArray<(ImmutableArray<double> Offsets, Band Band)> bands)
+    {
+        Band typed = bands[0].Band;
+        if (_areCorners)
+        {
+            return bands.Select(one => one.Band).Aggregate((one, other) => one.Around(other)).AtBest(Certainty);
+        }
+
+        double down = 0;
+        double up = 0;
+        foreach (var ofInput in bands.Skip(1).GroupBy(one => OnlyInput(one.Offsets), one => one.Band))
+        {
+            down += Math.Min(0, ofInput.Min(band => band.Low) - typed.Low);
+            up += Math.Max(0, ofInput.Max(band => band.High) - typed.High);
+        }
+
+        return typed.Widened(down, up).AtBest(Certainty);
+    }
+
+    private static int OnlyInput(ImmutableArray<double> offsets) =>
+        Enumerable.Range(0, offsets.Length).First(input => offsets[input] != 0);
+
+    private InputEffect Effect(int combination, Target target, double typed, int index)
+    {
+        double half = _problem.Inputs[index].HalfWidth;
+        Band band = _addsUp && _problem.Inputs[index] is not InputSpread.OfBeam
+            ? new SuperposedBands(Typed, new Loading(combination), index).Of(target)
+            : Alone(combination, target, typed, index);
+        InputEffect effect = new(index, Math.Min(0, band.Low - typed), Math.Max(0, band.High - typed), 0);
+        return half > 0 ? new InputEffect(index, effect.Down, effect.Up, effect.Size / half) : effect;
+    }
+
+    /// <summary>The beams in which nothing else is off.</summary>
+    private Band Alone(int combination, Target target, double typed, int index)
+    {
+        Band band = new(typed, typed, BandCertainty.Estimate);
+        foreach ((ImmutableArray<double> offsets, SuperposedAnswers answers) in _beams)
+        {
+            if (offsets[index] != 0 && offsets.Count(offset => offset != 0) == 1)
+            {
+                double value = target.In(answers.Nominal.Combinations[combination].Response);
+                band = band.Around(new Band(value, value, BandCertainty.Estimate));
+            }
+        }
+
+        return band;
+    }
+}

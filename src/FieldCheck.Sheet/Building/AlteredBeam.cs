@@ -1,0 +1,43 @@
+using System.Collections.Immutable;
+using FieldCheck.Mechanics.Checks;
+using FieldCheck.Mechanics.Model;
+using FieldCheck.Sheet.Catalogue;
+using FieldCheck.Sheet.Document;
+
+namespace FieldCheck.Sheet.Building;
+
+/// <summary>
+/// A beam as typed and how well it is known, for the mechanics: the beam is built anew with cells off by so much, so
+/// that everything tied to them moves along as it was typed.
+/// </summary>
+public static class AlteredBeam
+{
+    /// <summary>What the bands are found from.</summary>
+    /// <param name="document">The beam as typed.</param>
+    /// <param name="catalogue">Sections and materials it may name.</param>
+    /// <param name="beam">The beam as read.</param>
+    public static ToleranceProblem Problem(BeamDocument document, SectionCatalogue catalogue, BuiltBeam beam)
+    {
+        ArgumentNullException.ThrowIfNull(document);
+        ArgumentNullException.ThrowIfNull(beam);
+        ImmutableArray<InputSpread> spreads = [.. beam.Uncertain.Select(input => input.Spread)];
+        return new ToleranceProblem(beam.Model, spreads, offsets => Built(document, catalogue, beam, offsets));
+    }
+
+    private static BeamModel? Built(
+        BeamDocument document, SectionCatalogue catalogue, BuiltBeam beam, ImmutableArray<double> offsets)
+    {
+        ImmutableDictionary<string, double> byKey = beam.Uncertain.Zip(offsets)
+            .Where(pair => pair.First.Spread is InputSpread.OfBeam && pair.Second != 0)
+            .ToImmutableDictionary(pair => pair.First.Key, pair => pair.Second);
+        return ModelBuilder.Build(document, catalogue, new CellOffsets(byKey)) is BuildOutcome.Built built
+            && IsAlike(built.Beam.Model, beam.Model)
+                ? built.Beam.Model
+                : null;
+    }
+
+    /// <summary>Supports that changed places are another beam.</summary>
+    private static bool IsAlike(BeamModel altered, BeamModel typed) =>
+        altered.Supports.Zip(typed.Supports).All(pair =>
+            pair.First.Along == pair.Second.Along && pair.First.Across.GetType() == pair.Second.Across.GetType());
+}

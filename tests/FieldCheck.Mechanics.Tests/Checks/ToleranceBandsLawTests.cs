@@ -1,0 +1,256 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using CsCheck;
+using FieldCheck.Mechanics.Checks;
+using FieldCheck.Mechanics.Model;
+using FieldCheck.Mechanics.Response;
+using FieldCheck.Mechanics.Solving;
+using FieldCheck.Mechanics.Tests.Laws;
+
+namespace FieldCheck.Mechanics.Tests.Checks;
+
+/// <summary>
+/// Exact bands hold everything that can come out, and little more. FIELDCHECK_BAND_BEAMS and FIELDCHECK_BAND_POINTS ask
+/// for a longer run; the one reported was 500 beams with 10000 points each.
+/// </summary>
+public sealed class ToleranceBandsLawTests
+{
+    private const double Rounding = 1e-8;
+
+    private static readonly int Beams = Asked("FIELDCHECK_BAND_BEAMS", 8);
+    private static readonly int Points = Asked("FIELDCHECK_BAND_POINTS", 60);
+
+    [Fact]
+    public void Everything_ThatCanComeOut_LiesInside() => Hold((model, random) =>
+    {
+        ImmutableArray<InputSpread> inputs = UncertainBeam.Inputs(model, random);
+        BeamSolver solver = new();
+        ToleranceBands bands = ToleranceBands.Find(new ToleranceProblem(model, inputs), solver)!;
+        double[] places = [.. Enumerable.Range(0, 4).Select(_ => random.NextDouble() * model.Length)];
+        ReactionBands[] reactions = [.. model.Supports.Select((_, support) => bands.Reaction(0, support))];
+        (SectionBand Left, SectionBand Right)[] sections = [.. places.Select(place => bands.At(0, place))];
+        ImmutableArray<PeakBand> peaks = bands.Peaks(0);
+        for (int point = 0; point < Points; point++)
+        {
+            if (UncertainBeam.Altered(model, inputs, UncertainBeam.Offsets(inputs, random)) is not BeamModel drawn)
+            {
+                continue;
+            }
+
+            BeamResponse answer = Answer(solver, drawn);
+            double scale = Size(answer);
+            for (int support = 0; support < reactions.Length; support++)
+            {
+                Reaction reaction = answer.Reactions[support];
+                Inside(reactions[support].Horizontal, reaction.Horizontal, scale, $"horizontal {support}");
+                Inside(reactions[support].Vertical, reaction.Vertical, scale, $"vertical {support}");
+                Inside(reactions[support].Moment, reaction.Moment, scale, $"moment {support}");
+            }
+
+            for (int i = 0; i < places.Length; i++)
+            {
+                (SectionState left, SectionState right) = answer.At(places[i]);
+                Inside(sections[i].Left, left, scale, answer);
+                Inside(sections[i].Right, right, scale, answer);
+            }
+
+            foreach (PeakBand peak in peaks)
+            {
+                Extremes extremes = answer.ExtremesOf(peak.Curve);
+                double size = Math.Max(Math.Abs(extremes.Max.Value), Math.Abs(extremes.Min.Value));
+                Inside(peak.Greatest, extremes.Max.Value, size, $"greatest {peak.Curve}");
+                Inside(peak.Least, extremes.Min.Value, size, $"least {peak.Curve}");
+            }
+        }
+    });
+
+    /// <summary>
+    /// One load at a time by brute force: every corner of its size at 400 places of its range; both ends of a spread
+    /// load on a net. Influence lines turn inside the ranges too, so this is not a corner check.
+    /// </summary>
+    [Fact]
+    public void ExactBand_IsAtMostOneHundredthWider_ThanLoadByLoadSearch() => Hold((model, random) =>
+    {
+        ImmutableArray<InputSpread> inputs =
+            [.. UncertainBeam.Inputs(model, random).Where(input => input is not InputSpread.AllLoads)];
+        BeamSolver solver = new();
+        ToleranceBands bands = ToleranceBands.Find(new ToleranceProblem(model, inputs), solver)!;
+        Assert.Equal(BandCertainty.Exact, bands.Certainty);
+        double place = random.Next(1, (int)(model.Length / RandomBeam.Grid)) * RandomBeam.Grid;
+        BeamResponse nominal = Answer(solver, model);
+        double scale = Size(nominal);
+        int support = random.Next(model.Supports.Length);
+        SearchedBand[] searched =
+        [
+            new(bands.Reaction(0, support).Vertical, one => one.Reactions[support].Vertical),
+            new(bands.Reaction(0, support).Horizontal, one => one.Reactions[support].Horizontal),
+            new(bands.Reaction(0, support).Moment, one => one.Reactions[support].Moment),
+            new(bands.At(0, place).Left.Moment, one => one.At(place).Left.Moment),
+            new(bands.At(0, place).Left.Shear, one => one.At(place).Left.Shear),
+            new(bands.At(0, place).Right.Shear, one => one.At(place).Right.Shear),
+            new(bands.At(0, place).Right.Axial, one => one.At(place).Right.Axial),
+            new(bands.At(0, place).Right.Deflection, one => one.At(place).Right.Deflection),
+        ];
+        foreach (IGrouping<LoadIndex, InputSpread> load in inputs.GroupBy(UncertainBeam.IndexOf))
+        {
+            ImmutableArray<ImmutableArray<InputSpread>> together = load.Key.Case < 0
+                ? [.. load.Select(input => ImmutableArray.Create(input))]
+                : [[.. load]];
+            foreach (ImmutableArray<InputSpread> group in together)
+            {
+                BeamResponse[] answers =
+                [
+                    .. Net(group, model, place).Select(offsets => UncertainBeam.Altered(model, group, offsets)).OfType<BeamModel>()
+                        .Select(drawn => Answer(solver, drawn)),
+                ];
+                foreach (SearchedBand one in searched)
+                {
+                    one.Take(nominal, answers);
+                }
+            }
+        }
+
+        foreach (SearchedBand one in searched)
+        {
+            one.Judge(nominal, scale);
+        }
+    });
+
+    [Fact]
+    public void PeakBand_IsReachedSomewhereAlongTheBeam() => Hold((model, random) =>
+    {
+        ImmutableArray<InputSpread> inputs = UncertainBeam.Inputs(model, random);
+        ToleranceBands bands = ToleranceBands.Find(new ToleranceProblem(model, inputs), new BeamSolver())!;
+        double[] places =
+        [
+            .. Enumerable.Range(0, 101).Select(i => model.Length * i / 100)
+                .Concat(model.Supports.Select(one => one.Position))
+                .Concat(model.Cases.SelectMany(one => one.Loads).SelectMany(Ends))
+                .Distinct()
+                .Order(),
+        ];
+        SectionBand[] sections = [.. places.SelectMany((place, i) => Inner(bands.At(0, place), i, places.Length))];
+        foreach (PeakBand peak in bands.Peaks(0).Where(peak => peak.Greatest.Certainty == BandCertainty.Exact))
+        {
+            double high = sections.Max(section => On(section, peak.Curve).High);
+            double low = sections.Min(section => On(section, peak.Curve).Low);
+            double size = Math.Max(Math.Abs(high), Math.Abs(low));
+
+            Assert.InRange(peak.Greatest.High, high - Rounding * size, high + 0.01 * size);
+            Assert.InRange(peak.Least.Low, low - 0.01 * size, low + Rounding * size);
+        }
+    });
+
+    private static double[] Ends(Load load) => load switch
+    {
+        Load.Point point => [point.Position],
+        Load.Couple couple => [couple.Position],
+        Load.Distributed spread => [spread.From, spread.To],
+        _ => [],
+    };
+
+    private static SectionBand[] Inner((SectionBand Left, SectionBand Right) both, int index, int count) =>
+        index == 0 ? [both.Right] : index == count - 1 ? [both.Left] : [both.Left, both.Right];
+
+    private static Band On(SectionBand section, Curve curve) => curve switch
+    {
+        Curve.Moment => section.Moment,
+        Curve.Shear => section.Shear,
+        _ => section.Deflection,
+    };
+
+    /// <summary>
+    /// Corners of the sizes, times a net over the places: 400 of one, 25 by 25 of two, and the section itself, where
+    /// influence lines jump.
+    /// </summary>
+    private static IEnumerable<ImmutableArray<double>> Net(
+        ImmutableArray<InputSpread> group, BeamModel model, double section)
+    {
+        int places = group.Count(input => input is InputSpread.LoadPosition or InputSpread.LoadFrom or InputSpread.LoadTo);
+        int steps = places > 1 ? 25 : 400;
+        IEnumerable<ImmutableArray<double>> net = [[]];
+        foreach (InputSpread input in group)
+        {
+            double[] offsets = input is InputSpread.LoadPosition or InputSpread.LoadFrom or InputSpread.LoadTo
+                ? Places(input, steps, section - Typed(model, input))
+                : [-input.HalfWidth, input.HalfWidth];
+            net = [.. net.SelectMany(one => offsets.Select(offset => one.Add(offset)))];
+        }
+
+        return net;
+    }
+
+    private static double[] Places(InputSpread input, int steps, double section) =>
+    [
+        .. Enumerable.Range(0, steps + 1).Select(i => input.HalfWidth * (2.0 * i / steps - 1)),
+        .. Math.Abs(section) < input.HalfWidth ? [section] : Array.Empty<double>(),
+    ];
+
+    private static double Typed(BeamModel model, InputSpread input)
+    {
+        LoadIndex index = UncertainBeam.IndexOf(input);
+        double[] ends = Ends(model.Cases[index.Case].Loads[index.Load]);
+        return input is InputSpread.LoadTo ? ends[^1] : ends[0];
+    }
+
+    private static void Inside(SectionBand bands, SectionState state, double scale, BeamResponse answer)
+    {
+        Extremes deflection = answer.ExtremesOf(Curve.Deflection);
+        double size = Math.Max(Math.Abs(deflection.Max.Value), Math.Abs(deflection.Min.Value));
+        Inside(bands.Axial, state.Axial, scale, "axial");
+        Inside(bands.Shear, state.Shear, scale, "shear");
+        Inside(bands.Moment, state.Moment, scale, "moment");
+        Inside(bands.Deflection, state.Deflection, size, "deflection");
+    }
+
+    private static void Inside(Band band, double value, double scale, string what) => Assert.True(
+        value >= band.Low - Rounding * scale && value <= band.High + Rounding * scale,
+        $"{what}: {value:R} is outside {band}");
+
+    /// <summary>The scale on which rounding acts: all forces and moments, a metre taken as the arm.</summary>
+    private static double Size(BeamResponse answer) =>
+        answer.Reactions.Sum(one => Math.Abs(one.Horizontal) + Math.Abs(one.Vertical) + Math.Abs(one.Moment))
+        + Math.Abs(answer.ExtremesOf(Curve.Moment).Max.Value) + Math.Abs(answer.ExtremesOf(Curve.Moment).Min.Value)
+        + 1;
+
+    private static BeamResponse Answer(BeamSolver solver, BeamModel model) =>
+        ((BeamOutcome.Stands)solver.Solve(model)).Combinations[0].Response;
+
+    private static int Asked(string name, int usual) => int.Parse(
+        Environment.GetEnvironmentVariable(name) ?? usual.ToString(CultureInfo.InvariantCulture),
+        CultureInfo.InvariantCulture);
+
+    private static void Hold(Action<BeamModel, Random> law) => Gen.Select(RandomBeam.Stable, Gen.Int[0, 1_000_000])
+        .Where((model, _) => IsHeld(model))
+        .Sample(
+            (model, seed) => law(model, new Random(seed)),
+            iter: Beams,
+            print: pair => $"seed {pair.Item2}\n{BeamText.Of(pair.Item1)}");
+
+    /// <summary>Nearly movable beams magnify rounding beyond any fixed tolerance.</summary>
+    private static bool IsHeld(BeamModel model) =>
+        new BeamSolver().Solve(model) is BeamOutcome.Stands { IsNearlyMovable: false };
+
+    private sealed class SearchedBand(Band band, Func<BeamResponse, double> figure)
+    {
+        private double _down;
+        private double _up;
+
+        internal void Take(BeamResponse nominal, BeamResponse[] answers)
+        {
+            double typed = figure(nominal);
+            _down += Math.Min(0, answers.Min(answer => figure(answer) - typed));
+            _up += Math.Max(0, answers.Max(answer => figure(answer) - typed));
+        }
+
+        internal void Judge(BeamResponse nominal, double scale)
+        {
+            double typed = figure(nominal);
+            double rounding = Rounding * (scale + Math.Abs(typed));
+            double wider = 0.01 * (_up - _down) + rounding;
+
+            Assert.InRange(band.Low, typed + _down - wider, typed + _down + rounding);
+            Assert.InRange(band.High, typed + _up - rounding, typed + _up + wider);
+        }
+    }
+}
