@@ -46,7 +46,7 @@ internal static class Answers
     }
 
     /// <summary>What a support gives: the needed force as far as it resists that movement at all.</summary>
-    private static Reaction ReactionOf(Support support, (double Right, double Up, double Turn) needed)
+    internal static Reaction ReactionOf(Support support, (double Right, double Up, double Turn) needed)
     {
         double moment = IfHeld(support.Rotation, needed.Turn);
         if (support.SurfaceSlope == 0)
