@@ -14,8 +14,7 @@ internal static class StatedTable
     /// <summary>The rows, the balances below them; nothing where nothing is stated.</summary>
     internal static ImmutableArray<string> Lines(Calculation calculation, BuiltBeam beam, int width)
     {
-        ImmutableArray<string> sources = StatedWords.Sources(calculation.Stated);
-        string[] heading = sources.Length == 1 ? [$"stated by {sources[0]}"] : [];
+        string[] heading = StatedWords.OneSource(calculation.Stated) is string source ? [$"stated by {source}"] : [];
         return
         [
             .. heading.SelectMany(line => Sentence(line, width)),
@@ -55,11 +54,11 @@ internal static class StatedTable
     private static IEnumerable<ImmutableArray<string>> Rows(Calculation calculation, BuiltBeam beam)
     {
         StatedWords words = new(new BeamWords(beam));
-        bool manySources = StatedWords.Sources(calculation.Stated).Length > 1;
+        bool hasOneSource = StatedWords.OneSource(calculation.Stated) is not null;
         (string Verdict, string Name, ImmutableArray<string> Items)[] rows =
         [
             .. calculation.Stated.Select(figure =>
-                (VerdictWords.WithSide(figure), StatedWords.Name(figure), Items(words, figure, manySources))),
+                (VerdictWords.WithSide(figure), StatedWords.Name(figure), Items(words, figure, hasOneSource))),
             .. calculation.Unstated.Select(one =>
                 (NotStated, $"{one.Label} {one.Component.Name}", words.Beside(one))),
         ];
@@ -69,13 +68,13 @@ internal static class StatedTable
             [$"  {row.Verdict.PadRight(verdict)}", row.Name.PadRight(name), .. row.Items]);
     }
 
-    private static ImmutableArray<string> Items(StatedWords words, StatedFigure figure, bool manySources) =>
+    private static ImmutableArray<string> Items(StatedWords words, StatedFigure figure, bool hasOneSource) =>
     [
         $"stated {words.Stated(figure)}",
         .. figure.Comparison is ReactionComparison compared
             ? words.Beside(figure, compared)
             : [PlainAscii.Of(figure.Reason)],
-        .. manySources ? new[] { Source(figure).TrimStart(',', ' ') }.Where(text => text.Length > 0) : [],
+        .. hasOneSource ? [] : new[] { Source(figure).TrimStart(',', ' ') }.Where(text => text.Length > 0),
     ];
 
     private static IEnumerable<string> Balances(Calculation calculation, BuiltBeam beam, bool isSpoken = false)

@@ -48,9 +48,11 @@ internal sealed class StatedWords(BeamWords words)
     internal ImmutableArray<string> Beside(UnstatedReaction unstated) =>
         [$"computed {Directed(unstated.Component, unstated.Value)}", .. Answer(unstated.Against)];
 
-    /// <summary>Where the figures are stated, each place once.</summary>
-    internal static ImmutableArray<string> Sources(ImmutableArray<StatedFigure> figures) =>
-        [.. figures.Select(figure => figure.Entry.Source).OfType<string>().Distinct().Select(PlainAscii.Of)];
+    /// <summary>Where all of the figures are stated; null where they name several places, or some of them none.</summary>
+    internal static string? OneSource(ImmutableArray<StatedFigure> figures) =>
+        figures.Select(figure => figure.Entry.Source).Distinct().ToList() is [string source]
+            ? PlainAscii.Of(source)
+            : null;
 
     /// <summary>The verdicts in few words, gravest first, as "LOW at B, HIGH at A"; the good one alone if all agree.</summary>
     internal static string InShort(ImmutableArray<StatedFigure> figures, ImmutableArray<UnstatedReaction> unstated)

@@ -69,6 +69,32 @@ public sealed class ReactionBalanceTests
         Assert.Equal((12 + (6 * 0.05)) / 3, lacking.To, 1e-9);
     }
 
+    /// <summary>The beam above put 1 m farther right, and moments taken about its left support there, or about B.</summary>
+    [Theory]
+    [InlineData(1)]
+    [InlineData(7)]
+    [InlineData(0)]
+    public void RangeOfThePlace_IsTheSameAboutAnyPoint(double about)
+    {
+        BalancingLoad lacking = ReactionBalance.Of(
+            [new StatedForce(1, 7000, 50, 160), new StatedForce(7, 2000, 50, 80)],
+            [],
+            new EquilibriumProof(12000, 12000, 0, 0, -36000, 36000, 0),
+            about).Lacking!.Value;
+
+        Assert.Equal((4.9, 5, 5.1), (Math.Round(lacking.From, 9), Math.Round(lacking.Position, 9), Math.Round(lacking.To, 9)));
+    }
+
+    /// <summary>12 kN at 2 m of a cantilever; 10 kN and 19.5 to 20.5 kN m leave 2 kN at (24 - 19.5) / 2 m at most.</summary>
+    [Fact]
+    public void RoundingOfAStatedMoment_WidensTheRange()
+    {
+        BalancingLoad lacking = ReactionBalance.Of(
+            [new StatedForce(0, 10000, 0, 200)], [new StatedForce(0, 20000, 500, 900)], Loads, 0).Lacking!.Value;
+
+        Assert.Equal((1.75, 2, 2.25), (lacking.From, lacking.Position, lacking.To));
+    }
+
     [Fact]
     public void MomentsThatAreNotStated_AreNotJudged()
     {

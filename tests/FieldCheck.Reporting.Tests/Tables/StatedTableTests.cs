@@ -1,8 +1,10 @@
 using System.Collections.Immutable;
+using FieldCheck.Mechanics.Checks;
 using FieldCheck.Reporting.Record;
 using FieldCheck.Reporting.Tables;
 using FieldCheck.Sheet;
 using FieldCheck.Sheet.Document;
+using FieldCheck.Sheet.Stated;
 
 namespace FieldCheck.Reporting.Tests.Tables;
 
@@ -58,7 +60,7 @@ public sealed class StatedTableTests
     public void Figures_KeepToEveryWidthAndToAscii(string name)
     {
         Calculation calculation = Sheets.Run(Documents[name]);
-        for (int width = 40; width <= 120; width++)
+        for (int width = 30; width <= 120; width++)
         {
             ImmutableArray<string> lines = StatedTable.Lines(calculation, calculation.Beam!, width);
 
@@ -103,6 +105,43 @@ public sealed class StatedTableTests
     [InlineData("9.9 kN", "20 kN", "Stated: HIGH at B")]
     public void Panel_SaysItInOneLine(string a, string b, string line) => Assert.Contains(
         line, ResultsPanel.Lines(Sheets.Run(Stated(Sheets.Trench, Of("A", a), Of("B", b))), 38, 9));
+
+    /// <summary>A stated 14.6 kN lies inside a band of 14 to 19 kN round the computed 16.50 kN, and so it holds.</summary>
+    [Fact]
+    public void FigureInsideTheBand_SaysSo()
+    {
+        Calculation exact = Sheets.Run(Stated(Sheets.Trench, Of("B", "14.6 kN")));
+        StatedFigure figure = exact.Stated.Single();
+        ReactionComparison compared = ReactionComparison.Of(
+            figure.Stated, figure.Comparison!.Value.Computed, new(50, 0.02, 0, 26400), new ReactionBand(14000, 19000));
+        Calculation calculation = exact with { Stated = [figure with { Comparison = compared }] };
+
+        Assert.Equal(
+            [
+                "  WITHIN BAND   B vertical   stated 14.6 kN up   computed 16.50 kN up",
+                "      difference -1.90 kN (-11.5 %)   allowed 0.38 kN",
+                "      band +14.00 kN to +19.00 kN",
+            ],
+            StatedTable.Lines(calculation, calculation.Beam!, 72).Skip(1));
+        Assert.Contains("Stated: WITHIN BAND at B", ResultsPanel.Lines(calculation, 38, 9));
+        Assert.Equal(
+            (19000.0, 14000.0, "within_band"),
+            JsonStatedFigures.Of(calculation) is [{ } json]
+                ? (json.BandHigh!.Value, json.BandLow!.Value, json.Verdict)
+                : default);
+    }
+
+    [Fact]
+    public void SourceThatNotEveryRowNames_StandsInItsOwn()
+    {
+        Calculation calculation = Sheets.Run(Stated(
+            Sheets.Trench, Of("A", "9.9 kN"), Of("B", "16.5 kN") with { Source = null }));
+
+        string[] lines = [.. StatedTable.Lines(calculation, calculation.Beam!, 160)];
+
+        Assert.EndsWith("by Hire firm's sheet, rev B", lines[0], StringComparison.Ordinal);
+        Assert.EndsWith("allowed 0.38 kN", lines[1], StringComparison.Ordinal);
+    }
 
     [Fact]
     public void EscapeBytesInAFigureOrItsSource_DoNotReachThePage()
