@@ -18,7 +18,7 @@ public readonly record struct ReactionComparison
     public required double Allowed { get; init; }
 
     /// <summary>What the computed reaction may be; null where all that it depends on is taken as exact.</summary>
-    public required ReactionBand? Band { get; init; }
+    public required Band? Band { get; init; }
 
     /// <summary>What it comes to.</summary>
     public required ReactionVerdict Verdict { get; init; }
@@ -39,17 +39,18 @@ public readonly record struct ReactionComparison
     /// <param name="allowance">How far it may be off.</param>
     /// <param name="band">What the computed reaction may be; null: just what it is.</param>
     public static ReactionComparison Of(
-        double stated, double computed, ReactionAllowance allowance, ReactionBand? band = null)
+        double stated, double computed, ReactionAllowance allowance, Band? band = null)
     {
         double allowed = allowance.For(computed);
         ReactionVerdict verdict = Judge(Require.Finite(stated), computed, allowed);
+        double half = allowance.HalfDigit;
         return new ReactionComparison
         {
             Stated = stated,
             Computed = computed,
             Allowed = allowed,
             Band = band,
-            Verdict = verdict != ReactionVerdict.Agrees && band?.Holds(stated, allowance.HalfDigit) == true
+            Verdict = verdict != ReactionVerdict.Agrees && band?.Widened(-half, half).Holds(stated) == true
                 ? ReactionVerdict.WithinBand
                 : verdict,
         };

@@ -37,7 +37,7 @@ internal sealed class StatedWords(BeamWords words)
             $"computed {Directed(figure.Component, compared.Computed)}",
             $"difference {words.SaySigned(compared.Difference, kind)}{share}",
             $"allowed {words.Say(compared.Allowed, kind)}",
-            .. compared.Band is ReactionBand band
+            .. compared.Band is Band band
                 ? (string[])[$"band {words.SaySigned(band.Low, kind)} to {words.SaySigned(band.High, kind)}"]
                 : [],
             .. Answer(figure.Against!),

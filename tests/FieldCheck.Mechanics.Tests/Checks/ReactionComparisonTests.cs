@@ -111,7 +111,7 @@ public sealed class ReactionComparisonTests
     [InlineData(11051, ReactionVerdict.High)]
     public void Band_SavesAFigureInsideIt(double stated, ReactionVerdict verdict)
     {
-        ReactionBand band = new(9000, 11000);
+        Band band = new(9000, 11000, BandCertainty.Exact);
 
         ReactionComparison compared = ReactionComparison.Of(stated, 9900, new(50, 0.02, 0, 0), band);
 

@@ -113,7 +113,10 @@ public sealed class StatedTableTests
         Calculation exact = Sheets.Run(Stated(Sheets.Trench, Of("B", "14.6 kN")));
         StatedFigure figure = exact.Stated.Single();
         ReactionComparison compared = ReactionComparison.Of(
-            figure.Stated, figure.Comparison!.Value.Computed, new(50, 0.02, 0, 26400), new ReactionBand(14000, 19000));
+            figure.Stated,
+            figure.Comparison!.Value.Computed,
+            new(50, 0.02, 0, 26400),
+            new Band(14000, 19000, BandCertainty.Exact));
         Calculation calculation = exact with { Stated = [figure with { Comparison = compared }] };
 
         Assert.Equal(
