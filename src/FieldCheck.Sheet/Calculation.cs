@@ -37,6 +37,9 @@ public sealed record Calculation
     /// <summary>Whether whole sets of stated figures carry the loads.</summary>
     public ImmutableArray<StatedBalance> StatedBalances { get; init; } = [];
 
+    /// <summary>What would explain stated figures that are called low or high, one for each set of them.</summary>
+    public ImmutableArray<StatedExplanation> Explanations { get; init; } = [];
+
     /// <summary>What must be said beside the figures: notes, cautions and faults.</summary>
     public required ImmutableArray<Message> Messages { get; init; }
 
@@ -77,6 +80,7 @@ public sealed record Calculation
             Stated = stated.Figures,
             Unstated = stated.Unstated,
             StatedBalances = stated.Balances,
+            Explanations = StatedExplanations.Of(stated.Figures, beam),
             Messages =
             [
                 .. outcome is BeamOutcome.Stands stands ? ReactionFindings.Of(beam, stands.Combinations) : [],

@@ -32,6 +32,7 @@ public static class CheckText
                 .. calculation.Stated.IsEmpty
                     ? (string[])[]
                     : ["", "STATED FIGURES", .. StatedTable.Lines(calculation, beam, width)],
+                .. Section("WHY THEY MAY DIFFER", [.. ExplanationLines.Of(calculation, beam)], width),
             ]
             : Section("TO MEND", ProblemLines.Of(calculation), width);
         return

@@ -27,7 +27,7 @@ internal static class JsonAnswer
             [.. answers.Select(combination => Of(combination, beam, request.At))],
             JsonEnvelopes.Of(beam, answers),
             JsonStatedFigures.Of(calculation),
-            Explanations: [],
+            JsonExplanations.Of(calculation, beam),
             Checks: [],
             [.. calculation.Messages.Select(Of)],
             JsonStatedFigures.BalancesOf(calculation));

@@ -140,7 +140,10 @@ internal sealed record JsonExplanation(
     string Text,
     ImmutableArray<double> Predicted,
     ImmutableArray<string> TiedWith,
-    double? FalseClaimRate);
+    double? FalseClaimRate,
+    bool IsFitted,
+    ImmutableArray<int> Stated,
+    double? WorstResidual);
 
 internal sealed record JsonSectionCheck(
     string What,

@@ -77,9 +77,12 @@ public static class SpokenAnswer
         ];
     }
 
-    /// <summary>Every stated figure with its verdict, and whether they balance.</summary>
+    /// <summary>Every stated figure with its verdict, whether they balance, and why they may differ.</summary>
     internal static IEnumerable<string> Stated(Calculation calculation, BuiltBeam beam) =>
-        StatedTable.Facts(calculation, beam).Select(one => Sentence($"{one.Label}: {one.Fact}"));
+    [
+        .. StatedTable.Facts(calculation, beam).Select(one => Sentence($"{one.Label}: {one.Fact}")),
+        .. Labelled("Why they may differ", ExplanationLines.Spoken(calculation, beam)),
+    ];
 
     internal static IEnumerable<string> Labelled(string label, IEnumerable<string> lines) =>
         lines.Select(line => Sentence($"{label}: {line}"));

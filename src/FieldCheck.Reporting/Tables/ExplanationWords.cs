@@ -33,12 +33,18 @@ internal sealed class ExplanationWords
         }
 
         Explanation[] firm = [.. differs.Explanations.Where(explanation => !explanation.IsFitted)];
-        Explanation[] fitted = [.. differs.Explanations.Where(explanation => explanation.IsFitted)];
+        bool saysPlace = firm.Length == 0;
+        Explanation[] fitted =
+        [
+            .. differs.Explanations.Where(explanation =>
+                explanation.IsFitted && !(saysPlace && IsTheDifference(explanation.Slip, differs.Difference))),
+        ];
         string[] first = firm.Length switch
         {
             0 => [Nothing(differs.Difference)],
             1 => [$"They are consistent with {Sentence(firm[0])}", .. Claims(differs.FalseClaimRate)],
-            _ => [Several(firm), .. firm.Select((one, index) => $"- {Sentence(one)}{Tie(one, index)}")],
+            _ when AreAllTied(firm) => [AllTied(firm.Length), .. firm.Select(one => $"- {Sentence(one)}")],
+            _ => [Ranked(firm.Length), .. firm.Select((one, index) => $"- {Sentence(one)}{Tie(firm, index)}")],
         };
         string[] also = fitted.Length == 0
             ? []
@@ -53,14 +59,29 @@ internal sealed class ExplanationWords
         return $"{_slips.Of(explanation.Slip)}: it would give {string.Join(", ", figures)}.";
     }
 
-    private static string Several(Explanation[] firm) => firm[0].TiedWith.Length == firm.Length - 1
-        ? $"They are consistent with {firm.Length} explanations that give the same figures; "
-            + "the figures cannot tell them apart:"
-        : $"They are consistent with {firm.Length} explanations, the likeliest first:";
+    private static bool AreAllTied(Explanation[] firm) => firm[0].TiedWith.Length == firm.Length - 1;
 
-    private static string Tie(Explanation one, int index) => one.TiedWith.Any(other => other < index)
-        ? " The same figures as above: they cannot tell the two apart."
-        : "";
+    private static string AllTied(int count) =>
+        $"They are consistent with {count} explanations that give the same figures; the figures cannot tell them apart:";
+
+    private static string Ranked(int count) => $"They are consistent with {count} explanations, the likeliest first:";
+
+    /// <summary>Whether a fitted load says no more than size and place of the difference do.</summary>
+    private bool IsTheDifference(Slip slip, StatedDifference difference) =>
+        slip is Slip.LoadMissing missing
+        && difference.Place is double place
+        && Length(missing.Position) == Length(place);
+
+    private string Length(double metres) => _words.Say(metres, QuantityKind.Length);
+
+    /// <summary>That an explanation cannot be told from one before it; nothing where there is none.</summary>
+    private string Tie(Explanation[] firm, int index)
+    {
+        int[] before = [.. firm[index].TiedWith.Where(other => other < index)];
+        return before.Length == 0
+            ? ""
+            : $" The same figures as for {_slips.Of(firm[before[0]].Slip)}: they cannot tell the two apart.";
+    }
 
     private static string[] Claims(double? rate) => rate switch
     {
@@ -84,7 +105,7 @@ internal sealed class ExplanationWords
         string more = difference.Vertical > 0 ? "more" : "less";
         string where = place < 0 || place > _words.Beam.Model.Length
             ? "acting off the beam"
-            : $"acting at {_words.Say(place, QuantityKind.Length)}";
+            : $"acting at {Length(place)}";
         return $"{none} Together they carry {size} {more} than acts, {where}.";
     }
 

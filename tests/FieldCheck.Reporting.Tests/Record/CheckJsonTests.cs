@@ -51,7 +51,7 @@ public sealed class CheckJsonTests
         JsonCheck whole = JsonAnswer.Of(
             calculation, (BeamOutcome.Stands)calculation.Outcome!, new("trench-bearer.toml", [new("1 m", 1)]), 1) with
         {
-            Explanations = [new("self_weight_left_out", "", [0], [], 0)],
+            Explanations = [new("self_weight_left_out", "", [0], [], 0, false, [0], 0)],
             Checks = [new("bending", 1, 1, 0, "both", "service", 0, 0, "Pa", 0, "ok", "")],
             Messages = [new("note", "uplift", "")],
         };
@@ -65,6 +65,27 @@ public sealed class CheckJsonTests
         Assert.Equal(
             [.. Sample().AsObject().Select(pair => pair.Key), "stated_balances"],
             Answer(TwoBases).AsObject().Select(pair => pair.Key));
+
+    [Fact]
+    public void Explanation_IsToldWithWhatItGives()
+    {
+        // 10 kN at 1 m of 4 m: 7.5 and 2.5 kN; stated at the wrong ends.
+        JsonNode answer = Answer(Simple with
+        {
+            Stated = [new() { Support = "A", Vertical = "2.50 kN" }, new() { Support = "B", Vertical = "7.50 kN" }],
+        });
+
+        JsonNode first = answer["explanations"]![0]!;
+        Assert.Equal("ends_swapped", (string?)first["kind"]);
+        Assert.StartsWith(
+            "The stated figures are consistent with A and B swapped: it would give A 2.50", (string?)first["text"]);
+        Assert.Equal([2500, 7500], first["predicted"]!.AsArray().Select(one => (double)one!), Near);
+        Assert.Equal(["load 1 measured from the other end"], first["tied_with"]!.AsArray().Select(one => (string?)one));
+        Assert.Null(first["false_claim_rate"]);
+        Assert.False((bool)first["is_fitted"]!);
+        Assert.Equal([0, 1], first["stated"]!.AsArray().Select(one => (int)one!));
+        Assert.True((bool)answer["explanations"]!.AsArray()[^1]!["is_fitted"]!);
+    }
 
     [Fact]
     public void SimpleBeam_GivesItsReactionsAndPeaks()
