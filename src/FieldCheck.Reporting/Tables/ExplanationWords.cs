@@ -11,6 +11,11 @@ namespace FieldCheck.Reporting.Tables;
 /// </summary>
 internal sealed class ExplanationWords
 {
+    /// <summary>More explanations than this say that the figures are too few or too coarse to tell.</summary>
+    private const int MostTold = 5;
+
+    private const int FewTold = 3;
+
     private readonly BeamWords _words;
     private readonly SlipWords _slips;
     private readonly ImmutableArray<ReactionFigure> _figures;
@@ -44,6 +49,7 @@ internal sealed class ExplanationWords
             0 => [Nothing(differs.Difference)],
             1 => [$"They are consistent with {Sentence(firm[0])}", .. Claims(differs.FalseClaimRate)],
             _ when AreAllTied(firm) => [AllTied(firm.Length), .. firm.Select(one => $"- {Sentence(one)}")],
+            > MostTold => [TooMany(firm.Length), .. firm[..FewTold].Select(one => $"- {Sentence(one)}")],
             _ => [Ranked(firm.Length), .. firm.Select((one, index) => $"- {Sentence(one)}{Tie(firm, index)}")],
         };
         string[] also = fitted.Length == 0
@@ -65,6 +71,10 @@ internal sealed class ExplanationWords
         $"They are consistent with {count} explanations that give the same figures; the figures cannot tell them apart:";
 
     private static string Ranked(int count) => $"They are consistent with {count} explanations, the likeliest first:";
+
+    private static string TooMany(int count) =>
+        $"{count} explanations would give them, too many to tell anything: more figures, or more digits, would leave "
+        + $"fewer. The first {FewTold}:";
 
     /// <summary>Whether a fitted load says no more than size and place of the difference do.</summary>
     private bool IsTheDifference(Slip slip, StatedDifference difference) =>
