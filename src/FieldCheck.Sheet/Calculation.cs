@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Diagnostics;
+using FieldCheck.Mechanics.Checks;
 using FieldCheck.Mechanics.Solving;
 using FieldCheck.Sheet.Building;
 using FieldCheck.Sheet.Catalogue;
@@ -40,6 +41,12 @@ public sealed record Calculation
     /// <summary>What would explain stated figures that are called low or high, one for each set of them.</summary>
     public ImmutableArray<StatedExplanation> Explanations { get; init; } = [];
 
+    /// <summary>
+    /// How well reactions and peaks are known; null where nothing is uncertain, or the beam does not stand.
+    /// </summary>
+    /// <remarks>Found when first asked for: it can take some hundred solves.</remarks>
+    public ToleranceBands? Bands => BandsToFind?.Value;
+
     /// <summary>What must be said beside the figures: notes, cautions and faults.</summary>
     public required ImmutableArray<Message> Messages { get; init; }
 
@@ -52,6 +59,8 @@ public sealed record Calculation
         _ => CheckStatus.Holds,
     };
 
+    private Lazy<ToleranceBands?>? BandsToFind { get; init; }
+
     /// <summary>Reads, builds and solves a beam.</summary>
     /// <param name="document">The beam as typed.</param>
     /// <param name="catalogue">Sections and materials it may name.</param>
@@ -61,16 +70,21 @@ public sealed record Calculation
         ArgumentNullException.ThrowIfNull(solver);
         return ModelBuilder.Build(document, catalogue) switch
         {
-            BuildOutcome.Built built => Solved(document, built.Beam, solver),
+            BuildOutcome.Built built => Solved(document, catalogue, built.Beam, solver),
             BuildOutcome.Refused refused => Unread(document, refused.Problems),
             _ => throw new UnreachableException(),
         };
     }
 
-    private static Calculation Solved(BeamDocument document, BuiltBeam beam, BeamSolver solver)
+    private static Calculation Solved(
+        BeamDocument document, SectionCatalogue catalogue, BuiltBeam beam, BeamSolver solver)
     {
         BeamOutcome outcome = solver.Solve(beam.Model);
-        StatedFigures stated = StatedFigures.Of(document, beam, outcome, solver);
+        // A solver of its own: by the time they are asked for, this one may be at work elsewhere.
+        Lazy<ToleranceBands?>? bands = beam.Uncertain.IsEmpty || outcome is not BeamOutcome.Stands
+            ? null
+            : new(() => ToleranceBands.Find(AlteredBeam.Problem(document, catalogue, beam), new BeamSolver()));
+        StatedFigures stated = StatedFigures.Of(document, beam, outcome, solver, bands);
         return new Calculation
         {
             Document = document,
@@ -81,6 +95,7 @@ public sealed record Calculation
             Unstated = stated.Unstated,
             StatedBalances = stated.Balances,
             Explanations = StatedExplanations.Of(stated.Figures, beam),
+            BandsToFind = bands,
             Messages =
             [
                 .. outcome is BeamOutcome.Stands stands ? ReactionFindings.Of(beam, stands.Combinations) : [],

@@ -10,7 +10,8 @@ internal static class LoadAlterations
     /// <param name="model">The beam.</param>
     /// <param name="inputs">What is uncertain; what changes the beam itself is passed over.</param>
     /// <param name="offsets">How far each input is off, in its own unit.</param>
-    internal static BeamModel Apply(
+    /// <returns>The beam; null where the ends of a load meet.</returns>
+    internal static BeamModel? Apply(
         BeamModel model, ImmutableArray<InputSpread> inputs, ImmutableArray<double> offsets)
     {
         Dictionary<LoadIndex, List<(InputSpread Input, double Offset)>> ofLoads = [];
@@ -38,26 +39,28 @@ internal static class LoadAlterations
             }
         }
 
-        return new BeamModel(
+        ImmutableArray<LoadCase?> cases = [.. model.Cases.Select(OfCase)];
+        return cases.Contains(null) ? null : new BeamModel(
             model.Spans,
             supports.ToImmutable(),
             model.Hinges,
-            [.. model.Cases.Select(OfCase)],
+            cases!,
             [.. model.Combinations.Select(one => one with { Factors = [.. one.Factors.Select(f => scale * f)] })],
             model.HasAbsoluteStiffness);
 
-        LoadCase OfCase(LoadCase loadCase, int index) => loadCase with
+        LoadCase? OfCase(LoadCase loadCase, int index)
         {
-            Loads =
+            ImmutableArray<Load?> loads =
             [
                 .. loadCase.Loads.Select((load, i) => ofLoads.TryGetValue(new LoadIndex(index, i), out var changes)
                     ? Altered(load, changes, model.Length)
                     : load),
-            ],
-        };
+            ];
+            return loads.Contains(null) ? null : loadCase with { Loads = loads! };
+        }
     }
 
-    private static Load Altered(Load load, List<(InputSpread Input, double Offset)> changes, double length)
+    private static Load? Altered(Load load, List<(InputSpread Input, double Offset)> changes, double length)
     {
         double factor = 1;
         (double start, double end, double at, double from, double to) = (0, 0, 0, 0, 0);
@@ -81,6 +84,11 @@ internal static class LoadAlterations
                 return new Load.Couple(On(couple.Position + at), factor * couple.Moment, couple.Side);
             case Load.Distributed spread:
                 (double left, double right) = (On(spread.From + from), On(spread.To + to));
+                if (left >= right)
+                {
+                    return null;
+                }
+
                 double scale = keepsTotal ? factor * (spread.To - spread.From) / (right - left) : factor;
                 return new Load.Distributed(
                     left,

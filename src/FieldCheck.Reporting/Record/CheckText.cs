@@ -29,6 +29,7 @@ public static class CheckText
                 .. Section("INPUT AS READ", InputLines.Of(calculation), width),
                 .. Section("STATICS", [DeterminacyWords.Of(outcome)], width),
                 .. Answers(calculation, beam, outcome, request),
+                .. Section("HOW WELL IT IS KNOWN", BandWords.Of(calculation), width),
                 .. calculation.Stated.IsEmpty
                     ? (string[])[]
                     : ["", "STATED FIGURES", .. StatedTable.Lines(calculation, beam, width)],

@@ -24,6 +24,7 @@ public static class AlteredBeam
         return new ToleranceProblem(beam.Model, spreads, offsets => Built(document, catalogue, beam, offsets));
     }
 
+    /// <summary>The altered beam; null where it does not read, or supports have changed places.</summary>
     private static BeamModel? Built(
         BeamDocument document, SectionCatalogue catalogue, BuiltBeam beam, ImmutableArray<double> offsets)
     {
@@ -31,13 +32,8 @@ public static class AlteredBeam
             .Where(pair => pair.First.Spread is InputSpread.OfBeam && pair.Second != 0)
             .ToImmutableDictionary(pair => pair.First.Key, pair => pair.Second);
         return ModelBuilder.Build(document, catalogue, new CellOffsets(byKey)) is BuildOutcome.Built built
-            && IsAlike(built.Beam.Model, beam.Model)
+            && built.Beam.Supports.Select(one => one.Row).SequenceEqual(beam.Supports.Select(one => one.Row))
                 ? built.Beam.Model
                 : null;
     }
-
-    /// <summary>Supports that changed places are another beam.</summary>
-    private static bool IsAlike(BeamModel altered, BeamModel typed) =>
-        altered.Supports.Zip(typed.Supports).All(pair =>
-            pair.First.Along == pair.Second.Along && pair.First.Across.GetType() == pair.Second.Across.GetType());
 }

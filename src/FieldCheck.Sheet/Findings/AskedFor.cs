@@ -26,10 +26,10 @@ internal static class AskedFor
                 Severity.Caution, MessageCodes.NotJudged, $"NOT JUDGED: {TextSafety.ForTerminal(text)}.");
         }
 
-        if (document.Tolerance is not null)
+        if (document.Tolerance is not null && beam.Uncertain.IsEmpty)
         {
             yield return new Message(
-                Severity.Note, MessageCodes.NotCarried, "The tolerances are kept; no figure carries a band from them.");
+                Severity.Note, MessageCodes.NotCarried, "The tolerances are kept; nothing measured takes them.");
         }
     }
 

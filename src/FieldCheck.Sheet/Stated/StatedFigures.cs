@@ -24,7 +24,13 @@ public sealed record StatedFigures(
     /// <param name="beam">The beam as read.</param>
     /// <param name="outcome">What came of solving it.</param>
     /// <param name="solver">Solves cases alone where need be.</param>
-    public static StatedFigures Of(BeamDocument document, BuiltBeam beam, BeamOutcome outcome, BeamSolver solver)
+    /// <param name="bands">How well reactions are known; null: taken as exact. Found only if something is stated.</param>
+    public static StatedFigures Of(
+        BeamDocument document,
+        BuiltBeam beam,
+        BeamOutcome outcome,
+        BeamSolver solver,
+        Lazy<ToleranceBands?>? bands = null)
     {
         ArgumentNullException.ThrowIfNull(document);
         ArgumentNullException.ThrowIfNull(beam);
@@ -41,7 +47,8 @@ public sealed record StatedFigures(
         }
 
         StatedComparables comparables = new(document, stands.Combinations, new CaseAnswers(beam, stands, solver));
-        ImmutableArray<StatedFigure> judged = [.. read.Select(figure => Judged(figure, comparables, beam))];
+        ImmutableArray<StatedFigure> judged =
+            [.. read.Select(figure => Judged(figure, comparables, beam, bands?.Value))];
         return new StatedFigures(
             judged, UnstatedReactions.Of(judged, comparables, beam), StatedBalances.Of(judged, beam));
     }
@@ -73,7 +80,8 @@ public sealed record StatedFigures(
         }
     }
 
-    private static StatedFigure Judged(StatedFigure figure, StatedComparables comparables, BuiltBeam beam)
+    private static StatedFigure Judged(
+        StatedFigure figure, StatedComparables comparables, BuiltBeam beam, ToleranceBands? bands)
     {
         return comparables.Find(figure.Entry, Computed) switch
         {
@@ -83,7 +91,8 @@ public sealed record StatedFigures(
                 Comparison = ReactionComparison.Of(
                     figure.Stated,
                     Computed(against),
-                    StatedAllowance.Of(figure.Entry, figure.Component, figure.HalfDigit, against, beam.Model)),
+                    StatedAllowance.Of(figure.Entry, figure.Component, figure.HalfDigit, against, beam.Model),
+                    StatedBand.Of(bands, figure, against, beam.Model)),
             },
             Reading<StatedAgainst>.Refused refused => figure with { Reason = refused.Text },
             _ => throw new System.Diagnostics.UnreachableException(),

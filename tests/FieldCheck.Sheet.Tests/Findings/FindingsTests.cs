@@ -185,9 +185,14 @@ public sealed class FindingsTests
     }
 
     [Fact]
-    public void Tolerances_AreKeptAndSaidSo() => Assert.Equal(
-        ["The tolerances are kept; no figure carries a band from them."],
-        Texts(Beams.Simple with { Tolerance = new() { Position = "1 in" } }, "not_carried"));
+    public void TolerancesThatNothingTakes_AreSaidSo()
+    {
+        BeamDocument intensity = Beams.TwoSpans with { Tolerance = new() { Load = "300 N" } };
+        BeamDocument places = Beams.Simple with { Tolerance = new() { Position = "1 in" } };
+
+        Assert.Equal(["The tolerances are kept; nothing measured takes them."], Texts(intensity, "not_carried"));
+        Assert.Empty(Texts(places, "not_carried"));
+    }
 
     private static string[] Texts(BeamDocument document, string code) =>
     [

@@ -1,0 +1,30 @@
+using FieldCheck.Mechanics.Checks;
+using FieldCheck.Mechanics.Model;
+
+namespace FieldCheck.Sheet.Stated;
+
+/// <summary>What the computed reaction beside a stated one may be.</summary>
+internal static class StatedBand
+{
+    /// <returns>The band; null where nothing is uncertain, or none can be given.</returns>
+    internal static Band? Of(
+        ToleranceBands? bands, StatedFigure figure, StatedAgainst against, BeamModel model)
+    {
+        if (bands is null)
+        {
+            return null;
+        }
+
+        ReactionBands? reaction = against.IsCase
+            ? bands.ReactionOfCase(IndexOf(model.Cases.Select(one => one.Name), against.Name), figure.Support)
+            : bands.Reaction(IndexOf(model.Combinations.Select(one => one.Name), against.Name), figure.Support);
+        return reaction?.Of(PartOf(figure.Component));
+    }
+
+    private static ReactionPart PartOf(ReactionComponent component) =>
+        component == ReactionComponent.Vertical ? ReactionPart.Vertical
+        : component == ReactionComponent.Horizontal ? ReactionPart.Horizontal
+        : ReactionPart.Moment;
+
+    private static int IndexOf(IEnumerable<string> names, string name) => names.ToList().IndexOf(name);
+}
