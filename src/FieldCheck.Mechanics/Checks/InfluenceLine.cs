@@ -76,9 +76,11 @@ internal sealed class InfluenceLine
 
     /// <summary>
     /// A range that ends exactly at the section: just left of it a load there is not counted, just right of it it is.
+    /// At an end of the beam that leaves a stretch of no length.
     /// </summary>
     private bool IsOutOfSight(Stretch stretch, double position) =>
         !_target.IsReaction && position == _target.Position
+        && stretch.From < stretch.To
         && (_target.Side == Side.Left ? stretch.To == position : stretch.From == position);
 
     private static void Take(double value, ref double low, ref double high)

@@ -92,7 +92,7 @@ internal sealed class InfluenceTable
             stretches.Add(whole with { From = target.Position });
         }
 
-        return new InfluenceLine([.. stretches.Where(one => one.To > one.From)], target);
+        return new InfluenceLine([.. stretches], target);
     }
 
     private double[] Fitted(ReadOnlySpan<BeamResponse?> answers)

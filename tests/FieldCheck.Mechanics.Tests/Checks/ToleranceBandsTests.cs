@@ -224,6 +224,21 @@ public sealed class ToleranceBandsTests
         Assert.Equal(6_000 * (1 - 2.2 / 6) - 6_000, shear.Low, Close);
     }
 
+    /// <summary>At the free end itself the load may stand just there: then it is felt just right of it.</summary>
+    [Fact]
+    public void LoadThatMayStandAtTheEnd_IsFeltThere()
+    {
+        BeamModel model = Beam([new Span(6, 1e7, 1e9)], [Support.Pin(1), Support.Roller(6)], new Load.Point(0, 6_000));
+        ToleranceBands bands = Of(model, new InputSpread.LoadPosition(First, 0.5), new InputSpread.LoadSize(First, 0.1));
+
+        Band shear = bands.At(0, 0).Right.Shear;
+        Band least = bands.Peaks(0).Single(peak => peak.Curve == Curve.Shear).Least;
+
+        Assert.Equal(-6_600, shear.Low, Close);
+        Assert.Equal(0, shear.High, Close);
+        Assert.Equal(-6_600, least.Low, Close);
+    }
+
     [Fact]
     public void BeamThatCanMove_HasNoBands() => Assert.Null(ToleranceBands.Find(
         new ToleranceProblem(
