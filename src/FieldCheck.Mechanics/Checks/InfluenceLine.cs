@@ -35,6 +35,24 @@ internal sealed class InfluenceLine
     internal (double Low, double High) RangeOfOne(double from, double to, bool along) =>
         along ? Range(from, to, 0, 1, 0) : Range(from, to, 1, 0, 0);
 
+    /// <summary>The steepest that the influence of a couple of one changes with its place in a range, jumps apart.</summary>
+    internal double SlopeOfCouple(double from, double to)
+    {
+        double steepest = 0;
+        foreach (Stretch stretch in _stretches)
+        {
+            if (stretch.From < to && stretch.To > from)
+            {
+                double[] c = stretch.Coefficients;
+                double start = c[7] + 2 * c[8] * stretch.Share(Math.Max(stretch.From, from));
+                double end = c[7] + 2 * c[8] * stretch.Share(Math.Min(stretch.To, to));
+                steepest = Math.Max(steepest, Math.Max(Math.Abs(start), Math.Abs(end)) / stretch.Unit);
+            }
+        }
+
+        return steepest;
+    }
+
     /// <summary>The integral of it over the beam, for loads that are spread.</summary>
     internal InfluenceIntegral Integral(bool along) =>
         _integrals[along ? 1 : 0] ??= new InfluenceIntegral(_stretches, along);

@@ -8,6 +8,7 @@ internal sealed class LoadBetween
 {
     private readonly List<Spread> _spreads = [];
     private readonly List<Spread> _points = [];
+    private readonly List<Spread> _couples = [];
 
     internal LoadBetween(SuperposedBands bands)
     {
@@ -35,7 +36,7 @@ internal sealed class LoadBetween
     /// <summary>Nodes, and the ends of every load or of the range they may lie in [m].</summary>
     internal ImmutableArray<double> Places { get; }
 
-    internal bool HasMovingCouple { get; private set; }
+    internal bool HasMovingCouple => _couples.Count > 0;
 
     /// <summary>
     /// The most intensity between two places, down and up for sign 1, up and down for -1; zero or greater [N/m].
@@ -44,6 +45,11 @@ internal sealed class LoadBetween
 
     /// <summary>The same of the forces that may stand strictly between, because they may move there [N].</summary>
     internal (double Down, double Up) Points(double from, double to, double sign) => Sum(_points, from, to, sign);
+
+    /// <summary>The size of all couples that may move in between [N·m].</summary>
+    internal double Couples(double from, double to) => _couples
+        .Where(couple => couple.From < to && couple.To > from)
+        .Sum(couple => Math.Max(Math.Abs(couple.Least), Math.Abs(couple.Most)));
 
     private static (double Down, double Up) Sum(List<Spread> loads, double from, double to, double sign)
     {
@@ -86,7 +92,12 @@ internal sealed class LoadBetween
                 break;
             case Load.Couple couple:
                 places.UnionWith(box is null ? [couple.Position] : [box.From.Low, box.From.High]);
-                HasMovingCouple |= box?.Moves ?? false;
+                if (box is { Moves: true })
+                {
+                    IEnumerable<double> sizes = box.Sizes.Select(size => size.Start * couple.Moment);
+                    _couples.Add(Of(box.From.Low, box.From.High, sizes, factor));
+                }
+
                 break;
         }
     }

@@ -74,9 +74,7 @@ internal sealed class PeakSearch
 
         double high = open.TryPeek(out _, out double rest) ? Math.Max(_best, -rest) : _best;
         bool isNear = high <= _best + 10 * Nearness * scale;
-        BandCertainty certainty = _loads.HasMovingCouple && _curve is not Curve.Shear ? BandCertainty.Estimate
-            : isNear ? BandCertainty.Exact
-            : BandCertainty.Bound;
+        BandCertainty certainty = isNear ? BandCertainty.Exact : BandCertainty.Bound;
         double low = Math.Min(_innerBest, _best);
         return new Band(low, high, certainty).AtBest(_bands.Certainty);
 
@@ -115,13 +113,27 @@ internal sealed class PeakSearch
                 return Math.Min(
                     gap.From.High + with * length + pointWith, gap.To.High + against * length + pointAgainst);
             case Curve.Moment:
-                double chord = higher + against * length * length / 8 + pointAgainst * length / 4;
-                return chord <= _best || pointAgainst + pointWith > 0
+                double couples = _loads.Couples(gap.From.Position, gap.To.Position);
+                double chord = higher + against * length * length / 8 + pointAgainst * length / 4
+                    + (couples == 0 ? 0 : couples * Drift(gap) * length);
+                return chord <= _best || pointAgainst + pointWith + couples > 0
                     ? chord
                     : Math.Min(chord, BySlope(gap, length, against, with));
             default:
                 return higher + Sag(gap, length, against + with, pointAgainst + pointWith, higher);
         }
+    }
+
+    /// <summary>
+    /// A couple that may stand between is moved to an end of the gap, which changes the moment at a section by this much a
+    /// metre at most: the slope of its influence is straight in its place and in that of the section.
+    /// </summary>
+    private double Drift(Gap gap)
+    {
+        (double from, double to) = (gap.From.Position, gap.To.Position);
+        return Math.Max(
+            _bands.Line(Target.At(from, Side.Right, Curve.Moment)).SlopeOfCouple(from, to),
+            _bands.Line(Target.At(to, Side.Left, Curve.Moment)).SlopeOfCouple(from, to));
     }
 
     /// <summary>How far a deflected line can leave its chord: by its curvature, and its kinks where shear deforms it.</summary>

@@ -48,6 +48,9 @@ internal sealed class SuperposedBands
 
     internal BandCertainty Certainty => _boxes.Any(box => box.IsCut) ? BandCertainty.Estimate : BandCertainty.Exact;
 
+    /// <summary>The influence line of a figure, where a load may move.</summary>
+    internal InfluenceLine Line(Target target) => _answers.Table!.Line(target);
+
     /// <summary>The band of a figure.</summary>
     internal Band Of(Target target)
     {
@@ -109,7 +112,7 @@ internal sealed class SuperposedBands
             return (low - typed, high - typed);
         }
 
-        line ??= _answers.Table!.Line(target);
+        line ??= Line(target);
         (double least, double most) = Range(box, line);
         return (Math.Min(low, least) - typed, Math.Max(high, most) - typed);
     }

@@ -126,6 +126,7 @@ public sealed class ToleranceBandsLawTests
             .. Enumerable.Range(0, 101).Select(i => model.Length * i / 100)
                 .Concat(model.Supports.Select(one => one.Position))
                 .Concat(model.Cases.SelectMany(one => one.Loads).SelectMany(Ends))
+                .Concat(inputs.Where(IsOfAPlace).SelectMany(input => RangeEnds(model, input)))
                 .Distinct()
                 .Order(),
         ];
@@ -140,6 +141,15 @@ public sealed class ToleranceBandsLawTests
             Assert.InRange(peak.Least.Low, low - 0.01 * size, low + Rounding * size);
         }
     });
+
+    private static bool IsOfAPlace(InputSpread input) =>
+        input is InputSpread.LoadPosition or InputSpread.LoadFrom or InputSpread.LoadTo;
+
+    private static double[] RangeEnds(BeamModel model, InputSpread input)
+    {
+        double typed = Typed(model, input);
+        return [Math.Max(0, typed - input.HalfWidth), Math.Min(model.Length, typed + input.HalfWidth)];
+    }
 
     private static double[] Ends(Load load) => load switch
     {
@@ -166,12 +176,12 @@ public sealed class ToleranceBandsLawTests
     private static IEnumerable<ImmutableArray<double>> Net(
         ImmutableArray<InputSpread> group, BeamModel model, double section)
     {
-        int places = group.Count(input => input is InputSpread.LoadPosition or InputSpread.LoadFrom or InputSpread.LoadTo);
+        int places = group.Count(IsOfAPlace);
         int steps = places > 1 ? 25 : 400;
         IEnumerable<ImmutableArray<double>> net = [[]];
         foreach (InputSpread input in group)
         {
-            double[] offsets = input is InputSpread.LoadPosition or InputSpread.LoadFrom or InputSpread.LoadTo
+            double[] offsets = IsOfAPlace(input)
                 ? Places(input, steps, section - Typed(model, input))
                 : [-input.HalfWidth, input.HalfWidth];
             net = [.. net.SelectMany(one => offsets.Select(offset => one.Add(offset)))];

@@ -239,6 +239,20 @@ public sealed class ToleranceBandsTests
         Assert.Equal(-6_600, least.Low, Close);
     }
 
+    /// <summary>C at a on a simple span: C·a/L just left of it, -C·(1 - a/L) just right.</summary>
+    [Fact]
+    public void CoupleThatMayMove_PeaksJustBesideIt()
+    {
+        ToleranceBands bands = Of(
+            Simple(6, new Load.Couple(2, 6_000)), new InputSpread.LoadPosition(First, 0.5), new InputSpread.LoadSize(First, 0.1));
+
+        PeakBand moment = bands.Peaks(0).Single(peak => peak.Curve == Curve.Moment);
+
+        Assert.Equal(6_600 * 2.5 / 6, moment.Greatest.High, 1);
+        Assert.Equal(-6_600 * (1 - 1.5 / 6), moment.Least.Low, 1);
+        Assert.Equal(BandCertainty.Exact, moment.Greatest.Certainty);
+    }
+
     [Fact]
     public void BeamThatCanMove_HasNoBands() => Assert.Null(ToleranceBands.Find(
         new ToleranceProblem(
