@@ -14,11 +14,9 @@ internal sealed class LoadCases
     private static readonly string[] Usual =
         ["dead", "live", "roof_live", "snow", "rain", "wind", "earthquake", "construction"];
 
-    private readonly ImmutableArray<string> _known;
-
     internal LoadCases(BeamDocument document)
     {
-        _known =
+        Known =
         [
             .. Usual
                 .Concat(document.Loads.Select(load => load.Case).OfType<string>())
@@ -28,11 +26,14 @@ internal sealed class LoadCases
         ];
     }
 
+    /// <summary>Every name that a case may be called by here.</summary>
+    internal ImmutableArray<string> Known { get; }
+
     /// <summary>What is wrong with a name that must be one of a case; null: nothing.</summary>
     internal string? Doubt(string name) =>
-        _known.Contains(name, StringComparer.Ordinal) || string.IsNullOrWhiteSpace(name)
+        Known.Contains(name, StringComparer.Ordinal) || string.IsNullOrWhiteSpace(name)
             ? null
-            : ProblemText.UnknownCase(name, _known);
+            : ProblemText.UnknownCase(name, Known);
 
     /// <summary>The cases that have loads, each in the order of its first.</summary>
     internal static ImmutableArray<LoadCase> Of(ImmutableArray<NamedLoad> loads) =>

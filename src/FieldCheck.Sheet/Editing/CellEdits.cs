@@ -18,6 +18,11 @@ internal static class CellEdits
             return new SheetChange(sheet with { Document = TypeOwnWeight(sheet.Document, place.Column, typed) });
         }
 
+        if (place.Block == FormBlock.Stated)
+        {
+            return new SheetChange(StatedEdits.Type(sheet, place, typed));
+        }
+
         int rows = sheet.RowsOf(place.Block);
         if (place.Row < 0 || place.Row > rows || (place.Row == rows && typed is null))
         {

@@ -1,6 +1,6 @@
 namespace FieldCheck.Sheet.Editing;
 
-/// <summary>The three blocks of the form, from the top.</summary>
+/// <summary>The blocks of the form, from the top; the last is shown in a view of its own.</summary>
 public enum FormBlock
 {
     /// <summary>The spans, left to right.</summary>
@@ -11,4 +11,7 @@ public enum FormBlock
 
     /// <summary>Own weight, then the loads in the order typed.</summary>
     Loads,
+
+    /// <summary>What is stated of the supports, from left to right.</summary>
+    Stated,
 }

@@ -26,6 +26,9 @@ public static partial class FormCells
             SupportCells.TextOf(document.Supports[place.Row], place.Column),
         { Block: FormBlock.Loads } when place.Row < document.Loads.Count =>
             LoadCells.TextOf(document.Loads[place.Row], place.Column),
+        { Block: FormBlock.Stated } => StatedRows.Of(document).ElementAtOrDefault(place.Row)?.Entry is int entry
+            ? StatedCells.TextOf(document.Stated[entry], place.Column)
+            : null,
         _ => null,
     };
 
@@ -36,6 +39,7 @@ public static partial class FormCells
         { IsOwnWeight: true, Column: FormColumn.Size } => OnOrOff,
         { Column: FormColumn.Kind } => SupportCells.Kinds,
         { Column: FormColumn.Acts } => SupportCells.Actions,
+        { Column: FormColumn.Basis } => StatedCells.Bases,
         _ => [],
     };
 
@@ -70,6 +74,9 @@ public static partial class FormCells
         {
             "span" => new FormPlace(FormBlock.Spans, number - 1, SpanCells.ColumnOf(last)),
             "support" => new FormPlace(FormBlock.Supports, number - 1, SupportCells.ColumnOf(last)),
+            "stated" => StatedRows.IndexOf(document, number - 1) is int index
+                ? new FormPlace(FormBlock.Stated, index, StatedCells.ColumnOf(last))
+                : null,
             _ => new FormPlace(FormBlock.Loads, number - 1, LoadCells.ColumnOf(last)),
         };
     }
@@ -82,6 +89,7 @@ public static partial class FormCells
             "span" => new FormPlace(FormBlock.Spans, 0, FormColumn.Length),
             "support" => new FormPlace(FormBlock.Supports, 0, FormColumn.Place),
             "load" => new FormPlace(FormBlock.Loads, 0, FormColumn.Size),
+            "stated" => new FormPlace(FormBlock.Stated, 0, FormColumn.Vertical),
             "self_weight" => new FormPlace(
                 FormBlock.Loads,
                 FormPlace.OwnWeightRow,
@@ -103,6 +111,6 @@ public static partial class FormCells
     }
 
     [GeneratedRegex(
-        @"^(?<table>span|support|load)\[(?<row>[0-9]+)\](\.(?<key>[a-z_]+))?$", RegexOptions.CultureInvariant)]
+        @"^(?<table>span|support|load|stated)\[(?<row>[0-9]+)\](\.(?<key>[a-z_]+))?$", RegexOptions.CultureInvariant)]
     private static partial Regex KeyOfRow();
 }

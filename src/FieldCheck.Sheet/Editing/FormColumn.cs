@@ -1,6 +1,6 @@
 namespace FieldCheck.Sheet.Editing;
 
-/// <summary>The columns of the three blocks.</summary>
+/// <summary>The columns of the blocks.</summary>
 public enum FormColumn
 {
     /// <summary>Length of a span.</summary>
@@ -44,4 +44,28 @@ public enum FormColumn
 
     /// <summary>What a load is.</summary>
     Note,
+
+    /// <summary>Stated vertical reaction.</summary>
+    Vertical,
+
+    /// <summary>Stated horizontal reaction.</summary>
+    Horizontal,
+
+    /// <summary>Stated moment.</summary>
+    Moment,
+
+    /// <summary>Combination or case that a figure is stated for, or which extreme it is.</summary>
+    Under,
+
+    /// <summary>Whether a figure is stated as service or factored.</summary>
+    Basis,
+
+    /// <summary>By how much a stated figure may differ.</summary>
+    Allow,
+
+    /// <summary>Where a figure is stated.</summary>
+    Source,
+
+    /// <summary>The support that a figure is stated of.</summary>
+    Support,
 }

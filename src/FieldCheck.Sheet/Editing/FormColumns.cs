@@ -14,12 +14,19 @@ public static class FormColumns
     private static readonly ImmutableArray<FormColumn> Loads =
         [FormColumn.Size, FormColumn.From, FormColumn.To, FormColumn.Case, FormColumn.Note];
 
+    private static readonly ImmutableArray<FormColumn> Stated =
+    [
+        FormColumn.Vertical, FormColumn.Horizontal, FormColumn.Moment, FormColumn.Under, FormColumn.Basis,
+        FormColumn.Allow, FormColumn.Source, FormColumn.Support,
+    ];
+
     /// <summary>The columns of a block, left to right.</summary>
     /// <param name="block">The block.</param>
     public static ImmutableArray<FormColumn> Of(FormBlock block) => block switch
     {
         FormBlock.Spans => Spans,
         FormBlock.Supports => Supports,
+        FormBlock.Stated => Stated,
         _ => Loads,
     };
 
@@ -38,6 +45,7 @@ public static class FormColumns
     {
         FormBlock.Spans => "span",
         FormBlock.Supports => "support",
+        FormBlock.Stated => "stated",
         _ => "load",
     };
 }

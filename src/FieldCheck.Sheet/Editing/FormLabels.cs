@@ -14,14 +14,22 @@ public static class FormLabels
     public static ImmutableArray<string?> Of(BeamDocument document)
     {
         ArgumentNullException.ThrowIfNull(document);
-        FormPositions positions = new(document.Spans);
-        double?[] places = document.Supports.All(support => FormPositions.NumberOf(support) is not null)
-            ? [.. document.Supports.Select(FormPositions.NumberOf)]
-            : [.. document.Supports.Select(positions.Of)];
+        double?[] places = PlacesOf(document);
         bool areKnown = places.All(place => place is not null);
-        int[] order = [.. Enumerable.Range(0, places.Length).OrderBy(row => places[row])];
+        ImmutableArray<int> order = InOrder(places);
         return [.. document.Supports.Select((support, row) =>
-            support.Label?.Trim() ?? (areKnown ? SupportLabels.Letter(Array.IndexOf(order, row)) : null))];
+            support.Label?.Trim() ?? (areKnown ? SupportLabels.Letter(order.IndexOf(row)) : null))];
+    }
+
+    /// <summary>
+    /// The labels of the supports from left to right, as far as their places are known; those without one left out.
+    /// </summary>
+    /// <param name="document">The beam.</param>
+    public static ImmutableArray<string> LeftToRight(BeamDocument document)
+    {
+        ArgumentNullException.ThrowIfNull(document);
+        ImmutableArray<string?> labels = Of(document);
+        return [.. InOrder(PlacesOf(document)).Select(row => labels[row]).OfType<string>()];
     }
 
     /// <summary>
@@ -33,6 +41,18 @@ public static class FormLabels
         ArgumentNullException.ThrowIfNull(document);
         return new FormPositions(document.Spans).Joints;
     }
+
+    private static double?[] PlacesOf(BeamDocument document)
+    {
+        FormPositions positions = new(document.Spans);
+        return document.Supports.All(support => FormPositions.NumberOf(support) is not null)
+            ? [.. document.Supports.Select(FormPositions.NumberOf)]
+            : [.. document.Supports.Select(positions.Of)];
+    }
+
+    private static ImmutableArray<int> InOrder(double?[] places) => places.All(place => place is not null)
+        ? [.. Enumerable.Range(0, places.Length).OrderBy(row => places[row])]
+        : [.. Enumerable.Range(0, places.Length)];
 
     /// <summary>The length that a load stands on [m]; null where that cannot be told.</summary>
     /// <param name="document">The beam.</param>

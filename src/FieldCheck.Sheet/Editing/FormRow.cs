@@ -21,6 +21,10 @@ public abstract record FormRow
     /// <param name="Entry">What stands in it.</param>
     public sealed record Load(LoadEntry Entry) : FormRow;
 
+    /// <summary>What is stated of a support.</summary>
+    /// <param name="Entry">What stands in it.</param>
+    public sealed record Stated(StatedEntry Entry) : FormRow;
+
     /// <summary>A row with nothing in it but, for a support, a kind: a pin where it is the first.</summary>
     /// <param name="document">The beam that it is for.</param>
     /// <param name="block">The block that it is for.</param>
@@ -28,6 +32,7 @@ public abstract record FormRow
     {
         FormBlock.Spans => new Span(new SpanEntry()),
         FormBlock.Supports => new Support(new SupportEntry { Kind = document.Supports.Count == 0 ? "pin" : "roller" }),
+        FormBlock.Stated => new Stated(new StatedEntry()),
         _ => new Load(new LoadEntry()),
     };
 
@@ -39,6 +44,7 @@ public abstract record FormRow
     {
         FormBlock.Spans => new Span(document.Spans[row]),
         FormBlock.Supports => new Support(document.Supports[row]),
+        FormBlock.Stated => new Stated(StatedRows.EntryAt(document, row)),
         _ => new Load(document.Loads[row]),
     };
 }

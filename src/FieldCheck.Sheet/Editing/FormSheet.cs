@@ -28,12 +28,16 @@ public sealed record FormSheet(BeamDocument Document, Rows<int> BareSizes)
         ],
     });
 
-    /// <summary>How many rows of the beam a block shows, own weight and the empty row not counted.</summary>
+    /// <summary>
+    /// How many rows of the beam a block shows, own weight and the empty row not counted; of what is stated, those of
+    /// supports of which nothing is stated count too.
+    /// </summary>
     /// <param name="block">The block.</param>
     public int RowsOf(FormBlock block) => block switch
     {
         FormBlock.Spans => Document.Spans.Count,
         FormBlock.Supports => Document.Supports.Count,
+        FormBlock.Stated => StatedRows.Of(Document).Length,
         _ => Document.Loads.Count,
     };
 }

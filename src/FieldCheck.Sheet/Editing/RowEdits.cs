@@ -8,6 +8,11 @@ internal static class RowEdits
 {
     internal static SheetChange Put(FormSheet sheet, int row, FormRow content)
     {
+        if (content is FormRow.Stated stated)
+        {
+            return new SheetChange(StatedEdits.Put(sheet, row, stated.Entry));
+        }
+
         FormSheet moved = Renumbered(sheet, BlockOf(content), old => old >= row ? old + 1 : old);
         BeamDocument document = moved.Document;
         switch (content)
@@ -30,6 +35,11 @@ internal static class RowEdits
 
     internal static SheetChange Copy(FormSheet sheet, FormBlock block, int row)
     {
+        if (block == FormBlock.Stated)
+        {
+            return new SheetChange(StatedEdits.Copy(sheet, row));
+        }
+
         SheetChange copied = Put(sheet, row + 1, CopyOf(sheet.Document, block, row));
         if (block != FormBlock.Loads || !sheet.BareSizes.Contains(row))
         {
@@ -42,6 +52,11 @@ internal static class RowEdits
 
     internal static SheetChange Delete(FormSheet sheet, FormBlock block, int row)
     {
+        if (block == FormBlock.Stated)
+        {
+            return new SheetChange(StatedEdits.Delete(sheet, row));
+        }
+
         int? Left(int old) => old == row ? null : old > row ? old - 1 : old;
 
         FormSheet moved = Renumbered(sheet, block, Left);
@@ -63,6 +78,11 @@ internal static class RowEdits
 
     internal static SheetChange Swap(FormSheet sheet, FormBlock block, int row)
     {
+        if (block == FormBlock.Stated)
+        {
+            return new SheetChange(StatedEdits.Swap(sheet, row));
+        }
+
         int? Swapped(int old) => old == row ? row + 1 : old == row + 1 ? row : old;
 
         FormSheet moved = Renumbered(sheet, block, Swapped);
@@ -81,6 +101,7 @@ internal static class RowEdits
         FormRow.Span => FormBlock.Spans,
         FormRow.Support => FormBlock.Supports,
         FormRow.Load => FormBlock.Loads,
+        FormRow.Stated => FormBlock.Stated,
         _ => throw new UnreachableException(),
     };
 
@@ -105,7 +126,8 @@ internal static class RowEdits
     private static BeamDocument AskOfSupports(BeamDocument document, Func<int, int?> row) =>
         document with { Ask = AskedCells.Renumber(document.Ask, FormColumns.RowName(FormBlock.Supports), row) };
 
-    private static FormSheet Renumbered(FormSheet sheet, FormBlock block, Func<int, int?> row) => new(
+    /// <summary>The sheet with new row numbers in all that goes by those of a block's table in the file.</summary>
+    internal static FormSheet Renumbered(FormSheet sheet, FormBlock block, Func<int, int?> row) => new(
         sheet.Document with
         {
             Ask = AskedCells.Renumber(sheet.Document.Ask, FormColumns.RowName(block), row),

@@ -19,8 +19,6 @@ internal static class RowsBegun
             document with { Combinations = With(document.Combinations, row.Row, new CombinationEntry()) },
         [KeyStep.Into { Key: "pattern" }, KeyStep.At row, ..] =>
             document with { Patterns = With(document.Patterns, row.Row, new PatternEntry()) },
-        [KeyStep.Into { Key: "stated" }, KeyStep.At row, ..] =>
-            document with { Stated = With(document.Stated, row.Row, new StatedEntry()) },
         _ => document,
     };
 
@@ -33,7 +31,6 @@ internal static class RowsBegun
         Rolling = Standing(
             [.. document.Rolling.Select(row => row with { Axles = Standing(row.Axles, new AxleEntry()) })],
             new RollingEntry()),
-        Stated = Standing(document.Stated, new StatedEntry()),
     };
 
     private static BeamDocument WithRolling(BeamDocument document, int row) =>

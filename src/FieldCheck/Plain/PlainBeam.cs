@@ -15,6 +15,7 @@ internal static class PlainBeam
         [
             PlainWords.Summary(form),
             .. PlainNames.Blocks.SelectMany(block => Enumerable.Range(0, form.Sheet.RowsOf(block))
+                .Where(row => !FormMoves.IsEmptyRow(form.Sheet, new FormPlace(block, row, default)))
                 .Select(row => Row(form, block, row))),
             form.Document.SelfWeight is null
                 ? "Own weight: off."

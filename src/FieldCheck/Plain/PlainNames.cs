@@ -10,7 +10,8 @@ namespace FieldCheck.Plain;
 internal static class PlainNames
 {
     /// <summary>The blocks, as their rows are named.</summary>
-    internal static ImmutableArray<FormBlock> Blocks { get; } = [FormBlock.Spans, FormBlock.Supports, FormBlock.Loads];
+    internal static ImmutableArray<FormBlock> Blocks { get; } =
+        [FormBlock.Spans, FormBlock.Supports, FormBlock.Loads, FormBlock.Stated];
 
     /// <summary>The block whose rows are called so; null where none is.</summary>
     /// <param name="word">As "load"; "loads" does as well.</param>
@@ -22,7 +23,7 @@ internal static class PlainNames
     }
 
     /// <summary>
-    /// A row by its number or, for a support, its label; one more than the last is the empty row. Null where there is
+    /// A row by its number or, for a support and what is stated of it, its label; one more than the last is the empty row. Null where there is
     /// none.
     /// </summary>
     /// <param name="sheet">The beam.</param>
@@ -30,20 +31,18 @@ internal static class PlainNames
     /// <param name="word">The number or label.</param>
     internal static int? Row(FormSheet sheet, FormBlock block, string word)
     {
-        if (block == FormBlock.Supports)
+        IEnumerable<string?> labels = block switch
         {
-            int named = FormLabels.Of(sheet.Document).ToList().FindIndex(label =>
-                word.Equals(label, StringComparison.OrdinalIgnoreCase));
-            if (named >= 0)
-            {
-                return named;
-            }
-        }
-
-        return int.TryParse(word, NumberStyles.None, CultureInfo.InvariantCulture, out int number)
+            FormBlock.Supports => FormLabels.Of(sheet.Document),
+            FormBlock.Stated => StatedRows.Of(sheet.Document).Select(row => row.Label),
+            _ => [],
+        };
+        int named = labels.ToList().FindIndex(label => word.Equals(label, StringComparison.OrdinalIgnoreCase));
+        return named >= 0 ? named
+            : int.TryParse(word, NumberStyles.None, CultureInfo.InvariantCulture, out int number)
             && number >= 1 && number <= sheet.RowsOf(block) + 1
-                ? number - 1
-                : null;
+            ? number - 1
+            : null;
     }
 
     /// <summary>The cell or key of a row that a text begins with, and what stands behind its name.</summary>
@@ -97,6 +96,7 @@ internal static class PlainNames
         (_, FormColumn.Place) => ["at", "place"],
         (_, FormColumn.From) => ["from", "at"],
         (_, FormColumn.Settles) => ["settles", "settlement"],
+        (_, FormColumn.Allow) => ["allow", "tolerance"],
         (FormBlock.Loads, FormColumn.Note) => ["note", "label"],
         _ => [FormColumns.Heading(column)],
     };

@@ -39,6 +39,11 @@ internal static class PlainQuestions
     private static string OfCell(ScreenState form, PlainAsk.Cell ask)
     {
         FormPlace place = ask.Place;
+        if (place.Block == FormBlock.Stated)
+        {
+            return $"{Words(place, FormWords.Head(form.Sheet, place.Block, place.Row))}{Standing(form, place)}? ";
+        }
+
         if (FormMoves.IsEmptyRow(form.Sheet, place))
         {
             string next = place.Block == FormBlock.Supports
@@ -74,6 +79,13 @@ internal static class PlainQuestions
         FormColumn.From => $"Place of {row}, or where it begins",
         FormColumn.To => $"Where {row} ends, if it is spread",
         FormColumn.Case => $"Case of {row}",
+        FormColumn.Vertical or FormColumn.Horizontal or FormColumn.Moment =>
+            $"{place.Column} stated of {row}",
+        FormColumn.Under => $"Stated of {row} for which combination or case, or max or min",
+        FormColumn.Basis => $"Stated of {row} as service, factored or unknown",
+        FormColumn.Allow => $"By how much it may differ at {row}",
+        FormColumn.Source => $"Where that is stated of {row}",
+        FormColumn.Support => "Of which support it is stated",
         _ => $"Note of {row}",
     };
 }

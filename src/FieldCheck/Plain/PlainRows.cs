@@ -55,11 +55,16 @@ internal static class PlainRows
     {
         if (PlainTokens.Of(text) is not [(string word, int end), ..] || PlainNames.Block(word) is not FormBlock block)
         {
-            return state.Say("Add what? A span, a support or a load, as: add load.");
+            return state.Say("Add what? A span, a support, a load or stated A, as: add load.");
         }
 
         FormColumn first = FormColumns.Of(block)[0];
         string rest = PlainTokens.Rest(text, end);
+        if (block == FormBlock.Stated)
+        {
+            return PlainStated.Add(state, rest);
+        }
+
         int rows = state.Form.Sheet.RowsOf(block);
         if (PlainTokens.After(rest, "after") is string after)
         {
@@ -107,8 +112,13 @@ internal static class PlainRows
 
         FormPlace to = at with { Row = isUp ? at.Row - 1 : at.Row + 1 };
         PlainState moved = PlainCells.Make(state, new Edit.SwapRows(at.Block, upper), to) with { Ask = null };
-        string name = FormColumns.RowName(at.Block);
-        return moved.Say($"It is row {to.Row + 1} of the {name}s now.", PlainWords.Outcome(moved.Form));
+        if (at.Block == FormBlock.Stated && moved.Form.Document == state.Form.Document)
+        {
+            return state.Say("Stated rows stand in the order of their supports.");
+        }
+
+        string rows = at.Block == FormBlock.Stated ? "what is stated" : $"the {FormColumns.RowName(at.Block)}s";
+        return moved.Say($"It is row {to.Row + 1} of {rows} now.", PlainWords.Outcome(moved.Form));
     });
 
     private static PlainStep OnRow(
@@ -123,11 +133,13 @@ internal static class PlainRows
 
         FormSheet sheet = state.Form.Sheet;
         return PlainNames.Row(sheet, block, which) is int row && row < sheet.RowsOf(block)
+            && !FormMoves.IsEmptyRow(sheet, new FormPlace(block, row, default))
             ? run(new FormPlace(block, row, FormColumns.Of(block)[0]), PlainTokens.Rest(text, end))
             : state.Say(NoRow(sheet, block, which));
     }
 
-    private static PlainStep Ask(PlainState state, FormPlace place) =>
+    /// <summary>Asks the cells of a row, from one of them on.</summary>
+    internal static PlainStep Ask(PlainState state, FormPlace place) =>
         (state with { Ask = new PlainAsk.Cell(place, PlainWalk.Row) }).Say();
 
     private static PlainStep Insert(PlainState state, FormPlace place)
@@ -139,6 +151,14 @@ internal static class PlainRows
     private static string NoRow(FormSheet sheet, FormBlock block, string word)
     {
         string name = FormColumns.RowName(block);
+        if (block == FormBlock.Stated)
+        {
+            string[] labels = [.. StatedRows.Of(sheet.Document).Select(row => row.Label).OfType<string>().Distinct()];
+            return labels.Contains(word, StringComparer.OrdinalIgnoreCase)
+                ? $"Nothing is stated of {word}."
+                : $"No support is called {word}. There {(labels.Length == 1 ? "is" : "are")} {string.Join(", ", labels)}.";
+        }
+
         string there = block == FormBlock.Supports && sheet.RowsOf(block) > 0
             ? string.Join(", ", FormLabels.Of(sheet.Document).Select((label, row) =>
                 label ?? (row + 1).ToString(CultureInfo.InvariantCulture)))

@@ -12,6 +12,9 @@ internal enum PlainWalk
     /// <summary>The next one that a beam needs: lengths, supports, loads.</summary>
     Beam,
 
+    /// <summary>The vertical figure stated of the next support.</summary>
+    Stated,
+
     /// <summary>The next one that the preset asks for.</summary>
     Asked,
 }

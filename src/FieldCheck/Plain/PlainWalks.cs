@@ -30,6 +30,9 @@ internal static class PlainWalks
         PlainAsk.Cell { Walk: PlainWalk.Row } cell => FormMoves.IsEmptyRow(form.Sheet, cell.Place)
             ? null
             : On(InRow(FormMoves.ColumnsOf(cell.Place), cell.Place), cell.Walk),
+        PlainAsk.Cell { Walk: PlainWalk.Stated } cell => cell.Place.Row + 1 < form.Sheet.RowsOf(FormBlock.Stated)
+            ? On(cell.Place with { Row = cell.Place.Row + 1 }, cell.Walk)
+            : null,
         PlainAsk.Cell { Walk: PlainWalk.Beam } cell => On(InBeam(form, cell.Place), cell.Walk),
         _ => null,
     };

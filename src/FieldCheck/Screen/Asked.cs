@@ -48,7 +48,13 @@ internal static class Asked
     /// <param name="cell">The cell.</param>
     internal static ScreenState At(ScreenState state, AskedCell cell) => cell switch
     {
-        { Place: FormPlace place } => state with { Focus = place, TabStart = null, Overlay = null },
+        { Place: FormPlace place } => state with
+        {
+            Focus = place,
+            View = FormMoves.ViewOf(place.Block),
+            TabStart = null,
+            Overlay = null,
+        },
         { Page: DetailPage page } => state with
         {
             Overlay = new Overlay.Details(page, LineOf(state.Document, page, cell.Key)),

@@ -23,6 +23,14 @@ internal static class CellHints
             FormColumn.Size => "12, 12/m spread, 3..6/m varies, 5 kNm turns, 1.2t, 12 psf * 5 ft",
             FormColumn.From => "where it stands or begins: 0.6, A + 4 ft, mid 1",
             FormColumn.To => "where it ends; empty for a load at one place",
+            FormColumn.Vertical => "force stated upward: 10.3, 2250 lbf; held down: -1.2",
+            FormColumn.Horizontal => "force stated to the right: 3; to the left: -3",
+            FormColumn.Moment => "moment stated counter-clockwise: 5; clockwise: -5",
+            FormColumn.Under => "the combination or case it is stated for, or max or min of all",
+            FormColumn.Basis => "Space: service, factored, unknown (is not judged then)",
+            FormColumn.Allow => "how far off it may be: 2 %, 0.5 kN; empty: 2 %",
+            FormColumn.Source => "where it is stated: hire firm's sheet, rev B",
+            FormColumn.Support => "the support it is stated of, by its letter or name",
             FormColumn.Case => "dead live roof_live snow rain wind earthquake construction, other",
             _ => "what it is",
         };
@@ -31,6 +39,7 @@ internal static class CellHints
     /// <param name="place">The cell.</param>
     internal static string? OfMissing(FormPlace place) => place.Column
         is FormColumn.Length or FormColumn.Place or FormColumn.Kind or FormColumn.Size or FormColumn.From
+        or FormColumn.Vertical or FormColumn.Support
             ? Of(place)
             : null;
 }

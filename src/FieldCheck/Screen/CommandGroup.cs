@@ -3,6 +3,9 @@ namespace FieldCheck.Screen;
 /// <summary>Where a command works, and under which heading it is listed.</summary>
 internal enum CommandGroup
 {
+    /// <summary>In the form of the Beam view alone.</summary>
+    Form,
+
     /// <summary>In the form, on its cells.</summary>
     Cell,
 
@@ -14,6 +17,9 @@ internal enum CommandGroup
 
     /// <summary>In the Working view.</summary>
     Working,
+
+    /// <summary>In the Stated view alone; what it shares with the form of the Beam view is under that.</summary>
+    Stated,
 
     /// <summary>In every view.</summary>
     Beam,

@@ -107,7 +107,7 @@ internal static class Commands
             {
                 Draft = dropped with { WasOffered = true },
                 Focus = dropped.Place,
-                View = ScreenView.Beam,
+                View = FormMoves.ViewOf(dropped.Place.Block),
             };
         }
 
@@ -120,9 +120,13 @@ internal static class Commands
         ? Shown(state with { History = state.History.Redo() }, step, "Done again")
         : state with { Notice = new Notice("Nothing to do again.") };
 
+    // A view with cells gives way to the one with the cell that changed.
     private static ScreenState Shown(ScreenState state, HistoryStep step, string what) => state with
     {
         Focus = FormMoves.Within(state.Sheet, step.Place ?? state.Focus),
+        View = step.Place is FormPlace place && state.View == FormMoves.ViewOf(state.Focus.Block)
+            ? FormMoves.ViewOf(place.Block)
+            : state.View,
         TabStart = null,
         Notice = new Notice($"{what}: {step.Name}."),
     };

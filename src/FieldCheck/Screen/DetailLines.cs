@@ -13,12 +13,13 @@ internal static class DetailLines
         "length", "to", "section", "material",
         "kind", "joint", "at", "label", "acts", "settlement", "surface", "stiffness",
         "case", "from", "force", "intensity", "intensity_end", "pressure", "pressure_end", "width", "total", "moment",
+        "vertical", "horizontal", "combination", "extreme", "basis", "tolerance", "source",
     ];
 
     /// <summary>The lines of a page.</summary>
     /// <param name="document">The beam.</param>
     /// <param name="page">The page.</param>
-    /// <returns>At least one line.</returns>
+    /// <returns>At least one line; none of what is stated, all of which stands in columns.</returns>
     internal static ImmutableArray<DetailLine> Of(BeamDocument document, DetailPage page) => page.Block switch
     {
         FormBlock.Spans =>
@@ -37,6 +38,7 @@ internal static class DetailLines
         ],
         FormBlock.Supports => [.. OfRow(document, "support", page.Row, Fields.Support)],
         FormBlock.Loads => [.. OfRow(document, "load", page.Row, Fields.Load)],
+        FormBlock.Stated => [],
         _ => OfBeam(document),
     };
 
@@ -59,7 +61,7 @@ internal static class DetailLines
     /// <summary>True: the key of a row stands in a column of the form.</summary>
     /// <param name="key">The key path.</param>
     internal static bool HasColumn(string key) =>
-        key.Split('[', '.')[0] is "span" or "support" or "load" or "self_weight" && InColumns.Contains(key.Split('.')[^1]);
+        key.Split('[', '.')[0] is "span" or "support" or "load" or "self_weight" or "stated" && InColumns.Contains(key.Split('.')[^1]);
 
     /// <summary>The line that the person is on.</summary>
     /// <param name="document">The beam.</param>
@@ -92,7 +94,6 @@ internal static class DetailLines
         .. OfRows(document, "rolling", document.Rolling.Count, Fields.Rolling, "label"),
         .. document.Rolling.SelectMany((rolling, row) =>
             OfRows(document, $"rolling[{Number(row + 1)}].axles", rolling.Axles.Count, Fields.Axle, "offset")),
-        .. OfRows(document, "stated", document.Stated.Count, Fields.Stated, "support"),
         .. OfTable(document, "limits", Fields.Limits),
         .. Cases(document).Select(name =>
             Line(document, KeyPath.Top.Into("limits").Into("deflection_cases").Into(name).ToString())),

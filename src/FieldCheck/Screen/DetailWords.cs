@@ -32,7 +32,6 @@ internal static class DetailWords
     {
         "hinge" => Fields.Hinge.First(field => field.Key == "at").Wanted,
         "pattern" => Fields.Pattern.First(field => field.Key == "case").Wanted,
-        "stated" => Fields.Stated.First(field => field.Key == "support").Wanted,
         _ => null,
     };
 

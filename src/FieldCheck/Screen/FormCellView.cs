@@ -68,6 +68,8 @@ internal sealed class FormCellView
             FormColumn.From => document.Loads[place.Row].Kind == "distributed" ? "0" : null,
             FormColumn.To => document.Loads[place.Row].Kind == "distributed" ? "end" : "-",
             FormColumn.Case => "live",
+            FormColumn.Allow => "2 %",
+            FormColumn.Under or FormColumn.Basis => "-",
             _ => null,
         };
     }

@@ -41,7 +41,7 @@ internal static class FormKeys
 
         string stands = FormCells.TextOf(state.Document, state.Focus) ?? "";
         int next = words.IndexOf(stands.Split(' ')[0]) + 1;
-        bool mayBeEmpty = state.Focus.Column == FormColumn.Acts;
+        bool mayBeEmpty = state.Focus.Column is FormColumn.Acts or FormColumn.Basis;
         return FormEdits.Type(state, next < words.Length ? words[next] : mayBeEmpty ? "" : words[0]);
     }
 

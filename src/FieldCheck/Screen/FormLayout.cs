@@ -8,9 +8,14 @@ internal static class FormLayout
 {
     private static readonly ImmutableArray<FormBlock> Blocks = [FormBlock.Spans, FormBlock.Supports, FormBlock.Loads];
 
-    /// <summary>How many lines show every row of every block.</summary>
+    /// <summary>How many lines show every row of every block of the Beam view.</summary>
     /// <param name="sheet">The beam.</param>
-    internal static int HeightOf(FormSheet sheet) => Blocks.Sum(block => 1 + AllRows(sheet, block));
+    internal static int HeightOf(FormSheet sheet) => Blocks.Sum(block => HeightOf(sheet, block));
+
+    /// <summary>How many lines show every row of a block.</summary>
+    /// <param name="sheet">The beam.</param>
+    /// <param name="block">The block.</param>
+    internal static int HeightOf(FormSheet sheet, FormBlock block) => 1 + AllRows(sheet, block);
 
     /// <summary>The blocks that are seen in so many lines, a heading for each.</summary>
     /// <param name="sheet">The beam.</param>
@@ -18,7 +23,7 @@ internal static class FormLayout
     /// <param name="height">The lines; 1 or more. In one line there is no heading.</param>
     internal static ImmutableArray<BlockWindow> Of(FormSheet sheet, FormPlace focus, int height)
     {
-        if (height < 2 * Blocks.Length)
+        if (height < 2 * Blocks.Length || focus.Block == FormBlock.Stated)
         {
             return [Window(sheet, focus, focus.Block, Math.Max(height - 1, 1))];
         }
@@ -63,7 +68,7 @@ internal static class FormLayout
         if (block == focus.Block)
         {
             // One row below the person's is seen too where there is room for it.
-            int last = Math.Min(focus.Row + (shown > 2 ? 1 : 0), sheet.RowsOf(block));
+            int last = Math.Min(focus.Row + (shown > 2 ? 1 : 0), FormMoves.LastRow(sheet, block));
             first = Math.Max(top, last - shown + 1);
         }
         else if (block == FormBlock.Loads && shown < all && sheet.RowsOf(block) > 0
@@ -77,7 +82,7 @@ internal static class FormLayout
     }
 
     private static int AllRows(FormSheet sheet, FormBlock block) =>
-        sheet.RowsOf(block) + (block == FormBlock.Loads ? 2 : 1);
+        FormMoves.LastRow(sheet, block) + (block == FormBlock.Loads ? 2 : 1);
 
     private static bool IsOwnWeightOn(FormSheet sheet) => sheet.Document.SelfWeight is not null;
 }

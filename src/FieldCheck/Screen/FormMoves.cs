@@ -15,27 +15,44 @@ internal static class FormMoves
     internal static ImmutableArray<FormColumn> ColumnsOf(FormPlace place) =>
         place.IsOwnWeight ? OwnWeightColumns : FormColumns.Of(place.Block);
 
-    /// <summary>True: it is the empty row at the end of its block.</summary>
-    internal static bool IsEmptyRow(FormSheet sheet, FormPlace place) => place.Row == sheet.RowsOf(place.Block);
+    /// <summary>True: it is a row that typing makes: the one at the end of its block, or of a support without figures.</summary>
+    internal static bool IsEmptyRow(FormSheet sheet, FormPlace place) => place.Block == FormBlock.Stated
+        ? !StatedRows.IsStated(sheet.Document, place.Row)
+        : place.Row == sheet.RowsOf(place.Block);
+
+    /// <summary>The last row of a block that can be typed in. What is stated goes by the supports, so none comes after.</summary>
+    internal static int LastRow(FormSheet sheet, FormBlock block) =>
+        block == FormBlock.Stated ? Math.Max(sheet.RowsOf(block) - 1, 0) : sheet.RowsOf(block);
+
+    /// <summary>The view that a block is shown in.</summary>
+    internal static ScreenView ViewOf(FormBlock block) => block == FormBlock.Stated ? ScreenView.Stated : ScreenView.Beam;
+
+    /// <summary>Where what is stated begins: at the first support of which nothing is.</summary>
+    internal static FormPlace FirstToState(FormSheet sheet)
+    {
+        int rows = sheet.RowsOf(FormBlock.Stated);
+        int open = Enumerable.Range(0, rows).FirstOrDefault(row => !StatedRows.IsStated(sheet.Document, row));
+        return new FormPlace(FormBlock.Stated, open, FormColumn.Vertical);
+    }
 
     /// <summary>The nearest cell that there is; for when rows have gone.</summary>
     internal static FormPlace Within(FormSheet sheet, FormPlace place) => OnColumn(place with
     {
-        Row = Math.Clamp(place.Row, TopRow(place.Block), sheet.RowsOf(place.Block)),
+        Row = Math.Clamp(place.Row, TopRow(place.Block), LastRow(sheet, place.Block)),
     });
 
     /// <summary>One row up or down, from block to block.</summary>
     internal static FormPlace Vertical(FormSheet sheet, FormPlace place, bool down)
     {
         int row = place.Row + (down ? 1 : -1);
-        if (row >= TopRow(place.Block) && row <= sheet.RowsOf(place.Block))
+        if (row >= TopRow(place.Block) && row <= LastRow(sheet, place.Block))
         {
             return OnColumn(place with { Row = row });
         }
 
         FormBlock? block = Neighbour(place.Block, down);
         return block is FormBlock other
-            ? AtColumnIndex(new FormPlace(other, down ? TopRow(other) : sheet.RowsOf(other), default), IndexOf(place))
+            ? AtColumnIndex(new FormPlace(other, down ? TopRow(other) : LastRow(sheet, other), default), IndexOf(place))
             : place;
     }
 
@@ -56,7 +73,7 @@ internal static class FormMoves
     /// <summary>Down by Enter: back to a column; from the empty row to the next block's first row.</summary>
     internal static FormPlace Enter(FormSheet sheet, FormPlace place, FormColumn back)
     {
-        if (!IsEmptyRow(sheet, place))
+        if (place.Row < LastRow(sheet, place.Block))
         {
             return OnColumn(place with { Row = place.Row + 1, Column = back });
         }

@@ -24,7 +24,7 @@ internal sealed class FormPicture
         _state = state;
         _cells = new FormCellView(state);
         _width = width;
-        _head = HeadWidth(state.Sheet);
+        _head = HeadWidth(state);
     }
 
     /// <summary>The form in so many lines; its cursor stands in the cell the person is on.</summary>
@@ -46,6 +46,10 @@ internal sealed class FormPicture
 
         return new Picture([.. picture._lines.Take(height)], picture._cursor);
     }
+
+    private static int HeadWidth(ScreenState state) => state.View == ScreenView.Stated
+        ? StatedRows.Of(state.Document).Select(row => TextColumns.Of(row.Label ?? "?")).Append(1).Max()
+        : HeadWidth(state.Sheet);
 
     private static int HeadWidth(FormSheet sheet) => FormLabels.Of(sheet.Document)
         .Select(label => TextColumns.Of(label ?? ""))
@@ -126,7 +130,8 @@ internal sealed class FormPicture
         bool isEmpty = FormMoves.IsEmptyRow(_state.Sheet, first);
         if (isEmpty && !isHere)
         {
-            return line.Add($" (type here to add a {FormColumns.RowName(block)})", Role.Faint, new LinkTarget.Cell(first)).End();
+            string hint = block == FormBlock.Stated ? "nothing stated yet" : $"type here to add a {FormColumns.RowName(block)}";
+            return line.Add($" ({hint})", Role.Faint, new LinkTarget.Cell(first)).End();
         }
 
         if (first.IsOwnWeight)

@@ -9,11 +9,13 @@ namespace FieldCheck.Screen;
 internal static class FormWords
 {
     /// <summary>What stands at the left of a row: its number, a support's letter, "+" for the empty row.</summary>
+    /// <remarks>Of what is stated, the letter of its support, and "?" where the file names none.</remarks>
     /// <param name="sheet">The beam.</param>
     /// <param name="block">The block.</param>
     /// <param name="row">The row.</param>
     internal static string Head(FormSheet sheet, FormBlock block, int row) =>
         row == FormPlace.OwnWeightRow ? ""
+        : block == FormBlock.Stated ? StatedRows.Of(sheet.Document).ElementAtOrDefault(row)?.Label ?? "?"
         : row >= sheet.RowsOf(block) ? "+"
         : block == FormBlock.Supports ? Label(sheet.Document, row)
         : Number(row);
@@ -24,6 +26,7 @@ internal static class FormWords
     /// <param name="row">The row.</param>
     internal static string Row(FormSheet sheet, FormBlock block, int row) =>
         row == FormPlace.OwnWeightRow ? "own weight"
+        : block == FormBlock.Stated ? $"stated {Head(sheet, block, row)}{Turn(sheet, row)}"
         : row >= sheet.RowsOf(block) ? $"new {FormColumns.RowName(block)}"
         : $"{FormColumns.RowName(block)} {Head(sheet, block, row)}";
 
@@ -51,6 +54,14 @@ internal static class FormWords
     {
         ImmutableArray<string?> labels = FormLabels.Of(document);
         return labels[row] ?? Number(row);
+    }
+
+    // Of several rows of one support, which.
+    private static string Turn(FormSheet sheet, int row)
+    {
+        string label = Head(sheet, FormBlock.Stated, row);
+        int before = Enumerable.Range(0, row).Count(other => Head(sheet, FormBlock.Stated, other) == label);
+        return before == 0 ? "" : " " + Number(before);
     }
 
     private static string Number(int row) => string.Create(

@@ -63,6 +63,23 @@ internal static class HelpLines
         $"{table.KeyOf(CommandName.SaveWorking)} saves the full form as a text file.",
     ];
 
+    /// <summary>How stated figures are judged.</summary>
+    /// <param name="table">The commands.</param>
+    internal static ImmutableArray<string> JudgingWhatIsStated(CommandTable table) =>
+    [
+        "HOW TO JUDGE WHAT A SUPPLIER STATES",
+        "Type each figure beside its support: 10.3, 2250 lbf;",
+        "  -1.2 is held down. Enter goes to the next support.",
+        "Stated for more than one combination: a row for each;",
+        $"  {table.KeyOf(CommandName.CopyRow)} copies one, its name goes under \"under\".",
+        "basis: service or factored, by Space; unknown is not",
+        "  judged. allow: how far off it may be, 2 % if empty.",
+        "LOW: the support gets more than stated, the unsafe side.",
+        "HIGH: it gets less. AGREES and WITHIN BAND: as stated.",
+        "Below: whether the stated figures carry the loads.",
+        "A row emptied of its last figure is taken out.",
+    ];
+
     /// <summary>All lines for a view: how it is done, then the keys; or of the keys those with certain words.</summary>
     /// <param name="table">The commands.</param>
     /// <param name="view">The view.</param>

@@ -13,8 +13,9 @@ internal static class KeyList
         page.Append("Made from the program's own table of commands; a test fails where the two differ.\n");
         page.Append("`^D` is Ctrl and D. `/ c` is the menu: a slash, then the letter.\n"
             + "The name in the last column binds the command to other keys: see [settings.md](settings.md).\n");
-        Table(page, CommandGroup.Cell, "In the form: cells");
-        Table(page, CommandGroup.Row, "In the form: rows");
+        Table(page, CommandGroup.Cell, "In the form and the Stated view: cells");
+        Table(page, CommandGroup.Row, "In the form and the Stated view: rows");
+        Table(page, CommandGroup.Form, "In the form alone");
         foreach (ScreenView view in ScreenViews.All.Where(view => view != ScreenView.Beam))
         {
             Table(page, ScreenViews.Of(view).Groups[0], $"In the {view} view");

@@ -20,14 +20,7 @@ internal static partial class ResultsPicture
     internal static ImmutableArray<PictureLine> Of(ScreenState state, int width, int height)
     {
         bool isOld = state.Age == ResultsAge.BeforeThisCell;
-        ImmutableArray<string> lines = state.Shown.Beam is null
-            ? Unread(state, width)
-            : ResultsPanel.Lines(
-                state.Shown,
-                Math.Max(width, NarrowestPanel),
-                Math.Max(height, LowestPanel),
-                state.Age,
-                state.CombinationShown);
+        ImmutableArray<string> lines = All(state, width, height);
         return
         [
             .. lines.Take(height).Select((line, index) =>
@@ -35,6 +28,19 @@ internal static partial class ResultsPicture
             .. Enumerable.Repeat(LineWriter.Line("", width), Math.Max(height - lines.Length, 0)),
         ];
     }
+
+    /// <summary>The results as text, as much of them as there is room for.</summary>
+    /// <param name="state">The state.</param>
+    /// <param name="width">Columns; 1 or more.</param>
+    /// <param name="height">Lines; 0 or more.</param>
+    internal static ImmutableArray<string> All(ScreenState state, int width, int height) => state.Shown.Beam is null
+        ? Unread(state, width)
+        : ResultsPanel.Lines(
+            state.Shown,
+            Math.Max(width, NarrowestPanel),
+            Math.Max(height, LowestPanel),
+            state.Age,
+            state.CombinationShown);
 
     private static string WithWayToAll(ScreenState state, string line) =>
         line.StartsWith("..", StringComparison.Ordinal) && line.EndsWith(" more", StringComparison.Ordinal)
@@ -80,7 +86,11 @@ internal static partial class ResultsPicture
         yield return line;
     }
 
-    private static PictureLine Coloured(string text, int width, bool isFaint)
+    /// <summary>A line of results, the words in it that matter standing out.</summary>
+    /// <param name="text">The line.</param>
+    /// <param name="width">Columns; 1 or more.</param>
+    /// <param name="isFaint">True: its figures are of the beam before what is being typed.</param>
+    internal static PictureLine Coloured(string text, int width, bool isFaint)
     {
         LineWriter line = new(width);
         int from = 0;
@@ -95,12 +105,14 @@ internal static partial class ResultsPicture
 
     private static Role RoleOf(string word) => word switch
     {
-        "up to date" => Role.Good,
-        "CAN MOVE" or "LIFTS" => Role.Bad,
+        "up to date" or "AGREES" or "WITHIN BAND" => Role.Good,
+        "CAN MOVE" or "LIFTS" or "LOW" => Role.Bad,
         _ => Role.Warn,
     };
 
     [GeneratedRegex(
-        @"\b(up to date|before this cell|cells? to mend|waiting for|CAN MOVE|LIFTS)\b", RegexOptions.CultureInvariant)]
+        @"\b(up to date|before this cell|cells? to mend|waiting for|CAN MOVE|LIFTS|AGREES|WITHIN BAND|LOW|HIGH|NOT JUDGED|"
+            + @"DOES NOT CLOSE|not stated)\b",
+        RegexOptions.CultureInvariant)]
     private static partial Regex Verdicts();
 }

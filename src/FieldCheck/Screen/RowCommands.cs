@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+using FieldCheck.Sheet.Document;
 using FieldCheck.Sheet.Editing;
 using FieldCheck.Sheet.Reading;
 
@@ -49,7 +51,9 @@ internal static class RowCommands
 
         FormPlace added = state.Focus with { Row = state.Focus.Row + 1 };
         added = FormMoves.RowEnd(added, last: false);
-        FormRow blank = FormRow.Blank(state.Document, added.Block);
+        FormRow blank = added.Block == FormBlock.Stated
+            ? new FormRow.Stated(new StatedEntry { Support = StatedRows.EntryAt(state.Document, state.Focus.Row).Support })
+            : FormRow.Blank(state.Document, added.Block);
         return FormEdits.Make(state, new Edit.PutRow(added.Row, blank), added) with { Focus = added };
     }
 
@@ -81,25 +85,46 @@ internal static class RowCommands
 
         FormBlock block = StepNames.BlockOf(row);
         int at = block == state.Focus.Block ? Math.Max(state.Focus.Row, 0) : state.Sheet.RowsOf(block);
-        FormPlace place = new(block, at, FormColumns.Of(block)[0]);
-        return FormEdits.Make(state, new Edit.PutRow(at, row), place) with { Focus = place };
+        Edit put = new Edit.PutRow(at, row);
+        FormPlace place = new(block, RowPut(state, at, row), FormColumns.Of(block)[0]);
+        return FormEdits.Make(state, put, place) with { Focus = place, View = FormMoves.ViewOf(block) };
+    }
+
+    // What is stated goes to its support, wherever the person is.
+    private static int RowPut(ScreenState state, int at, FormRow row)
+    {
+        BeamDocument after = Editor.Apply(state.Sheet, new Edit.PutRow(at, row)).Document;
+        int same = after.Stated.Zip(state.Document.Stated).TakeWhile(pair => pair.First == pair.Second).Count();
+        return row is FormRow.Stated ? StatedRows.IndexOf(after, same) ?? at : at;
     }
 
     private static ScreenState Swap(ScreenState state, int upper, int to)
     {
         FormPlace place = state.Focus with { Row = to };
+        if (place.Block == FormBlock.Stated && !IsPair(state, upper))
+        {
+            return state with { Notice = new Notice("Stated rows stand in the order of their supports.") };
+        }
+
         ScreenState swapped = FormEdits.Make(state, new Edit.SwapRows(state.Focus.Block, upper), place);
         return swapped.Sheet == state.Sheet && !IsPair(state, upper) ? state : swapped with { Focus = place };
     }
 
     private static bool IsPair(ScreenState state, int upper) =>
-        upper >= 0 && upper + 1 < state.Sheet.RowsOf(state.Focus.Block);
+        upper >= 0 && upper + 1 < state.Sheet.RowsOf(state.Focus.Block)
+        && (state.Focus.Block != FormBlock.Stated || AreOfOneSupport(state.Document, upper));
+
+    private static bool AreOfOneSupport(BeamDocument document, int upper)
+    {
+        ImmutableArray<StatedRow> rows = StatedRows.Of(document);
+        return string.Equals(rows[upper].Label, rows[upper + 1].Label, StringComparison.OrdinalIgnoreCase);
+    }
 
     private static ScreenState NextMarked(ScreenState state)
     {
         if (CellProblems.Next(state.Settled, state.Focus) is FormPlace place)
         {
-            return state with { Focus = place, TabStart = null };
+            return state with { Focus = place, View = FormMoves.ViewOf(place.Block), TabStart = null };
         }
 
         if (state.Settled.Problems is not [Problem problem, ..])

@@ -27,8 +27,19 @@ internal sealed record ScreenState
     /// <summary>What comes of the beam with what is just being typed; null while nothing is.</summary>
     internal Calculation? Tried { get; init; }
 
-    /// <summary>The cell that the person is on.</summary>
-    internal required FormPlace Focus { get; init; }
+    /// <summary>The cell that the person is on: each of the two views that have cells keeps its own.</summary>
+    internal required FormPlace Focus
+    {
+        get => View == ScreenView.Stated ? StatedFocus ?? FormMoves.FirstToState(Sheet) : FormFocus;
+        init
+        {
+            FormFocus = value.Block == FormBlock.Stated ? FormFocus : value;
+            StatedFocus = value.Block == FormBlock.Stated ? value : StatedFocus;
+        }
+    }
+
+    /// <summary>The first line seen of what comes of the stated figures, counted from 0.</summary>
+    internal int StatedTop { get; init; }
 
     /// <summary>The column where the run of Tabs began, to which Enter goes back; null outside such a run.</summary>
     internal FormColumn? TabStart { get; init; }
@@ -117,6 +128,11 @@ internal sealed record ScreenState
     /// <summary>How many combinations there are results of.</summary>
     internal int CombinationCount => Shown.Outcome is BeamOutcome.Stands stands ? stands.Combinations.Length : 0;
 
+    private FormPlace FormFocus { get; init; } = FormMoves.First;
+
+    /// <summary>Where the person is among the stated figures; null: not been there yet.</summary>
+    private FormPlace? StatedFocus { get; init; }
+
     // What is half typed may push a load off the beam: while the rest of the beam stood without it, the results before
     // it are kept, and said to be so.
     private bool IsTriedShown => Tried is not null && CellProblems.At(Tried, Draft!.Place) is null
@@ -138,6 +154,11 @@ internal sealed record ScreenState
             Settled = calculate(document),
             Focus = FormMoves.First,
         };
+
+    /// <summary>The state with the person on a cell that there is, whatever has changed.</summary>
+    internal ScreenState WithinTheBeam() => View == ScreenView.Stated
+        ? this with { Focus = FormMoves.Within(Sheet, Focus), StatedTop = StatedKeys.Top(this, StatedTop) }
+        : this;
 
     /// <summary>The step that this state is, with nothing for the shell to do.</summary>
     internal ScreenStep Step(params ReadOnlySpan<Effect> effects) => new(this, [.. effects]);

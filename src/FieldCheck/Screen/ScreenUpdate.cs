@@ -33,7 +33,7 @@ internal static class ScreenUpdate
             ScreenEvent.Stopped => Stop(state),
             _ => throw new UnreachableException(),
         };
-        ScreenState next = LiveResults.Follow(state, step.State);
+        ScreenState next = LiveResults.Follow(state, step.State).WithinTheBeam();
         Effect[] preferences = next.Preferences == state.Preferences ? [] : [new Effect.KeepPreferences(next.Preferences)];
         return new ScreenStep(next, [.. UnsavedWork.MakingWay(state, next), .. Kept(state, next, step), .. preferences, .. step.Effects]);
     }

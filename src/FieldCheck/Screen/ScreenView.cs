@@ -11,4 +11,7 @@ internal enum ScreenView
 
     /// <summary>The reactions worked by hand.</summary>
     Working,
+
+    /// <summary>What a supplier states, and what comes of it.</summary>
+    Stated,
 }

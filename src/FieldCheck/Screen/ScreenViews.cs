@@ -12,7 +12,7 @@ internal static class ScreenViews
             View = ScreenView.Beam,
             Command = CommandName.BeamView,
             Letter = 'b',
-            Groups = [CommandGroup.Cell, CommandGroup.Row],
+            Groups = [CommandGroup.Form, CommandGroup.Cell, CommandGroup.Row],
             Draw = BeamViewPicture.Of,
             Press = FormKeys.Press,
             Change = Commands.InForm,
@@ -44,6 +44,18 @@ internal static class ScreenViews
             Says = WorkingWords.Where,
             Help = HelpLines.FollowingTheWorking,
             Hints = ["Up Down scroll"],
+        },
+        new()
+        {
+            View = ScreenView.Stated,
+            Command = CommandName.StatedView,
+            Letter = 's',
+            Groups = [CommandGroup.Stated, CommandGroup.Cell, CommandGroup.Row],
+            Draw = StatedViewPicture.Of,
+            Press = FormKeys.Press,
+            Change = StatedKeys.Change,
+            Says = MessageLine.OfForm,
+            Help = HelpLines.JudgingWhatIsStated,
         },
     ];
 

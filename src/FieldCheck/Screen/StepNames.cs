@@ -30,6 +30,7 @@ internal static class StepNames
     {
         FormRow.Span => FormBlock.Spans,
         FormRow.Support => FormBlock.Supports,
+        FormRow.Stated => FormBlock.Stated,
         _ => FormBlock.Loads,
     };
 

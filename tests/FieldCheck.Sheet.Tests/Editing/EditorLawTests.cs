@@ -11,13 +11,13 @@ public sealed class EditorLawTests
     [
         "", "3", "12", "0.6", "-2", "2*1.2+0.6", "12'-6 1/2\"", "7'10 1/2", "5 kNm", "12/m", "3..6/m", "1.2t", "12 psf * 5 ft",
         "12..24 psf * 5 ft", "end", "joint 1", "joint 1 + 2", "A + 1", "B - 0.5", "mid 1", "pin", "r 30 deg", "spring 500",
-        "fixed", "up", "on", "off", "dead", "East", "IPE200", "x", "1,5", "12 kn/n", "12 ± 1 kN", "½ kN", "..", "*", "joint",
+        "fixed", "up", "on", "off", "dead", "East", "IPE200", "x", "1,5", "12 kn/n", "max", "all", "f", "12 ± 1 kN", "½ kN", "..", "*", "joint",
     ];
 
-    private static readonly Gen<FormBlock> Blocks = Gen.Int[0, 2].Select(index => (FormBlock)index);
+    private static readonly Gen<FormBlock> Blocks = Gen.Int[0, 3].Select(index => (FormBlock)index);
 
     private static readonly Gen<Edit> Edits = Gen.Frequency(
-        (12, Gen.Select(Blocks, Gen.Int[-1, 4], Gen.Int[0, 4], Gen.Int[0, Texts.Length - 1], (block, row, column, text) =>
+        (12, Gen.Select(Blocks, Gen.Int[-1, 4], Gen.Int[0, 7], Gen.Int[0, Texts.Length - 1], (block, row, column, text) =>
             (Edit)new Edit.TypeCell(Place(block, row, column), Texts[text]))),
         (1, Gen.Select(Blocks, Gen.Int[-1, 4], (block, row) => (Edit)new Edit.CopyRow(block, row))),
         (1, Gen.Select(Blocks, Gen.Int[-1, 4], (block, row) => (Edit)new Edit.DeleteRow(block, row))),

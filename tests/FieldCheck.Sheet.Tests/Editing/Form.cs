@@ -17,6 +17,9 @@ internal static class Form
     internal static FormSheet Load(this FormSheet sheet, int row, FormColumn column, string text) =>
         sheet.Type(FormBlock.Loads, row, column, text);
 
+    internal static FormSheet Stated(this FormSheet sheet, int row, FormColumn column, string text) =>
+        sheet.Type(FormBlock.Stated, row, column, text);
+
     internal static FormSheet Do(this FormSheet sheet, Edit edit) => Editor.Apply(sheet, edit);
 
     internal static string? Text(this FormSheet sheet, FormBlock block, int row, FormColumn column) =>

@@ -48,6 +48,16 @@ public sealed class EveryKeyTests
         ["load.pressure_end"] = (Spread(FormColumn.Size), "\"2..4 kPa * 3 m\"", "4 kPa"),
         ["load.width"] = (Spread(FormColumn.Size), "\"2 kPa * 3 m\"", "3 m"),
         ["load.total"] = (Spread(FormColumn.Size), "1.2t", "1.2t"),
+        ["stated.support"] = (Stated(FormColumn.Support), "A", "A"),
+        ["stated.vertical"] = (Stated(FormColumn.Vertical), "10.3", "10.3 kN"),
+        ["stated.horizontal"] = (Stated(FormColumn.Horizontal), "-3", "-3 kN"),
+        ["stated.moment"] = (Stated(FormColumn.Moment), "2", "2 kNm"),
+        ["stated.combination"] = (Stated(FormColumn.Under), "uls", "ULS"),
+        ["stated.case"] = (Stated(FormColumn.Under), "snow", "snow"),
+        ["stated.extreme"] = (Stated(FormColumn.Under), "max", "max"),
+        ["stated.basis"] = (Stated(FormColumn.Basis), "f", "factored"),
+        ["stated.tolerance"] = (Stated(FormColumn.Allow), "5", "5 %"),
+        ["stated.source"] = (Stated(FormColumn.Source), "quote", "quote"),
         ["self_weight.case"] = (new(FormBlock.Loads, FormPlace.OwnWeightRow, FormColumn.Case), "wind", "wind"),
     };
 
@@ -84,10 +94,11 @@ public sealed class EveryKeyTests
     {
         desk.Press(Go.To(desk.State, cell)).Press(typed + " Enter");
         string[] parts = key.Split('.');
+        int row = cell.Block == FormBlock.Stated ? 0 : cell.Row;
         string path = cell.IsOwnWeight
             ? key
-            : string.Create(CultureInfo.InvariantCulture, $"{parts[0]}[{cell.Row + 1}].{parts[1]}");
-        return (path, FormCells.TextOf(desk.State.Document, cell)!, stands);
+            : string.Create(CultureInfo.InvariantCulture, $"{parts[0]}[{row + 1}].{parts[1]}");
+        return (path, DocumentCells.Get(desk.State.Document, path)!, stands);
     }
 
     private static (string Path, string Typed, string Stands) TypeInLine(Desk desk, string key)
@@ -101,7 +112,7 @@ public sealed class EveryKeyTests
             "load" => (Load(FormColumn.Size), "load[1]."),
             "section" => (Span(FormColumn.Length), "section.beam."),
             "material" => (Span(FormColumn.Length), "material.wood."),
-            "hinge" or "combination" or "pattern" or "rolling" or "stated" => ((FormPlace?)null, $"{table}[1]."),
+            "hinge" or "combination" or "pattern" or "rolling" => ((FormPlace?)null, $"{table}[1]."),
             _ => (null, key.Contains('.') ? table + "." : ""),
         };
         string rest = key[(key.IndexOf('.') + 1)..];
@@ -196,6 +207,9 @@ public sealed class EveryKeyTests
 
     private static FormPlace Load(FormColumn column) => new(FormBlock.Loads, 0, column);
 
+    // Of no support yet: below those of the two that there are.
+    private static FormPlace Stated(FormColumn column) => new(FormBlock.Stated, 2, column);
+
     private static FormPlace Spread(FormColumn column) => new(FormBlock.Loads, 1, column);
 
     private static BeamDocument Rich { get; } = new()
@@ -215,9 +229,9 @@ public sealed class EveryKeyTests
         Hinges = [new HingeEntry()],
         Sections = [new SectionEntry { Name = "beam" }],
         Materials = [new MaterialEntry { Name = "wood" }],
-        Combinations = [new CombinationEntry()],
+        Combinations = [new CombinationEntry { Name = "ULS" }],
         Patterns = [new PatternEntry()],
         Rolling = [new RollingEntry { Axles = [new AxleEntry()] }],
-        Stated = [new StatedEntry()],
+        Stated = [new StatedEntry { Source = "drawing" }],
     };
 }

@@ -17,7 +17,7 @@ internal static class FormDump
         foreach (FormBlock block in Enum.GetValues<FormBlock>())
         {
             int first = block == FormBlock.Loads ? FormPlace.OwnWeightRow : 0;
-            for (int row = first; row <= state.Sheet.RowsOf(block); row++)
+            for (int row = first; row <= FormMoves.LastRow(state.Sheet, block); row++)
             {
                 Row(text, state, block, row);
             }
@@ -40,9 +40,12 @@ internal static class FormDump
             {
                 ["own", ..] or [.., "load"] or ["load", ..] => FormBlock.Loads,
                 [.., "span"] or ["span", ..] => FormBlock.Spans,
+                ["stated", ..] => FormBlock.Stated,
                 _ => FormBlock.Supports,
             };
-            int row = isOwnWeight ? FormPlace.OwnWeightRow : rows[block];
+            int row = isOwnWeight ? FormPlace.OwnWeightRow
+                : block == FormBlock.Stated ? RowOf(sheet, head.Trim())
+                : rows[block];
             rows[block] += isOwnWeight ? 0 : 1;
             string[] cells = [.. rest.Split('|').Select(cell => cell.Trim())];
             for (int index = 0; index < cells.Length; index++)
@@ -66,6 +69,9 @@ internal static class FormDump
         return (sheet.Document, focus);
     }
 
+    private static int RowOf(FormSheet sheet, string name) => Enumerable.Range(0, sheet.RowsOf(FormBlock.Stated))
+        .First(row => FormWords.Row(sheet, FormBlock.Stated, row) == name);
+
     private static void Row(StringBuilder text, ScreenState state, FormBlock block, int row)
     {
         FormPlace first = new(block, row, FormColumn.Size);
@@ -84,7 +90,7 @@ internal static class FormDump
             cells.RemoveAt(cells.Count - 1);
         }
 
-        bool isBare = row == state.Sheet.RowsOf(block) || (row < 0 && state.Document.SelfWeight is null);
+        bool isBare = FormMoves.IsEmptyRow(state.Sheet, first) || (row < 0 && state.Document.SelfWeight is null);
         if (cells.Count > 0 && !(isBare && cells.All(cell => !cell.StartsWith('['))))
         {
             text.Append($"{FormWords.Row(state.Sheet, block, row)}: {string.Join(" | ", cells)}\n");

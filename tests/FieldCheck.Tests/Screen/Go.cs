@@ -8,8 +8,21 @@ internal static class Go
 {
     internal static IEnumerable<KeyStroke> To(ScreenState state, FormPlace place)
     {
-        FormPlace here = state.Focus with { Column = FormMoves.ColumnsOf(state.Focus)[0] };
+        ScreenView view = FormMoves.ViewOf(place.Block);
+        FormPlace here = (state with { View = view }).Focus;
+        here = here with { Column = FormMoves.ColumnsOf(here)[0] };
+        if (view != state.View)
+        {
+            yield return new KeyStroke.Named(view == ScreenView.Stated ? KeyName.F6 : KeyName.F3);
+        }
+
         yield return new KeyStroke.Named(KeyName.Home);
+        while (here.Block == FormBlock.Stated && here.Row > place.Row)
+        {
+            here = here with { Row = here.Row - 1 };
+            yield return new KeyStroke.Named(KeyName.Up);
+        }
+
         while ((here.Block, here.Row) != (place.Block, place.Row))
         {
             FormPlace next = FormMoves.Vertical(state.Sheet, here, down: true);

@@ -40,7 +40,8 @@ internal sealed class RandomKeys(int seed)
         < 38 => [new KeyStroke.Text($"{(char)('a' + _random.Next(26))}")],
         < 48 => [.. Keys.Typed(Word(focus.Column)), new KeyStroke.Named(KeyName.Enter)],
         < 58 => [.. Keys.Typed(Word(focus.Column)), new KeyStroke.Named(KeyName.Tab)],
-        _ => [new KeyStroke.Paste(OneOf(Pastes))],
+        < 59 => [new KeyStroke.Paste(OneOf(Pastes))],
+        _ => [new KeyStroke.Named(OneOf([KeyName.F4, KeyName.F5, KeyName.F6]))],
     };
 
     private string Word(FormColumn column) => OneOf(_random.Next(3) == 0 ? Words : column switch
@@ -57,6 +58,12 @@ internal sealed class RandomKeys(int seed)
         FormColumn.From => ["0.6", "mid 1", "1 ft", ""],
         FormColumn.To => ["end", "2.2", ""],
         FormColumn.Case => ["dead", "wind", ""],
+        FormColumn.Vertical or FormColumn.Horizontal => ["10.3", "-1.2 kN", "2250 lbf", ""],
+        FormColumn.Moment => ["2", "-3 kip-ft", ""],
+        FormColumn.Under => ["max", "dead", "all loads", ""],
+        FormColumn.Basis => ["f", "unknown", ""],
+        FormColumn.Allow => ["5", "0.5 kN", ""],
+        FormColumn.Support => ["A", "b", "x"],
         _ => ["梁", "note"],
     });
 

@@ -34,6 +34,11 @@ public sealed class ScreenPictureTests
         ["can-move"] = "Down Down Down ^X",
         ["plots"] = "F4",
         ["working"] = "F5 PgDn",
+        ["stated"] = "F6 10.3 Enter 14.6 Enter",
+        ["stated-nothing"] = "F6",
+        ["stated-typing"] = "F6 10.3 Enter -14.",
+        ["stated-to-mend"] = "F6 10.3 Tab 2 Tab Tab Tab Tab Tab \"hire firm's sheet, rev B\" Enter 14.6kn/m Enter Up",
+        ["stated-many"] = "F6 10 Enter 20 Enter ^D",
         ["menu"] = "Down Down Down Down Down Down /",
         ["help"] = "?",
         ["new-beam"] = "^N",
@@ -55,7 +60,7 @@ public sealed class ScreenPictureTests
         (BeamDocument document, BeamOrigin origin) = name switch
         {
             "example" => Example(),
-            "fifty-loads" => (Beams.FiftyLoads, new BeamOrigin("floor bay")),
+            "fifty-loads" or "stated-many" => (Beams.FiftyLoads, new BeamOrigin("floor bay")),
             _ => (Beams.Trench, new BeamOrigin("trench-bearer")),
         };
         Desk desk = new(document, origin) { Choices = Choices.OfEveryKind };

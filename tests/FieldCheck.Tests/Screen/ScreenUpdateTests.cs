@@ -219,8 +219,9 @@ public sealed class ScreenUpdateTests
 
         Assert.Equal(ScreenView.Plots, desk.Press("]").State.View);
         Assert.Equal(ScreenView.Working, desk.Press("]").State.View);
+        Assert.Equal(ScreenView.Stated, desk.Press("]").State.View);
         Assert.Equal(ScreenView.Beam, desk.Press("]").State.View);
-        Assert.Equal(ScreenView.Working, desk.Press("[").State.View);
+        Assert.Equal(ScreenView.Stated, desk.Press("[").State.View);
         Assert.Equal(ScreenView.Beam, desk.Press("Esc").State.View);
         Assert.Equal(ScreenView.Plots, desk.Press("/ v p").State.View);
         desk.Press("7 kN Tab");
@@ -274,7 +275,7 @@ public sealed class ScreenUpdateTests
         string[] typed =
         [
             "hinge[1].at", "combination[1].name", "combination[1].factors.live", "pattern[1].case", "rolling[1].label",
-            "rolling[1].axles[1].offset", "rolling[1].axles[1].force", "stated[1].support",
+            "rolling[1].axles[1].offset", "rolling[1].axles[1].force",
         ];
         foreach (string key in typed)
         {
@@ -285,7 +286,6 @@ public sealed class ScreenUpdateTests
 
         BeamDocument full = sheet.Document;
         Assert.All(Fields.Combination, field => Assert.Contains("combination[1]." + field.Key, Lines(full)));
-        Assert.All(Fields.Stated, field => Assert.Contains("stated[1]." + field.Key, Lines(full)));
         Assert.All(Fields.Rolling, field => Assert.Contains("rolling[1]." + field.Key, Lines(full)));
         Assert.All(Fields.Axle, field => Assert.Contains("rolling[1].axles[1]." + field.Key, Lines(full)));
         foreach (string key in typed.Reverse())
