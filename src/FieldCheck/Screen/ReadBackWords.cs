@@ -32,7 +32,7 @@ internal static class ReadBackWords
             (FormBlock.Supports, FormColumn.Acts) => Acts(text),
             (FormBlock.Loads, FormColumn.Size or FormColumn.From or FormColumn.To) when !place.IsOwnWeight =>
                 LoadWords.Of(calculation, place, text, units),
-            (FormBlock.Stated, _) => StatedWords.Of(place.Column, text, units),
+            (FormBlock.Stated, _) => StatedReadBack.Of(place.Column, text, units),
             _ => null,
         };
     }

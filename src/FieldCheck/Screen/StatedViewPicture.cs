@@ -17,15 +17,15 @@ internal static class StatedViewPicture
     {
         Picture grid = FormPicture.Of(state, width, GridHeight(state, height));
         int room = Room(state, height);
-        ImmutableArray<string> lines = StatedLines.Of(state, width);
-        int top = StatedKeys.Top(state, state.StatedTop);
+        ImmutableArray<string> lines = room > 1 ? StatedLines.Of(state, width) : [StatedLines.InShort(state)];
+        int top = room > 1 ? StatedKeys.Top(state, state.StatedTop) : 0;
         bool isOld = state.Age == ResultsAge.BeforeThisCell;
-        int below = lines.Length - top - room;
+        int below = room > 1 ? lines.Length - top - room : 0;
         IEnumerable<PictureLine> seen = lines
             .Select((line, index) => ResultsPicture.Coloured(line, width, isOld && index > 0))
             .Skip(top)
-            .Take(below > 0 && room > 1 ? room - 1 : room);
-        IEnumerable<PictureLine> more = below > 0 && room > 1
+            .Take(below > 0 ? room - 1 : room);
+        IEnumerable<PictureLine> more = below > 0
             ? [LineWriter.Line($"..{below + 1} more   PgDn", width, Role.Warn)]
             : [];
         IEnumerable<PictureLine> spare = Enumerable.Repeat(LineWriter.Line("", width), height);

@@ -5,7 +5,7 @@ using FieldCheck.Sheet.Units;
 namespace FieldCheck.Screen;
 
 /// <summary>What a cell of what is stated was read as: its figure, and which way it acts on the beam.</summary>
-internal static class StatedWords
+internal static class StatedReadBack
 {
     /// <summary>The cell read back; null where there is nothing to say.</summary>
     /// <param name="column">The column.</param>
