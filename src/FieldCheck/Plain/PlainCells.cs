@@ -53,6 +53,12 @@ internal static class PlainCells
             return (typed with { Ask = new PlainAsk.Size(place, ask.Walk) }).Say();
         }
 
+        if (form.Document.Stated.Count < state.Form.Document.Stated.Count)
+        {
+            string row = FormWords.Row(state.Form.Sheet, place.Block, place.Row);
+            return GoOn(typed, ask, $"No figure is left of {row}: its row is taken out; undo brings it back.");
+        }
+
         Problem? problem = CellProblems.At(form.Settled, place);
         if (problem is not null && !CellProblems.IsMissing(form.Settled, place))
         {
@@ -122,11 +128,14 @@ internal static class PlainCells
         bool isAskedNext = on.Ask is PlainAsk.Cell next && IsWaitingForRowOf(on.Form.Settled, next.Place);
         bool ends = on.Ask is null
             && ask is (PlainAsk.Cell { Walk: not PlainWalk.Once } or PlainAsk.Key { Walk: not PlainWalk.Once });
+        string outcome = ask is PlainAsk.Cell { Place.Block: FormBlock.Stated }
+            ? PlainWords.Verdicts(on.Form)
+            : PlainWords.Outcome(on.Form);
         return (said, ends) switch
         {
-            (string text, _) when !isAskedNext => on.Say(text, PlainWords.Outcome(on.Form)),
+            (string text, _) when !isAskedNext => on.Say(text, outcome),
             (string text, _) => on.Say(text),
-            (null, true) => on.Say(PlainWords.Outcome(on.Form)),
+            (null, true) => on.Say(outcome),
             _ => on.Say(),
         };
     }
@@ -146,7 +155,7 @@ internal static class PlainCells
         Calculation calculation = form.Settled;
         return PlainWords.Sentence(FormCells.TextOf(form.Document, place) is not string text ? $"{cell}: empty now"
             : ReadBackWords.Of(calculation, place) is not string read ? $"{cell}: {text}"
-            : place.Column is FormColumn.Kind or FormColumn.Acts ? read
+            : place.Column is FormColumn.Kind or FormColumn.Acts or FormColumn.Under or FormColumn.Basis ? read
             : $"read as {read}");
     }
 }

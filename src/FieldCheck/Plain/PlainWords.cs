@@ -1,4 +1,5 @@
 using FieldCheck.Reporting.Record;
+using FieldCheck.Reporting.Tables;
 using FieldCheck.Screen;
 using FieldCheck.Sheet;
 using FieldCheck.Sheet.Document;
@@ -31,6 +32,12 @@ internal static class PlainWords
             !CellProblems.IsMissing(calculation, FormCells.PlaceOf(calculation.Document, problem.Key)));
         return Sentence(isBad ? $"{inShort}: {FirstBad(calculation)}" : inShort);
     }
+
+    /// <summary>One sentence of what came of the stated figures; of the beam where there is nothing to say of them.</summary>
+    /// <param name="form">The beam, its results following it.</param>
+    internal static string Verdicts(ScreenState form) => StatedPanel.InShort(form.Settled) is string verdicts
+        ? Sentence($"stated figures: {verdicts}")
+        : Outcome(form);
 
     /// <summary>What the beam is, in one sentence.</summary>
     /// <param name="form">The beam.</param>

@@ -38,7 +38,7 @@ internal sealed record ScreenState
         }
     }
 
-    /// <summary>The first line seen of what comes of the stated figures, counted from 0.</summary>
+    /// <summary>How many lines of what comes of the stated figures are scrolled past.</summary>
     internal int StatedTop { get; init; }
 
     /// <summary>The column where the run of Tabs began, to which Enter goes back; null outside such a run.</summary>

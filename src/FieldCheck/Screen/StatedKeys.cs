@@ -14,9 +14,9 @@ internal static class StatedKeys
         _ => Commands.InForm(state, name, key),
     };
 
-    /// <summary>The first line that is shown where that is possible: else the last screenful.</summary>
+    /// <summary>How many lines below the first are scrolled past, where that is possible: else as many as leave a screenful.</summary>
     /// <param name="state">The state.</param>
-    /// <param name="wanted">The line wanted uppermost, counted from 0.</param>
+    /// <param name="wanted">How many are wanted.</param>
     internal static int Top(ScreenState state, int wanted)
     {
         int most = StatedLines.Of(state, state.Size.Width).Length - Room(state);
@@ -27,7 +27,7 @@ internal static class StatedKeys
     // lines there are is known when the results have followed.
     private static ScreenState Scrolled(ScreenState state, KeyName? key)
     {
-        int page = Math.Max(Room(state) - 2, 1);
+        int page = Math.Max(Room(state) - 3, 1);
         return state with { StatedTop = Math.Max(state.StatedTop + (key == KeyName.PageUp ? -page : page), 0) };
     }
 

@@ -16,22 +16,31 @@ internal static class StatedViewPicture
     internal static Picture Of(ScreenState state, int width, int height)
     {
         Picture grid = FormPicture.Of(state, width, GridHeight(state, height));
-        int room = Room(state, height);
-        ImmutableArray<string> lines = room > 1 ? StatedLines.Of(state, width) : [StatedLines.InShort(state)];
-        int top = room > 1 ? StatedKeys.Top(state, state.StatedTop) : 0;
-        bool isOld = state.Age == ResultsAge.BeforeThisCell;
-        int below = room > 1 ? lines.Length - top - room : 0;
-        IEnumerable<PictureLine> seen = lines
-            .Select((line, index) => ResultsPicture.Coloured(line, width, isOld && index > 0))
-            .Skip(top)
-            .Take(below > 0 ? room - 1 : room);
-        IEnumerable<PictureLine> more = below > 0
-            ? [LineWriter.Line($"..{below + 1} more   PgDn", width, Role.Warn)]
-            : [];
         IEnumerable<PictureLine> spare = Enumerable.Repeat(LineWriter.Line("", width), height);
         return new Picture(
-            [.. grid.Lines.Concat(spare.Take(Gap(height))).Concat(seen).Concat(more).Concat(spare).Take(height)],
+            [.. grid.Lines.Concat(spare.Take(Gap(height))).Concat(Below(state, width, Room(state, height))).Concat(spare).Take(height)],
             grid.Cursor);
+    }
+
+    // The first line, which sums all up and says how old it is, stays.
+    private static IEnumerable<PictureLine> Below(ScreenState state, int width, int room)
+    {
+        if (room < 2)
+        {
+            return Enumerable.Repeat(ResultsPicture.Coloured(StatedLines.InShort(state), width, isFaint: false), room);
+        }
+
+        ImmutableArray<string> lines = StatedLines.Of(state, width);
+        int top = StatedKeys.Top(state, state.StatedTop);
+        int below = lines.Length - top - room;
+        bool isOld = state.Age == ResultsAge.BeforeThisCell;
+        return
+        [
+            ResultsPicture.Coloured(lines[0], width, isFaint: false),
+            .. lines.Skip(1 + top).Take(below > 0 ? room - 2 : room - 1)
+                .Select(line => ResultsPicture.Coloured(line, width, isOld)),
+            .. below > 0 ? new[] { LineWriter.Line($"..{below + 1} more   PgDn", width, Role.Warn) } : [],
+        ];
     }
 
     /// <summary>The lines that there are below the figures.</summary>

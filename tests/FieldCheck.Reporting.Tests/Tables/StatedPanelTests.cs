@@ -1,0 +1,44 @@
+using FieldCheck.Reporting.Tables;
+using FieldCheck.Sheet;
+using FieldCheck.Sheet.Document;
+
+namespace FieldCheck.Reporting.Tests.Tables;
+
+public sealed class StatedPanelTests
+{
+    [Fact]
+    public void Lines_AreThoseOfThePage_AndTheVerdictsStandInShort()
+    {
+        Calculation calculation = Sheets.Run(Sheets.Trench with
+        {
+            Stated =
+            [
+                new StatedEntry { Support = "A", Vertical = "10.3 kN" },
+                new StatedEntry { Support = "B", Vertical = "14.6 kN" },
+            ],
+        });
+
+        Assert.Equal(StatedTable.Lines(calculation, calculation.Beam!, 60), StatedPanel.Lines(calculation, 60));
+        Assert.Contains("LOW (unsafe side)   B vertical", string.Concat(StatedPanel.Lines(calculation, 60)), StringComparison.Ordinal);
+        Assert.Equal("LOW at B, HIGH at A", StatedPanel.InShort(calculation));
+    }
+
+    [Fact]
+    public void NothingStated_HasNoLinesAndNoVerdict()
+    {
+        Calculation calculation = Sheets.Run(Sheets.Trench);
+
+        Assert.Empty(StatedPanel.Lines(calculation, 60));
+        Assert.Null(StatedPanel.InShort(calculation));
+    }
+
+    [Fact]
+    public void BeamThatDoesNotRead_HasNoLines()
+    {
+        Calculation calculation = Sheets.Run(Sheets.Trench with { Stated = [new StatedEntry { Support = "A", Vertical = "ten" }] });
+
+        Assert.Null(calculation.Beam);
+        Assert.Empty(StatedPanel.Lines(calculation, 60));
+        Assert.Null(StatedPanel.InShort(calculation));
+    }
+}
