@@ -18,7 +18,7 @@ public sealed class StatedPanelTests
             ],
         });
 
-        Assert.Equal(StatedTable.Lines(calculation, calculation.Beam!, 60), StatedPanel.Lines(calculation, 60));
+        Assert.Equal<string>(StatedTable.Lines(calculation, calculation.Beam!, 60), StatedPanel.Lines(calculation, 60));
         Assert.Contains("LOW (unsafe side)   B vertical", string.Concat(StatedPanel.Lines(calculation, 60)), StringComparison.Ordinal);
         Assert.Equal("LOW at B, HIGH at A", StatedPanel.InShort(calculation));
     }
