@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using FieldCheck.Reporting.Tables;
 using FieldCheck.Sheet;
 using FieldCheck.Sheet.Document;
@@ -7,7 +8,7 @@ namespace FieldCheck.Reporting.Tests.Tables;
 public sealed class StatedPanelTests
 {
     [Fact]
-    public void Lines_AreThoseOfThePage_AndTheVerdictsStandInShort()
+    public void Lines_AreThoseOfThePageAndWhyTheFiguresDiffer_AndTheVerdictsStandInShort()
     {
         Calculation calculation = Sheets.Run(Sheets.Trench with
         {
@@ -18,7 +19,13 @@ public sealed class StatedPanelTests
             ],
         });
 
-        Assert.Equal<string>(StatedTable.Lines(calculation, calculation.Beam!, 60), StatedPanel.Lines(calculation, 60));
+        ImmutableArray<string> lines = StatedPanel.Lines(calculation, 60);
+        ImmutableArray<string> table = StatedTable.Lines(calculation, calculation.Beam!, 60);
+        Assert.Equal<string>(table, lines[..table.Length]);
+        Assert.Equal("WHY THEY MAY DIFFER", lines[table.Length]);
+        string why = string.Join(' ', lines[(table.Length + 1)..].Select(line => line.Trim()));
+        Assert.Equal(string.Join(' ', ExplanationLines.Of(calculation, calculation.Beam!)), why);
+        Assert.All(lines, line => Assert.InRange(line.Length, 1, 60));
         Assert.Contains("LOW (unsafe side)   B vertical", string.Concat(StatedPanel.Lines(calculation, 60)), StringComparison.Ordinal);
         Assert.Equal("LOW at B, HIGH at A", StatedPanel.InShort(calculation));
     }
