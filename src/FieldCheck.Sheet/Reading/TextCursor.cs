@@ -1,3 +1,5 @@
+using FieldCheck.Sheet.Units;
+
 namespace FieldCheck.Sheet.Reading;
 
 /// <summary>How far a text has been read, and the first thing found wrong with it.</summary>
@@ -39,10 +41,13 @@ internal ref struct TextCursor
         }
     }
 
-    /// <summary>Notes a fault, unless one is noted already, and says "not read".</summary>
+    /// <summary>
+    /// Notes a fault, unless one is noted already, and says "not read". The message may quote what was typed, a pasted
+    /// line feed with it, and is made safe to show here, once for all of them.
+    /// </summary>
     internal bool Fail(string text, int offset)
     {
-        Fault ??= new Fault(text, offset);
+        Fault ??= new Fault(TextSafety.ForTerminal(text), offset);
         return false;
     }
 }

@@ -55,6 +55,7 @@ public sealed class QuantityReaderRefusedTests
     [InlineData("12 ft 6", 6, "6 after feet has no unit: write 6 in")]
     [InlineData("12.5 ft 6 in", 0, "feet before inches are a whole number, not 12.5 ft")]
     [InlineData("12 1/2 ft 6 in", 0, "feet before inches are a whole number, not 12 1/2 ft")]
+    [InlineData("\u00be\n \u2032\u00be\u2033", 0, "feet before inches are a whole number, not \u00be? \u2032")]
     [InlineData("12'-6", 4, "6 has no unit, and the other part of the sum is a length")]
     [InlineData("12''", 3, "expected + - * / or the end, found a foot mark")]
     [InlineData("1/3 ft", 0, "1/3 is no tape fraction (halves down to 64ths): write 1 ft / 3 or a decimal")]
