@@ -16,14 +16,7 @@ internal sealed class LoadCases
 
     internal LoadCases(BeamDocument document)
     {
-        Known =
-        [
-            .. Usual
-                .Concat(document.Loads.Select(load => load.Case).OfType<string>())
-                .Concat(document.Rolling.Select(load => load.Case).OfType<string>())
-                .Concat(new[] { document.SelfWeight?.Case }.OfType<string>())
-                .Distinct(StringComparer.Ordinal),
-        ];
+        Known = [.. Usual.Concat(WithLoads(document)).Distinct(StringComparer.Ordinal)];
     }
 
     /// <summary>Every name that a case may be called by here.</summary>
@@ -34,6 +27,15 @@ internal sealed class LoadCases
         Known.Contains(name, StringComparer.Ordinal) || string.IsNullOrWhiteSpace(name)
             ? null
             : ProblemText.UnknownCase(name, Known);
+
+    /// <summary>The cases that loads, own weight or rolling loads stand in, each in the order of its first.</summary>
+    internal static ImmutableArray<string> WithLoads(BeamDocument document) =>
+    [
+        .. new[] { document.SelfWeight?.Case }.OfType<string>()
+            .Concat(document.Loads.Select(load => load.Case ?? Default))
+            .Concat(document.Rolling.Select(load => load.Case ?? Default))
+            .Distinct(StringComparer.Ordinal),
+    ];
 
     /// <summary>The cases that have loads, each in the order of its first.</summary>
     internal static ImmutableArray<LoadCase> Of(ImmutableArray<NamedLoad> loads) =>

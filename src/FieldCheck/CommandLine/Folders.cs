@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using FieldCheck.Sheet.CombinationSets;
 using FieldCheck.Sheet.Presets;
 
 namespace FieldCheck.CommandLine;
@@ -22,6 +23,13 @@ internal sealed record Folders(
 
     /// <summary>The presets in these folders, and the built-in ones.</summary>
     internal PresetLibrary Library => new(PersonalPresets, SitePresets);
+
+    /// <summary>The sets of combinations in folders of their own within these, and the built-in ones.</summary>
+    internal CombinationLibrary Combinations => new(
+        CombinationsIn(PersonalPresets), [.. SitePresets.Select(CombinationsIn)]);
+
+    /// <summary>Where the sets of combinations lie beside the presets of a folder.</summary>
+    internal static string CombinationsIn(string presets) => Path.Combine(presets, "combinations");
 
     /// <summary>Finds the folders.</summary>
     /// <param name="environment">What stands around the program.</param>

@@ -1,9 +1,11 @@
 using System.Collections.Immutable;
+using System.Diagnostics;
+using FieldCheck.Sheet.CombinationSets;
 using FieldCheck.Sheet.Presets;
 
 namespace FieldCheck.CommandLine;
 
-/// <summary>The presets that can be found, with their folders and titles.</summary>
+/// <summary>The presets and sets of combinations that can be found, with their folders and titles.</summary>
 internal static class PresetsCommand
 {
     /// <summary>Lists them; files that cannot be used are named on standard error.</summary>
@@ -12,54 +14,71 @@ internal static class PresetsCommand
     {
         Folders folders = Folders.Of(environment);
         PresetSearch found = folders.Library.Search();
-        printout.Result(plain ? Sentences(found.Presets) : Table(folders, found.Presets));
-        printout.Remarks(found.Unreadable);
+        CombinationSearch combinations = folders.Combinations.Search();
+        ImmutableArray<Listed> beams = [.. found.Presets.Select(Listed.Of)];
+        ImmutableArray<Listed> sets = [.. combinations.Sets.Select(Listed.Of)];
+        printout.Result(plain
+            ? string.Join('\n', [.. Sentences("Preset", beams), .. Sentences("Combinations", sets)])
+            : Table(folders, beams, sets));
+        printout.Remarks([.. found.Unreadable, .. combinations.Unreadable]);
 
         return ExitStatus.Holds;
     }
 
-    private static string Table(Folders folders, ImmutableArray<Preset> presets)
+    private static string Table(Folders folders, ImmutableArray<Listed> beams, ImmutableArray<Listed> sets) => string.Join(
+        '\n',
+        (string[])
+        [
+            .. Sections("", folders, beams, folder => folder),
+            "",
+            .. Sections("Combinations, ", folders, sets, Folders.CombinationsIn),
+        ]);
+
+    private static IEnumerable<string> Sections(
+        string what, Folders folders, ImmutableArray<Listed> all, Func<string, string> within)
     {
-        int width = presets.Max(preset => preset.Name.Length);
-        List<string> lines = [];
-        Section("Built in", PresetPlace.BuiltIn, "");
-        Section($"Your own, in {folders.PersonalPresets}", PresetPlace.Personal, folders.PersonalPresets);
-        foreach (string folder in folders.SitePresets)
-        {
-            Section($"Of the site, in {folder}", PresetPlace.Site, folder);
-        }
+        int width = all.Max(one => one.Name.Length);
+        string personal = within(folders.PersonalPresets);
+        return
+        [
+            .. Section("built in", PresetPlace.BuiltIn, ""),
+            "",
+            .. Section($"your own, in {personal}", PresetPlace.Personal, personal),
+            .. folders.SitePresets.Select(within).SelectMany(folder =>
+                Section($"of the site, in {folder}", PresetPlace.Site, folder).Prepend("")),
+        ];
 
-        return string.Join('\n', lines);
-
-        void Section(string heading, PresetPlace place, string folder)
-        {
-            lines.Add((lines.Count > 0 ? "\n" : "") + heading);
-            string[] rows =
-            [
-                .. presets
-                    .Where(preset => preset.Place == place && FolderOf(preset) == folder)
-                    .Select(preset => $"  {preset.Name.PadRight(width)}  {TitleOf(preset)}".TrimEnd()),
-            ];
-            lines.AddRange(rows is [] ? ["  none"] : rows);
-        }
+        IEnumerable<string> Section(string heading, PresetPlace place, string folder) => all
+            .Where(one => one.Place == place && one.Folder == folder)
+            .Select(one => $"  {one.Name.PadRight(width)}  {one.Title}".TrimEnd())
+            .DefaultIfEmpty("  none")
+            .Prepend(what.Length > 0 ? what + heading : char.ToUpperInvariant(heading[0]) + heading[1..]);
     }
 
-    private static string FolderOf(Preset preset) =>
-        preset.Path is null ? "" : Path.GetDirectoryName(preset.Path)!;
+    private static IEnumerable<string> Sentences(string what, ImmutableArray<Listed> all) => all.Select(one =>
+        $"{what} {one.Name}, {one.Origin}: {(one.Title.Length > 0 ? one.Title : "no title")}.");
 
-    private static string Sentences(ImmutableArray<Preset> presets) => string.Join('\n', presets.Select(preset =>
-        $"Preset {preset.Name}, {Origin(preset)}: {(TitleOf(preset) is { Length: > 0 } title ? title : "no title")}."));
-
-    private static string Origin(Preset preset) => preset.Place switch
+    /// <summary>One line of the list.</summary>
+    private sealed record Listed(string Name, PresetPlace Place, string? Path, string Title)
     {
-        PresetPlace.BuiltIn => "built in",
-        PresetPlace.Personal => $"your own, {preset.Path}",
-        PresetPlace.Site => $"of the site, {preset.Path}",
-        _ => throw new System.Diagnostics.UnreachableException(),
-    };
+        internal string Folder => Path is null ? "" : System.IO.Path.GetDirectoryName(Path)!;
 
-    private static string TitleOf(Preset preset) =>
-        BeamFileText.Read(preset.Text.Name, preset.Text.Text) is BeamFileReading.Opened opened
-            ? (opened.Document.Title ?? "").ReplaceLineEndings(" ")
-            : "";
+        internal string Origin => Place switch
+        {
+            PresetPlace.BuiltIn => "built in",
+            PresetPlace.Personal => $"your own, {Path}",
+            PresetPlace.Site => $"of the site, {Path}",
+            _ => throw new UnreachableException(),
+        };
+
+        internal static Listed Of(Preset preset) => new(preset.Name, preset.Place, preset.Path, TitleOf(preset));
+
+        internal static Listed Of(CombinationSet set) =>
+            new(set.Name, set.Place, set.Path, set.Title.ReplaceLineEndings(" "));
+
+        private static string TitleOf(Preset preset) =>
+            BeamFileText.Read(preset.Text.Name, preset.Text.Text) is BeamFileReading.Opened opened
+                ? (opened.Document.Title ?? "").ReplaceLineEndings(" ")
+                : "";
+    }
 }

@@ -1,3 +1,4 @@
+using FieldCheck.Sheet.CombinationSets;
 using FieldCheck.Sheet.Presets;
 
 namespace FieldCheck.Tests.CommandLine;
@@ -63,7 +64,26 @@ public sealed class PresetsCommandTests : IDisposable
         _around.Run("presets", "--plain");
 
         Assert.Contains($"Preset kerb, of the site, {site}: Bench in the yard.\n", _around.Written);
-        Assert.Equal(PresetLibrary.BuiltIn().Length + 1, _around.Written.Count(letter => letter == '\n'));
+        Assert.Contains("Combinations asce-7-16-strength, built in: ASCE 7-16, strength.\n", _around.Written);
+        Assert.Equal(
+            PresetLibrary.BuiltIn().Length + 1 + CombinationLibrary.BuiltIn().Length,
+            _around.Written.Count(letter => letter == '\n'));
+    }
+
+    [Fact]
+    public void SetsOfCombinations_StandBelow_BuiltInAndOfTheSite()
+    {
+        string path = _around.Write(
+            "presets/combinations/yard.toml", "title = \"Yard rules\"\n[[combination]]\nfactors = { dead = 1.0 }\n");
+        string broken = _around.Write("presets/combinations/wrong.toml", "[[combination]]\n");
+
+        _around.Run("presets");
+
+        Assert.Matches(
+            @"(?m)^Combinations, built in$\n^  asce-7-16-allowable-stress  ASCE 7-16, allowable stress$", _around.Written);
+        Assert.Contains(
+            $"\nCombinations, of the site, in {Path.GetDirectoryName(path)}\n  yard ", _around.Written);
+        Assert.StartsWith($"{broken}:1:", _around.Complaints, StringComparison.Ordinal);
     }
 
     [Fact]

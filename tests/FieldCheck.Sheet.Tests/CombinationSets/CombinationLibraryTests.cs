@@ -1,0 +1,88 @@
+using FieldCheck.Sheet.CombinationSets;
+using FieldCheck.Sheet.Presets;
+
+namespace FieldCheck.Sheet.Tests.CombinationSets;
+
+public sealed class CombinationLibraryTests : IDisposable
+{
+    private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("fieldcheck-");
+
+    [Fact]
+    public void OwnSet_StandsAfterTheBuiltInOnes_AndGivesItsRows()
+    {
+        Write("yard.toml", """
+            title = "Yard rules"
+            [[combination]]
+            factors = { dead = 1.0, "psi0 leading" = 1.5, stack = "2 * 0.6" }
+            [[psi]]
+            case = "live"
+            psi0 = 0.8
+            """);
+
+        CombinationSearch found = Search();
+
+        CombinationSet set = found.Sets[^1];
+        Assert.Empty(found.Unreadable);
+        Assert.Equal(("yard", "Yard rules", PresetPlace.Personal), (set.Name, set.Title, set.Place));
+        Assert.Equal(CombinationLibrary.BuiltIn().Length + 1, found.Sets.Length);
+        Assert.Equal(
+            ["dead + 1.2 live + 1.2 stack"],
+            set.For(CombinationSetTests.Beam("dead", "live", "stack")).Rows.Select(row => row.Entry.Name));
+    }
+
+    [Fact]
+    public void NegativeFactor_IsSaidAsOne()
+    {
+        Write("push.toml", "[[combination]]\nfactors = { dead = 0.9, wind = -1.5, snow = -1 }\n");
+
+        Assert.Equal(
+            ["0.9 dead - 1.5 wind - snow"],
+            Search().Sets[^1].For(CombinationSetTests.Beam("dead", "wind", "snow")).Rows.Select(row => row.Entry.Name));
+    }
+
+    [Theory]
+    [InlineData("[[combination]]\nbasis = \"limit\"\nfactors = { dead = 1 }", 2, "combination[1].basis")]
+    [InlineData("title = \"x\"\n[[combination]]\n", 2, "combination[1].factors")]
+    [InlineData("[[combination]]\nfactors = { leading = 1 }", 2, "combination[1].factors.leading")]
+    [InlineData("[[combination]]\nfactors = { dead = \"1 kN\" }", 2, "combination[1].factors.dead")]
+    [InlineData("[[combination]]\nfactors = { dead = 1 }\n[[psi]]\npsi0 = 0.7", 3, "psi[1].case")]
+    [InlineData("[[combination]]\nfactors = { dead = 1 }\n[[psi]]\ncase = \"live\"\npsi0 = \"x\"", 5, "psi[1].psi0")]
+    [InlineData("[[combination]]\nfactor = { dead = 1 }", 2, "combination[1].factor")]
+    [InlineData("[[combination]\n", 1, "combination[1]")]
+    public void SetThatCannotBeUsed_IsToldWithItsPlace(string text, int line, string key)
+    {
+        string path = Write("wrong.toml", text);
+
+        CombinationSearch found = Search();
+
+        Assert.Equal(CombinationLibrary.BuiltIn().Length, found.Sets.Length);
+        FileProblem problem = found.Unreadable[0];
+        Assert.Equal((path, line, key), (problem.File, problem.Line, problem.Key));
+        Assert.NotEmpty(problem.Text);
+    }
+
+    [Fact]
+    public void BytesThatAreNoText_AreTold()
+    {
+        string path = Path.Combine(_folder.FullName, "bytes.toml");
+        File.WriteAllBytes(path, [0x23, 0xff, 0xfe]);
+
+        Assert.Equal("this is not UTF-8 text; save the file as UTF-8", Assert.Single(Search().Unreadable).Text);
+    }
+
+    [Fact]
+    public void FoldersThatDoNotExist_HoldNothing() => Assert.Equal(
+        CombinationLibrary.BuiltIn().Length,
+        new CombinationLibrary(Path.Combine(_folder.FullName, "none"), []).Search().Sets.Length);
+
+    public void Dispose() => _folder.Delete(recursive: true);
+
+    private CombinationSearch Search() => new CombinationLibrary(_folder.FullName, []).Search();
+
+    private string Write(string name, string text)
+    {
+        string path = Path.Combine(_folder.FullName, name);
+        File.WriteAllText(path, text);
+        return path;
+    }
+}
