@@ -69,7 +69,7 @@ internal sealed class RandomContent(int seed)
     {
         (_, null) or (Schema.Cell, _) => Any(schema),
         (Schema.Table table, Content.Table now) => ChangedKey(table, now),
-        (_, Content.Table now) => new Content.Table(Shuffled(now.Entries, Entry, item => item with
+        (_, Content.Table now) => new Content.Table(Shuffled(now.Entries, of => Entry(of, now), item => item with
         {
             Content = Changed(CellSearch.Below(schema, item.Key)!, item.Content),
         }, schema)),
@@ -78,9 +78,16 @@ internal sealed class RandomContent(int seed)
         _ => throw new System.Diagnostics.UnreachableException(),
     };
 
-    private ContentEntry Entry(Schema schema)
+    /// <summary>One more entry, under a name that does not stand yet: a table holds a key once.</summary>
+    private ContentEntry Entry(Schema schema, Content.Table beside)
     {
-        string name = Names[_random.Next(Names.Length)] + _random.Next(99);
+        string name;
+        do
+        {
+            name = Names[_random.Next(Names.Length)] + _random.Next(99);
+        }
+        while (beside[name] is not null);
+
         return new ContentEntry(name, Any(CellSearch.Below(schema, name)!));
     }
 

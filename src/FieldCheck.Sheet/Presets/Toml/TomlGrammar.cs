@@ -83,8 +83,9 @@ internal static partial class TomlGrammar
         foreach (Match header in lines[..(line + 1)].Select(text => Header().Match(text)).Where(match => match.Success))
         {
             string name = header.Groups["name"].Value;
-            path = KeyPath.Parse(name.Replace(" ", "", StringComparison.Ordinal)) ?? KeyPath.Top;
-            if (header.Groups["open"].Length == 2)
+            KeyPath? table = KeyPath.Parse(name.Replace(" ", "", StringComparison.Ordinal));
+            path = table ?? KeyPath.Top;
+            if (table is not null && header.Groups["open"].Length == 2)
             {
                 rows[name] = rows.GetValueOrDefault(name) + 1;
                 path = path.At(rows[name]);
