@@ -1,3 +1,4 @@
+using FieldCheck.Mechanics.Envelopes;
 using FieldCheck.Mechanics.Model;
 
 namespace FieldCheck.Mechanics.Checks;
@@ -11,7 +12,7 @@ internal static class ExplanationBays
 
     internal static void Try(ExplanationBeam beam, ExplanationList found)
     {
-        double[] ends = Ends(beam.Model);
+        Bays bays = Bays.Of(beam.Model);
         for (int i = 0; i < beam.Model.Cases.Length; i++)
         {
             ExplanationLoad[] loads =
@@ -20,7 +21,7 @@ internal static class ExplanationBays
             ];
             LoadChange[][] onBay =
             [
-                .. Enumerable.Range(1, ends.Length - 1).Select(k => On(beam.Model, loads, ends[k - 1], ends[k])),
+                .. Enumerable.Range(0, bays.All.Length).Select(stretch => On(bays, loads, stretch)),
             ];
             int[] loaded = [.. Enumerable.Range(0, onBay.Length).Where(bay => onBay[bay].Length > 0)];
             foreach (ulong choice in Choices(loaded.Length))
@@ -34,15 +35,7 @@ internal static class ExplanationBays
 
     /// <summary>Ends of bays and overhangs [m], the beam's own among them.</summary>
     internal static double[] Ends(BeamModel model) =>
-    [
-        .. model.Supports
-            .Where(support => support.Across is not Restraint.None)
-            .Select(support => support.Position)
-            .Append(0)
-            .Append(model.Length)
-            .Distinct()
-            .Order(),
-    ];
+        [0, .. Bays.Of(model).All.Select(bay => bay.To)];
 
     private static bool IsIn(ulong choice, int bay) => ((choice >> (bay % 64)) & 1) != 0;
 
@@ -64,42 +57,11 @@ internal static class ExplanationBays
         return [EveryOther, ~EveryOther, .. single, .. single.Select(one => ~one)];
     }
 
-    private static LoadChange[] On(BeamModel model, ExplanationLoad[] loads, double from, double to)
-    {
-        // A free end belongs to its overhang.
-        double left = IsFree(model, from) ? double.NegativeInfinity : from;
-        double right = IsFree(model, to) ? double.PositiveInfinity : to;
-        return
-        [
-            .. from load in loads
-               let part = Part(load.Load, left, right)
-               where part is not null
-               select new LoadChange(part, -load.Factor),
-        ];
-    }
-
-    private static bool IsFree(BeamModel model, double end) =>
-        !model.Supports.Any(support => support.Position == end && support.Across is not Restraint.None);
-
-    private static Load? Part(Load load, double from, double to) => load switch
-    {
-        Load.Point point => from < point.Position && point.Position < to ? load : null,
-        Load.Couple couple => from < couple.Position && couple.Position < to ? load : null,
-        Load.Distributed spread when from <= spread.From && spread.To <= to => load,
-        Load.Distributed spread when spread.From < to && from < spread.To => Cut(spread, from, to),
-        _ => null,
-    };
-
-    private static Load.Distributed Cut(Load.Distributed spread, double from, double to)
-    {
-        double left = Math.Max(from, spread.From);
-        double right = Math.Min(to, spread.To);
-        double change = (spread.EndIntensity - spread.StartIntensity) / (spread.To - spread.From);
-        return new Load.Distributed(
-            left,
-            right,
-            spread.StartIntensity + change * (left - spread.From),
-            spread.StartIntensity + change * (right - spread.From),
-            spread.ActsAlong);
-    }
+    private static LoadChange[] On(Bays bays, ExplanationLoad[] loads, int stretch) =>
+    [
+        .. from load in loads
+           let part = bays.PartOn(load.Load, stretch)
+           where part is not null
+           select new LoadChange(part, -load.Factor),
+    ];
 }

@@ -53,6 +53,42 @@ public sealed class BeamSolver
         return outcome is BeamOutcome.Stands stands ? stands with { NearMotion = nearMotion } : outcome;
     }
 
+    /// <summary>How many stiffness matrices it has factored.</summary>
+    internal int Factorisations => _method.Factorisations;
+
+    /// <summary>
+    /// Solves for every case alone with one factorisation, as if every support acted both ways; null where the beam can
+    /// move or the arithmetic does not reach.
+    /// </summary>
+    internal PartAnswers? SolveParts(BeamModel model)
+    {
+        BeamRules.Check(model);
+        Workspace.Grow(ref _touching, model.Supports.Length);
+        Span<bool> touching = _touching.AsSpan(0, model.Supports.Length);
+        touching.Fill(true);
+        _kinematics.Examine(model, touching);
+        bool wantsAlong = Lengthways.IsAskedBy(model);
+        if (_kinematics.CanMoveAcross || (_kinematics.SlidesFreely && wantsAlong))
+        {
+            return null;
+        }
+
+        _method.Prepare(model);
+        if (!_method.Hold(touching, wantsAlong))
+        {
+            return null;
+        }
+
+        BeamResponse imposed = Solve(model, FactorsOf(model, -1), true, touching);
+        ImmutableArray<BeamResponse>.Builder cases = ImmutableArray.CreateBuilder<BeamResponse>(model.Cases.Length);
+        for (int i = 0; i < model.Cases.Length; i++)
+        {
+            cases.Add(Solve(model, FactorsOf(model, i), false, touching));
+        }
+
+        return _method.StayedFinite ? new PartAnswers(imposed, cases.MoveToImmutable()) : null;
+    }
+
     /// <summary>Every support acts both ways: one factorisation serves all cases and combinations.</summary>
     private BeamOutcome SolveOnAll(
         BeamModel model, Determinacy determinacy, ReadOnlySpan<bool> touching, bool wantsAlong)

@@ -32,6 +32,9 @@ internal sealed class StiffnessMethod
     /// <summary>Whether the loads now on the beam act along it too.</summary>
     internal bool HasAlongLoad => _loads.HasAlong;
 
+    /// <summary>How often it has factored a matrix.</summary>
+    internal int Factorisations { get; private set; }
+
     /// <summary>A force down at every node besides the loads [N], for trying which way a resting beam settles.</summary>
     internal double Press { get; set; }
 
@@ -95,6 +98,7 @@ internal sealed class StiffnessMethod
             }
         }
 
+        Factorisations++;
         StayedFinite = _factor.Factor();
         return StayedFinite;
     }

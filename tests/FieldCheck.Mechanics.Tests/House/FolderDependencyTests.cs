@@ -14,7 +14,8 @@ public sealed class FolderDependencyTests
         ["Response"] = ["Model"],
         ["Solving"] = ["Model", "Response"],
         ["HandMethods"] = ["Model"],
-        ["Checks"] = ["Model", "Response", "Solving", "HandMethods"],
+        ["Envelopes"] = ["Model", "Response", "Solving"],
+        ["Checks"] = ["Model", "Response", "Solving", "HandMethods", "Envelopes"],
     };
 
     public static TheoryData<string> Files() => new(Directory

@@ -1,0 +1,29 @@
+namespace FieldCheck.Mechanics.Envelopes;
+
+/// <summary>
+/// Bounds of a polynomial between 0 and 1: it lies between the least and the greatest of its coefficients in Bernstein's
+/// form, bₖ = Σ C(k,i)/C(n,i)·aᵢ (docs/methods.md, "Envelopes").
+/// </summary>
+internal static class Bernstein
+{
+    /// <summary>What a factor times the polynomial cannot exceed.</summary>
+    internal static double Most(ReadOnlySpan<double> polynomial, double factor)
+    {
+        int degree = polynomial.Length - 1;
+        double most = factor * polynomial[0];
+        for (int k = 1; k <= degree; k++)
+        {
+            double sum = polynomial[0];
+            double weight = 1;
+            for (int i = 1; i <= k; i++)
+            {
+                weight *= (double)(k - i + 1) / (degree - i + 1);
+                sum += weight * polynomial[i];
+            }
+
+            most = Math.Max(most, factor * sum);
+        }
+
+        return most;
+    }
+}

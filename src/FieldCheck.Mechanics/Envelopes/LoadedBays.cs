@@ -1,0 +1,9 @@
+using System.Collections.Immutable;
+
+namespace FieldCheck.Mechanics.Envelopes;
+
+/// <summary>The bays and overhangs on which the loads of one case stand.</summary>
+/// <param name="Bays">Indices in <see cref="Envelopes.Bays.Between"/>, increasing; may be empty.</param>
+/// <param name="OnLeftOverhang">Whether they stand on the left overhang.</param>
+/// <param name="OnRightOverhang">Whether they stand on the right overhang.</param>
+public sealed record LoadedBays(ImmutableArray<int> Bays, bool OnLeftOverhang, bool OnRightOverhang);

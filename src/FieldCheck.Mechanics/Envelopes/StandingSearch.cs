@@ -1,0 +1,67 @@
+using FieldCheck.Mechanics.Response;
+
+namespace FieldCheck.Mechanics.Envelopes;
+
+/// <summary>
+/// The greatest of one quantity along the beam that standing loads can give: at an end of a piece, or where one of the
+/// polynomials that a piece is cut into turns. Pieces that cannot hold it are left alone.
+/// </summary>
+internal static class StandingSearch
+{
+    /// <summary>The greatest of several combinations.</summary>
+    /// <param name="curves">One a combination, of one sense.</param>
+    internal static Leader<StandingPlace> Greatest(ReadOnlySpan<StandingCurve> curves)
+    {
+        int pieces = curves[0].PieceCount;
+        double[] bounds = new double[curves.Length * pieces];
+        double size = 0;
+        for (int i = 0; i < bounds.Length; i++)
+        {
+            StandingCurve curve = curves[i / pieces];
+            bounds[i] = curve.BoundOn(i % pieces);
+            size = Math.Max(size, Math.Max(Math.Abs(bounds[i]), Math.Abs(curve.AtStart(i % pieces))));
+        }
+
+        Leader<StandingPlace> leader = new(size, curves[0].Parts.Pieces[^1].To);
+        foreach (StandingCurve curve in curves)
+        {
+            for (int piece = 0; piece < pieces; piece++)
+            {
+                Piece of = curve.Parts.Pieces[piece];
+                leader.Take(curve.AtStart(piece), of.From, new StandingPlace(curve, piece, 0));
+                leader.Take(curve.AtEnd(piece), of.To, new StandingPlace(curve, piece, 1));
+            }
+        }
+
+        PieceCuts cuts = new();
+        for (int i = 0; i < bounds.Length; i++)
+        {
+            if (leader.CouldBeat(bounds[i]))
+            {
+                TakeInside(curves[i / pieces], i % pieces, cuts, ref leader);
+            }
+        }
+
+        return leader;
+    }
+
+    private static void TakeInside(StandingCurve curve, int piece, PieceCuts cuts, ref Leader<StandingPlace> leader)
+    {
+        Span<double> turns = stackalloc double[Piece.MostCoefficients];
+        Piece of = curve.Parts.Pieces[piece];
+        curve.Cut(piece, cuts);
+        for (int stretch = 0; stretch < cuts.Count; stretch++)
+        {
+            ReadOnlySpan<double> polynomial = cuts.On(stretch);
+            int count = Roots.TurnsInside(polynomial, turns);
+            for (int k = 0; k < count; k++)
+            {
+                if (turns[k] >= cuts.StartOf(stretch) && turns[k] <= cuts.EndOf(stretch))
+                {
+                    double value = Roots.Value(polynomial, turns[k]);
+                    leader.Take(value, of.From + turns[k] * of.Length, new StandingPlace(curve, piece, turns[k]));
+                }
+            }
+        }
+    }
+}

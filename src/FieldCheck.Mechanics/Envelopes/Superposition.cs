@@ -1,0 +1,82 @@
+using System.Collections.Immutable;
+using FieldCheck.Mechanics.Model;
+using FieldCheck.Mechanics.Response;
+using FieldCheck.Mechanics.Solving;
+
+namespace FieldCheck.Mechanics.Envelopes;
+
+/// <summary>Answers to every part of the loads alone, from which the answer to any situation adds up.</summary>
+internal sealed class Superposition
+{
+    private readonly PartAnswers _answers;
+
+    private Superposition(EnvelopeProblem problem, Bays bays, ImmutableArray<LoadPart> parts, PartAnswers answers)
+    {
+        Problem = problem;
+        Bays = bays;
+        Parts = parts;
+        _answers = answers;
+        Optional = [.. Enumerable.Range(0, parts.Length).Where(part => !parts[part].StandsAlways)];
+    }
+
+    internal EnvelopeProblem Problem { get; }
+
+    internal Bays Bays { get; }
+
+    internal ImmutableArray<LoadPart> Parts { get; }
+
+    /// <summary>Indices of the parts that need not stand.</summary>
+    internal ImmutableArray<int> Optional { get; }
+
+    /// <summary>The pieces of settlements and imposed rotations alone, and by them the grid of all parts.</summary>
+    internal ImmutableArray<Piece> Imposed => _answers.Imposed.Pieces;
+
+    /// <summary>Solves for the parts with one factorisation; null where the beam does not stand.</summary>
+    internal static Superposition? Of(EnvelopeProblem problem, BeamSolver solver)
+    {
+        Bays bays = Bays.Of(problem.Model);
+        ImmutableArray<LoadPart> parts = LoadPart.Of(problem, bays);
+        BeamModel model = problem.Model with
+        {
+            Cases = [.. parts.Select(part => new LoadCase("", part.Loads))],
+            Combinations = [],
+        };
+        return solver.SolveParts(model) is PartAnswers answers
+            ? new Superposition(problem, bays, parts, answers)
+            : null;
+    }
+
+    internal ImmutableArray<Piece> PiecesOf(int part) => _answers.Cases[part].Pieces;
+
+    /// <summary>A figure of a reaction by settlements and imposed rotations alone, or by a part alone.</summary>
+    internal double Reaction(int part, int support, ReactionComponent component)
+    {
+        BeamResponse response = part < 0 ? _answers.Imposed : _answers.Cases[part];
+        Reaction reaction = response.Reactions[support];
+        return component switch
+        {
+            ReactionComponent.Horizontal => reaction.Horizontal,
+            ReactionComponent.Vertical => reaction.Vertical,
+            _ => reaction.Moment,
+        };
+    }
+
+    /// <summary>What a combination multiplies a part by.</summary>
+    internal double Factor(int combination, int part) =>
+        Problem.Model.Combinations[combination].Factors[Parts[part].Case];
+
+    /// <summary>The situation in which, of the parts that need not stand, those that are asked for stand.</summary>
+    internal Situation Situation(int combination, Func<int, bool> stands, RollingPlace? rolling)
+    {
+        LoadedBays?[] patterns = new LoadedBays?[Problem.Model.Cases.Length];
+        foreach (int pattern in Problem.PatternCases)
+        {
+            patterns[pattern] = Bays.Loaded(
+                from part in Optional
+                where Parts[part].Case == pattern && stands(part)
+                select Parts[part].Stretch);
+        }
+
+        return new Situation(combination, [.. patterns], rolling);
+    }
+}

@@ -1,0 +1,47 @@
+using FieldCheck.Mechanics.Envelopes;
+using FieldCheck.Mechanics.Model;
+using FieldCheck.Mechanics.Response;
+
+namespace FieldCheck.Mechanics.Tests.Envelopes;
+
+/// <summary>A figure of an envelope beside the same of one answer.</summary>
+/// <param name="Name">What it is.</param>
+/// <param name="Greatest">Its greatest in an envelope.</param>
+/// <param name="Least">Its least.</param>
+/// <param name="GreatestOf">Its greatest in one answer.</param>
+/// <param name="LeastOf">Its least.</param>
+internal sealed record Figure(
+    string Name,
+    Func<Envelope, (double Value, Situation Situation)> Greatest,
+    Func<Envelope, (double Value, Situation Situation)> Least,
+    Func<BeamResponse, double> GreatestOf,
+    Func<BeamResponse, double> LeastOf)
+{
+    internal static Figure[] Reactions(BeamModel model) =>
+    [
+        .. Enumerable.Range(0, model.Supports.Length).SelectMany(i => new[]
+        {
+            OfReaction($"vertical {i}", envelope => envelope.Reactions[i].Vertical, one => one.Reactions[i].Vertical),
+            OfReaction($"horizontal {i}", envelope => envelope.Reactions[i].Horizontal, one => one.Reactions[i].Horizontal),
+            OfReaction($"moment {i}", envelope => envelope.Reactions[i].Moment, one => one.Reactions[i].Moment),
+        }),
+    ];
+
+    internal static Figure Along(Curve curve) => new(
+        $"{curve}",
+        envelope => (envelope.ExtremesOf(curve).Max.Value, envelope.ExtremesOf(curve).Max.Situation),
+        envelope => (envelope.ExtremesOf(curve).Min.Value, envelope.ExtremesOf(curve).Min.Situation),
+        response => response.ExtremesOf(curve).Max.Value,
+        response => response.ExtremesOf(curve).Min.Value);
+
+    internal static Figure[] All(BeamModel model) =>
+        [.. Reactions(model), .. Enum.GetValues<Curve>().Select(Along)];
+
+    private static Figure OfReaction(
+        string name, Func<Envelope, GovernedRange> range, Func<BeamResponse, double> value) => new(
+        name,
+        envelope => (range(envelope).Max.Value, range(envelope).Max.Situation),
+        envelope => (range(envelope).Min.Value, range(envelope).Min.Situation),
+        value,
+        value);
+}
