@@ -23,6 +23,12 @@ internal static class CellEdits
             return new SheetChange(StatedEdits.Type(sheet, place, typed));
         }
 
+        if (place.Block == FormBlock.Cases)
+        {
+            BeamDocument changed = CaseEdits.Type(sheet.Document, place.Row, place.Column, typed);
+            return new SheetChange(sheet with { Document = changed });
+        }
+
         int rows = sheet.RowsOf(place.Block);
         if (place.Row < 0 || place.Row > rows || (place.Row == rows && typed is null))
         {
@@ -37,7 +43,7 @@ internal static class CellEdits
 
     internal static SheetChange Paste(FormSheet sheet, Edit.PasteCells pasted)
     {
-        ImmutableArray<FormColumn> columns = FormColumns.Of(pasted.Place.Block);
+        ImmutableArray<FormColumn> columns = FormColumns.Of(sheet.Document, pasted.Place.Block);
         int first = columns.IndexOf(pasted.Place.Column);
         SheetChange change = new(sheet);
         int row = pasted.Place.Row;
@@ -92,6 +98,11 @@ internal static class CellEdits
                 {
                     Document = document with { Supports = document.Supports.SetItem(place.Row, support) },
                 };
+            case FormBlock.Combinations:
+                return sheet with { Document = CombinationCells.Type(document, place.Row, place.Column, text) };
+            case FormBlock.Rolling:
+                RollingEntry rolling = RollingCells.Type(document.Rolling[place.Row], place.Column, text, system);
+                return sheet with { Document = document with { Rolling = document.Rolling.SetItem(place.Row, rolling) } };
             default:
                 return TypeLoad(sheet, place, text, system);
         }

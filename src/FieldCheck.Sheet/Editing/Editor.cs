@@ -47,5 +47,7 @@ public static class Editor
         return document.Display == "us" ? UnitSystem.Us : UnitSystem.Si;
     }
 
-    private static bool Has(FormSheet sheet, FormBlock block, int row) => row >= 0 && row < sheet.RowsOf(block);
+    // A case is no row of the file: it comes and goes with its loads.
+    private static bool Has(FormSheet sheet, FormBlock block, int row) =>
+        block != FormBlock.Cases && row >= 0 && row < sheet.RowsOf(block);
 }

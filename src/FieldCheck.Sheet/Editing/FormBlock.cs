@@ -1,6 +1,6 @@
 namespace FieldCheck.Sheet.Editing;
 
-/// <summary>The blocks of the form, from the top; the last is shown in a view of its own.</summary>
+/// <summary>The blocks of the form, from the top of each view that shows them.</summary>
 public enum FormBlock
 {
     /// <summary>The spans, left to right.</summary>
@@ -14,4 +14,13 @@ public enum FormBlock
 
     /// <summary>What is stated of the supports, from left to right.</summary>
     Stated,
+
+    /// <summary>The cases that loads stand in, as <see cref="CaseRows"/> lists them.</summary>
+    Cases,
+
+    /// <summary>The combinations, in the order typed.</summary>
+    Combinations,
+
+    /// <summary>The rolling loads, in the order typed.</summary>
+    Rolling,
 }

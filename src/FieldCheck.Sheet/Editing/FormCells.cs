@@ -29,6 +29,11 @@ public static partial class FormCells
         { Block: FormBlock.Stated } => StatedRows.Of(document).ElementAtOrDefault(place.Row)?.Entry is int entry
             ? StatedCells.TextOf(document.Stated[entry], place.Column)
             : null,
+        { Block: FormBlock.Cases } => CaseEdits.TextOf(document, place.Row, place.Column),
+        { Block: FormBlock.Combinations } when place.Row < document.Combinations.Count =>
+            CombinationCells.TextOf(document, document.Combinations[place.Row], place.Column),
+        { Block: FormBlock.Rolling } when place.Row < document.Rolling.Count =>
+            RollingCells.TextOf(document.Rolling[place.Row], place.Column, Editor.SystemOf(document)),
         _ => null,
     };
 
@@ -39,7 +44,9 @@ public static partial class FormCells
         { IsOwnWeight: true, Column: FormColumn.Size } => OnOrOff,
         { Column: FormColumn.Kind } => SupportCells.Kinds,
         { Column: FormColumn.Acts } => SupportCells.Actions,
+        { Block: FormBlock.Combinations, Column: FormColumn.Basis } => StatedCells.Bases[..2],
         { Column: FormColumn.Basis } => StatedCells.Bases,
+        { Column: FormColumn.Pattern or FormColumn.OwnWeight } => CaseEdits.YesOrNo,
         _ => [],
     };
 
@@ -61,7 +68,7 @@ public static partial class FormCells
         Match row = KeyOfRow().Match(key);
         if (!row.Success)
         {
-            return OutsideRows(document, key);
+            return OfCases(document, key) ?? OutsideRows(document, key);
         }
 
         if (!int.TryParse(row.Groups["row"].Value, NumberStyles.None, CultureInfo.InvariantCulture, out int number))
@@ -80,6 +87,18 @@ public static partial class FormCells
             _ => new FormPlace(FormBlock.Loads, number - 1, LoadCells.ColumnOf(last)),
         };
     }
+
+    private static FormPlace? OfCases(BeamDocument document, string key) => KeyPath.Parse(key)?.Steps switch
+    {
+        [KeyStep.Into { Key: "combination" }, KeyStep.At row, ..] steps =>
+            new FormPlace(FormBlock.Combinations, row.Row - 1, CombinationCells.ColumnOf(document, steps)),
+        [KeyStep.Into { Key: "rolling" }, KeyStep.At row, KeyStep.Into into, ..] =>
+            new FormPlace(FormBlock.Rolling, row.Row - 1, RollingCells.ColumnOf(into.Key)),
+        [KeyStep.Into { Key: "pattern" }, KeyStep.At row, ..] when row.Row <= document.Patterns.Count
+            && CaseRows.IndexOf(document, document.Patterns[row.Row - 1].Case) is int index =>
+            new FormPlace(FormBlock.Cases, index, FormColumn.Pattern),
+        _ => null,
+    };
 
     private static FormPlace? OutsideRows(BeamDocument document, string key)
     {

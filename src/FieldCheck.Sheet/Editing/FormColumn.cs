@@ -27,7 +27,7 @@ public enum FormColumn
     /// <summary>Which senses of reaction a support can give.</summary>
     Acts,
 
-    /// <summary>What a support is called.</summary>
+    /// <summary>What a support or a rolling load is called.</summary>
     Label,
 
     /// <summary>Size of a load, which tells its kind; for own weight, on or off.</summary>
@@ -39,7 +39,7 @@ public enum FormColumn
     /// <summary>Where a load ends.</summary>
     To,
 
-    /// <summary>Case that a load belongs to.</summary>
+    /// <summary>Case that a load belongs to, or what a case is called.</summary>
     Case,
 
     /// <summary>What a load is.</summary>
@@ -57,7 +57,7 @@ public enum FormColumn
     /// <summary>Combination or case that a figure is stated for, or which extreme it is.</summary>
     Under,
 
-    /// <summary>Whether a figure is stated as service or factored.</summary>
+    /// <summary>Whether a figure is stated as service or factored, or a combination is one of these.</summary>
     Basis,
 
     /// <summary>By how much a stated figure may differ.</summary>
@@ -68,4 +68,28 @@ public enum FormColumn
 
     /// <summary>The support that a figure is stated of.</summary>
     Support,
+
+    /// <summary>What stands in a case: follows from other cells, is never typed in.</summary>
+    Holds,
+
+    /// <summary>Whether the loads of a case may stand in some bays and not in others.</summary>
+    Pattern,
+
+    /// <summary>Whether own weight belongs to a case.</summary>
+    OwnWeight,
+
+    /// <summary>What a combination is called.</summary>
+    Name,
+
+    /// <summary>Axles of a rolling load.</summary>
+    Axles,
+
+    /// <summary>Share that is added to a rolling load for impact.</summary>
+    Impact,
+
+    /// <summary>
+    /// Factor of the first case of <see cref="CaseRows"/> in a combination. Those of the other cases follow it, numbered
+    /// on: <see cref="FormColumns.OfCase"/>.
+    /// </summary>
+    Factor,
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using FieldCheck.Sheet.Document;
 
 namespace FieldCheck.Sheet.Editing;
 
@@ -20,22 +21,58 @@ public static class FormColumns
         FormColumn.Allow, FormColumn.Source, FormColumn.Support,
     ];
 
-    /// <summary>The columns of a block, left to right.</summary>
+    private static readonly ImmutableArray<FormColumn> Cases =
+        [FormColumn.Case, FormColumn.Pattern, FormColumn.OwnWeight, FormColumn.Holds];
+
+    private static readonly ImmutableArray<FormColumn> Combinations = [FormColumn.Name, FormColumn.Basis];
+
+    private static readonly ImmutableArray<FormColumn> Rolling =
+        [FormColumn.Label, FormColumn.Axles, FormColumn.Case, FormColumn.Impact];
+
+    /// <summary>The columns that a block has whatever the beam, left to right.</summary>
     /// <param name="block">The block.</param>
     public static ImmutableArray<FormColumn> Of(FormBlock block) => block switch
     {
         FormBlock.Spans => Spans,
         FormBlock.Supports => Supports,
         FormBlock.Stated => Stated,
+        FormBlock.Cases => Cases,
+        FormBlock.Combinations => Combinations,
+        FormBlock.Rolling => Rolling,
         _ => Loads,
     };
 
-    /// <summary>What a column is headed, as "far end".</summary>
+    /// <summary>All columns of a block, left to right: the combinations of a beam have one for each of its cases.</summary>
+    /// <param name="document">The beam.</param>
+    /// <param name="block">The block.</param>
+    public static ImmutableArray<FormColumn> Of(BeamDocument document, FormBlock block) =>
+        block == FormBlock.Combinations
+            ? [.. Combinations, .. Enumerable.Range(0, CaseRows.Of(document).Length).Select(OfCase)]
+            : Of(block);
+
+    /// <summary>The column of the factor of a case.</summary>
+    /// <param name="row">The row of the case in <see cref="CaseRows"/>, counted from 0.</param>
+    public static FormColumn OfCase(int row) => FormColumn.Factor + row;
+
+    /// <summary>The row of the case whose factors stand in a column; null for any other column.</summary>
+    /// <param name="column">The column.</param>
+    public static int? CaseOf(FormColumn column) =>
+        column >= FormColumn.Factor ? column - FormColumn.Factor : null;
+
+    /// <summary>What a column is headed, as "far end"; a factor's by the name of its case.</summary>
+    /// <param name="document">The beam.</param>
+    /// <param name="column">The column.</param>
+    public static string Heading(BeamDocument document, FormColumn column) =>
+        CaseOf(column) is int row ? CaseRows.Of(document).ElementAtOrDefault(row)?.Name ?? "factor" : Heading(column);
+
+    /// <summary>What a column is headed whatever the beam, as "far end".</summary>
     /// <param name="column">The column.</param>
     public static string Heading(FormColumn column) => column switch
     {
         FormColumn.Reading => "far end",
         FormColumn.Place => "at",
+        FormColumn.Pattern => "bay by bay",
+        FormColumn.OwnWeight => "own weight",
         _ => column.ToString().ToLowerInvariant(),
     };
 
@@ -46,6 +83,13 @@ public static class FormColumns
         FormBlock.Spans => "span",
         FormBlock.Supports => "support",
         FormBlock.Stated => "stated",
+        FormBlock.Cases => "case",
+        FormBlock.Combinations => "combination",
+        FormBlock.Rolling => "rolling load",
         _ => "load",
     };
+
+    /// <summary>The table of the file that the rows of a block are, as "load".</summary>
+    /// <param name="block">The block.</param>
+    internal static string Table(FormBlock block) => block == FormBlock.Rolling ? "rolling" : RowName(block);
 }

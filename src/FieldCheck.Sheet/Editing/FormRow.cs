@@ -25,14 +25,24 @@ public abstract record FormRow
     /// <param name="Entry">What stands in it.</param>
     public sealed record Stated(StatedEntry Entry) : FormRow;
 
+    /// <summary>A combination.</summary>
+    /// <param name="Entry">What stands in it.</param>
+    public sealed record Combination(CombinationEntry Entry) : FormRow;
+
+    /// <summary>A rolling load.</summary>
+    /// <param name="Entry">What stands in it.</param>
+    public sealed record Rolling(RollingEntry Entry) : FormRow;
+
     /// <summary>A row with nothing in it but, for a support, a kind: a pin where it is the first.</summary>
     /// <param name="document">The beam that it is for.</param>
-    /// <param name="block">The block that it is for.</param>
+    /// <param name="block">The block that it is for; a case is no row, it comes and goes with its loads.</param>
     public static FormRow Blank(BeamDocument document, FormBlock block) => block switch
     {
         FormBlock.Spans => new Span(new SpanEntry()),
         FormBlock.Supports => new Support(new SupportEntry { Kind = document.Supports.Count == 0 ? "pin" : "roller" }),
         FormBlock.Stated => new Stated(new StatedEntry()),
+        FormBlock.Combinations => new Combination(new CombinationEntry()),
+        FormBlock.Rolling => new Rolling(new RollingEntry()),
         _ => new Load(new LoadEntry()),
     };
 
@@ -45,6 +55,8 @@ public abstract record FormRow
         FormBlock.Spans => new Span(document.Spans[row]),
         FormBlock.Supports => new Support(document.Supports[row]),
         FormBlock.Stated => new Stated(StatedRows.EntryAt(document, row)),
+        FormBlock.Combinations => new Combination(document.Combinations[row]),
+        FormBlock.Rolling => new Rolling(document.Rolling[row]),
         _ => new Load(document.Loads[row]),
     };
 }

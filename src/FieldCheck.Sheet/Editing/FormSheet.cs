@@ -38,6 +38,9 @@ public sealed record FormSheet(BeamDocument Document, Rows<int> BareSizes)
         FormBlock.Spans => Document.Spans.Count,
         FormBlock.Supports => Document.Supports.Count,
         FormBlock.Stated => StatedRows.Of(Document).Length,
+        FormBlock.Cases => CaseRows.Of(Document).Length,
+        FormBlock.Combinations => Document.Combinations.Count,
+        FormBlock.Rolling => Document.Rolling.Count,
         _ => Document.Loads.Count,
     };
 }

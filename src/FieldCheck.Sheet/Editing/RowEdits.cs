@@ -28,6 +28,12 @@ internal static class RowEdits
             case FormRow.Load load:
                 document = document with { Loads = document.Loads.Insert(row, load.Entry) };
                 return new SheetChange(moved with { Document = document });
+            case FormRow.Combination combination:
+                document = document with { Combinations = document.Combinations.Insert(row, combination.Entry) };
+                return new SheetChange(moved with { Document = document });
+            case FormRow.Rolling rolling:
+                document = document with { Rolling = document.Rolling.Insert(row, rolling.Entry) };
+                return new SheetChange(moved with { Document = document });
             default:
                 throw new UnreachableException();
         }
@@ -70,6 +76,12 @@ internal static class RowEdits
             case FormBlock.Supports:
                 document = document with { Supports = document.Supports.RemoveAt(row) };
                 return new SheetChange(moved with { Document = document }, Left);
+            case FormBlock.Combinations:
+                document = document with { Combinations = document.Combinations.RemoveAt(row) };
+                return new SheetChange(moved with { Document = document });
+            case FormBlock.Rolling:
+                document = document with { Rolling = document.Rolling.RemoveAt(row) };
+                return new SheetChange(moved with { Document = document });
             default:
                 document = document with { Loads = document.Loads.RemoveAt(row) };
                 return new SheetChange(moved with { Document = document });
@@ -92,6 +104,10 @@ internal static class RowEdits
             FormBlock.Spans => new SheetChange(moved with { Document = SpanRows.Swap(document, row) }),
             FormBlock.Supports => new SheetChange(
                 moved with { Document = document with { Supports = SwappedIn(document.Supports, row) } }, Swapped),
+            FormBlock.Combinations => new SheetChange(
+                moved with { Document = document with { Combinations = SwappedIn(document.Combinations, row) } }),
+            FormBlock.Rolling => new SheetChange(
+                moved with { Document = document with { Rolling = SwappedIn(document.Rolling, row) } }),
             _ => new SheetChange(moved with { Document = document with { Loads = SwappedIn(document.Loads, row) } }),
         };
     }
@@ -102,6 +118,8 @@ internal static class RowEdits
         FormRow.Support => FormBlock.Supports,
         FormRow.Load => FormBlock.Loads,
         FormRow.Stated => FormBlock.Stated,
+        FormRow.Combination => FormBlock.Combinations,
+        FormRow.Rolling => FormBlock.Rolling,
         _ => throw new UnreachableException(),
     };
 
@@ -120,17 +138,19 @@ internal static class RowEdits
         FormBlock.Spans => new FormRow.Span(SpanRows.CopyOf(document, row)),
         FormBlock.Supports =>
             new FormRow.Support(document.Supports[row] with { Joint = null, At = null, Label = null }),
+        FormBlock.Combinations => new FormRow.Combination(CombinationCells.CopyOf(document, row)),
+        FormBlock.Rolling => new FormRow.Rolling(document.Rolling[row]),
         _ => new FormRow.Load(document.Loads[row]),
     };
 
     private static BeamDocument AskOfSupports(BeamDocument document, Func<int, int?> row) =>
-        document with { Ask = AskedCells.Renumber(document.Ask, FormColumns.RowName(FormBlock.Supports), row) };
+        document with { Ask = AskedCells.Renumber(document.Ask, FormColumns.Table(FormBlock.Supports), row) };
 
     /// <summary>The sheet with new row numbers in all that goes by those of a block's table in the file.</summary>
     internal static FormSheet Renumbered(FormSheet sheet, FormBlock block, Func<int, int?> row) => new(
         sheet.Document with
         {
-            Ask = AskedCells.Renumber(sheet.Document.Ask, FormColumns.RowName(block), row),
+            Ask = AskedCells.Renumber(sheet.Document.Ask, FormColumns.Table(block), row),
         },
         block == FormBlock.Loads ? [.. sheet.BareSizes.Select(row).OfType<int>().Order()] : sheet.BareSizes);
 }

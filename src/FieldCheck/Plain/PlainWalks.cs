@@ -29,7 +29,7 @@ internal static class PlainWalks
         PlainAsk.Key { Walk: PlainWalk.Asked } key => AfterAsked(form.Document, asked => asked.Key == key.Path),
         PlainAsk.Cell { Walk: PlainWalk.Row } cell => FormMoves.IsEmptyRow(form.Sheet, cell.Place)
             ? null
-            : On(InRow(FormMoves.ColumnsOf(cell.Place), cell.Place), cell.Walk),
+            : On(InRow(FormMoves.ColumnsOf(form.Sheet, cell.Place), cell.Place), cell.Walk),
         PlainAsk.Cell { Walk: PlainWalk.Stated } cell => cell.Place.Row + 1 < form.Sheet.RowsOf(FormBlock.Stated)
             ? On(cell.Place with { Row = cell.Place.Row + 1 }, cell.Walk)
             : null,

@@ -9,6 +9,7 @@ internal static class CellHints
     /// <param name="place">The cell.</param>
     internal static string Of(FormPlace place) => place.IsOwnWeight
         ? "the weight of the sections as a load, on or off (Space)"
+        : place.Block is FormBlock.Cases or FormBlock.Combinations or FormBlock.Rolling ? CaseWords.Hint(place)
         : place.Column switch
         {
             FormColumn.Length => "the span's length: 3.6, 3600mm, 12'-6 1/2\"",
@@ -39,7 +40,7 @@ internal static class CellHints
     /// <param name="place">The cell.</param>
     internal static string? OfMissing(FormPlace place) => place.Column
         is FormColumn.Length or FormColumn.Place or FormColumn.Kind or FormColumn.Size or FormColumn.From
-        or FormColumn.Vertical or FormColumn.Support
+        or FormColumn.Vertical or FormColumn.Support or FormColumn.Name or FormColumn.Axles or >= FormColumn.Factor
             ? Of(place)
             : null;
 }

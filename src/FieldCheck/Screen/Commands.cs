@@ -92,10 +92,10 @@ internal static class Commands
         KeyName.Down => FormMoves.Vertical(state.Sheet, state.Focus, down: true),
         KeyName.Left => FormMoves.Horizontal(state.Sheet, state.Focus, right: false),
         KeyName.Right => FormMoves.Horizontal(state.Sheet, state.Focus, right: true),
-        KeyName.Home => FormMoves.RowEnd(state.Focus, last: false),
-        KeyName.End => FormMoves.RowEnd(state.Focus, last: true),
-        KeyName.PageUp => FormMoves.Block(state.Focus, down: false),
-        KeyName.PageDown => FormMoves.Block(state.Focus, down: true),
+        KeyName.Home => FormMoves.RowEnd(state.Sheet, state.Focus, last: false),
+        KeyName.End => FormMoves.RowEnd(state.Sheet, state.Focus, last: true),
+        KeyName.PageUp => FormMoves.Block(state.Sheet, state.Focus, down: false),
+        KeyName.PageDown => FormMoves.Block(state.Sheet, state.Focus, down: true),
         _ => state.Focus,
     };
 

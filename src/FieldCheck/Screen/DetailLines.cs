@@ -38,7 +38,7 @@ internal static class DetailLines
         ],
         FormBlock.Supports => [.. OfRow(document, "support", page.Row, Fields.Support)],
         FormBlock.Loads => [.. OfRow(document, "load", page.Row, Fields.Load)],
-        FormBlock.Stated => [],
+        FormBlock.Stated or FormBlock.Cases or FormBlock.Combinations or FormBlock.Rolling => [],
         _ => OfBeam(document),
     };
 
@@ -61,7 +61,12 @@ internal static class DetailLines
     /// <summary>True: the key of a row stands in a column of the form.</summary>
     /// <param name="key">The key path.</param>
     internal static bool HasColumn(string key) =>
-        key.Split('[', '.')[0] is "span" or "support" or "load" or "self_weight" or "stated" && InColumns.Contains(key.Split('.')[^1]);
+        key.Split('[', '.')[0] switch
+        {
+            "combination" or "rolling" or "pattern" => true,
+            "span" or "support" or "load" or "self_weight" or "stated" => InColumns.Contains(key.Split('.')[^1]),
+            _ => false,
+        };
 
     /// <summary>The line that the person is on.</summary>
     /// <param name="document">The beam.</param>

@@ -52,6 +52,11 @@ internal sealed class FormCellView
     private string? Following(FormPlace place)
     {
         BeamDocument document = _state.Document;
+        if (place.Block is FormBlock.Cases or FormBlock.Combinations or FormBlock.Rolling)
+        {
+            return CaseWords.Following(document, place);
+        }
+
         if (place.Row < 0 || FormMoves.IsEmptyRow(_state.Sheet, place))
         {
             return null;

@@ -21,18 +21,31 @@ internal static class FormEdits
     /// <summary>The state with what is being typed accepted; the same where nothing is.</summary>
     /// <param name="state">The state.</param>
     internal static ScreenState Accept(ScreenState state) => state.Draft is CellDraft draft
-        ? Make(state, new Edit.TypeCell(draft.Place, draft.Line.Text), draft.Place) with
-        {
-            Draft = null,
-            ReadBack = draft.Place,
-        }
+        ? Typed(state with { Draft = null }, draft.Place, draft.Line.Text)
         : state;
 
     /// <summary>The state with a text typed in the cell that the person is on.</summary>
     /// <param name="state">The state.</param>
     /// <param name="text">The text; empty clears the cell.</param>
-    internal static ScreenState Type(ScreenState state, string text) =>
-        Make(state, new Edit.TypeCell(state.Focus, text), state.Focus) with { ReadBack = state.Focus };
+    internal static ScreenState Type(ScreenState state, string text) => Typed(state, state.Focus, text);
+
+    // What a cell could not take is said, for it is gone from the screen.
+    private static ScreenState Typed(ScreenState state, FormPlace place, string text)
+    {
+        ScreenState typed = Make(state, new Edit.TypeCell(place, text), place) with { ReadBack = place };
+        typed = place.Block == FormBlock.Cases && state.Focus == place ? Followed(state, typed) : typed;
+        return CaseWords.NotTaken(typed.Document, place, text) is string why
+            ? typed with { Notice = new Notice(why, Role.Warn) }
+            : typed;
+    }
+
+    // A case may stand elsewhere once own weight belongs to another: the person stays on it.
+    private static ScreenState Followed(ScreenState before, ScreenState after)
+    {
+        FormPlace place = before.Focus;
+        string? name = FormCells.TextOf(before.Document, place with { Column = FormColumn.Case });
+        return CaseRows.IndexOf(after.Document, name) is int row ? after with { Focus = place with { Row = row } } : after;
+    }
 
     /// <summary>True: of the load the person is on it must be asked whether its size is the whole.</summary>
     /// <param name="state">The state.</param>

@@ -39,9 +39,12 @@ internal static class FormKeys
             return state;
         }
 
-        string stands = FormCells.TextOf(state.Document, state.Focus) ?? "";
-        int next = words.IndexOf(stands.Split(' ')[0]) + 1;
-        bool mayBeEmpty = state.Focus.Column is FormColumn.Acts or FormColumn.Basis;
+        // A combination without basis is service, the first of its words.
+        bool isCombination = state.Focus.Block == FormBlock.Combinations;
+        string stands = FormCells.TextOf(state.Document, state.Focus) ?? (isCombination ? words[0] : "");
+        bool isYesOrNo = state.Focus.Block == FormBlock.Cases;
+        int next = isYesOrNo && stands.Length > 0 ? words.Length : words.IndexOf(stands.Split(' ')[0]) + 1;
+        bool mayBeEmpty = isYesOrNo || (state.Focus.Column is FormColumn.Acts or FormColumn.Basis && !isCombination);
         return FormEdits.Type(state, next < words.Length ? words[next] : mayBeEmpty ? "" : words[0]);
     }
 
@@ -119,7 +122,7 @@ internal static class FormKeys
 
     private static Notice NoticeOfPaste(ScreenState state, ImmutableArray<ImmutableArray<string>> cells, int lines)
     {
-        ImmutableArray<FormColumn> columns = FormColumns.Of(state.Focus.Block);
+        ImmutableArray<FormColumn> columns = FormColumns.Of(state.Document, state.Focus.Block);
         int room = columns.Length - columns.IndexOf(state.Focus.Column);
         int beside = cells.Sum(row => row.Skip(room).Count(cell => cell.Trim().Length > 0));
         string rows = lines == 1 ? "1 row" : $"{lines} rows";

@@ -6,11 +6,15 @@ namespace FieldCheck.Screen;
 /// <summary>Shares the lines of the form out to its blocks; where the person is, is always seen.</summary>
 internal static class FormLayout
 {
-    private static readonly ImmutableArray<FormBlock> Blocks = [FormBlock.Spans, FormBlock.Supports, FormBlock.Loads];
-
     /// <summary>How many lines show every row of every block of the Beam view.</summary>
     /// <param name="sheet">The beam.</param>
-    internal static int HeightOf(FormSheet sheet) => Blocks.Sum(block => HeightOf(sheet, block));
+    internal static int HeightOf(FormSheet sheet) => HeightWith(sheet, FormBlock.Spans);
+
+    /// <summary>How many lines show every row of all blocks of the view that a block is in.</summary>
+    /// <param name="sheet">The beam.</param>
+    /// <param name="block">The block.</param>
+    internal static int HeightWith(FormSheet sheet, FormBlock block) =>
+        FormMoves.Beside(block).Sum(other => HeightOf(sheet, other));
 
     /// <summary>How many lines show every row of a block.</summary>
     /// <param name="sheet">The beam.</param>
@@ -23,22 +27,40 @@ internal static class FormLayout
     /// <param name="height">The lines; 1 or more. In one line there is no heading.</param>
     internal static ImmutableArray<BlockWindow> Of(FormSheet sheet, FormPlace focus, int height)
     {
-        if (height < 2 * Blocks.Length || focus.Block == FormBlock.Stated)
+        ImmutableArray<FormBlock> blocks = FormMoves.Beside(focus.Block);
+        if (height < 2 * blocks.Length || blocks.Length == 1)
         {
             return [Window(sheet, focus, focus.Block, Math.Max(height - 1, 1))];
         }
 
-        int left = height - Blocks.Length;
-        Dictionary<FormBlock, int> shares = Blocks.ToDictionary(block => block, _ => 1);
-        left -= Blocks.Length;
-        foreach ((FormBlock block, int wanted) in Wishes(sheet, focus))
+        int left = height - 2 * blocks.Length;
+        Dictionary<FormBlock, int> shares = blocks.ToDictionary(block => block, _ => 1);
+        foreach ((FormBlock block, int wanted) in blocks.Contains(FormBlock.Loads)
+            ? Wishes(sheet, focus)
+            : WishesOfCases(sheet, focus))
         {
             int given = Math.Clamp(wanted - shares[block], 0, left);
             shares[block] += given;
             left -= given;
         }
 
-        return [.. Blocks.Select(block => Window(sheet, focus, block, shares[block]))];
+        return [.. blocks.Select(block => Window(sheet, focus, block, shares[block]))];
+    }
+
+    // A row beside the person's, then the block the person is in; the combinations before the rest.
+    private static IEnumerable<(FormBlock Block, int Rows)> WishesOfCases(FormSheet sheet, FormPlace focus)
+    {
+        yield return (focus.Block, Math.Min(AllRows(sheet, focus.Block), 2));
+        yield return (focus.Block, AllRows(sheet, focus.Block));
+        foreach (FormBlock block in new[] { FormBlock.Combinations, FormBlock.Cases, FormBlock.Rolling })
+        {
+            yield return (block, sheet.RowsOf(block));
+        }
+
+        foreach (FormBlock block in FormMoves.Beside(focus.Block))
+        {
+            yield return (block, AllRows(sheet, block));
+        }
     }
 
     // A row beside the person's is wanted before all, then a second support; then the block the person is in, then rows
@@ -53,7 +75,7 @@ internal static class FormLayout
             yield return (block, sheet.RowsOf(block) + (block == FormBlock.Loads && IsOwnWeightOn(sheet) ? 1 : 0));
         }
 
-        foreach (FormBlock block in Blocks)
+        foreach (FormBlock block in FormMoves.Beside(focus.Block))
         {
             yield return (block, AllRows(sheet, block));
         }

@@ -8,24 +8,51 @@ internal static class FormMoves
 {
     private static readonly ImmutableArray<FormColumn> OwnWeightColumns = [FormColumn.Size, FormColumn.Case];
 
+    private static readonly ImmutableArray<FormColumn> CaseColumns =
+        [FormColumn.Case, FormColumn.Pattern, FormColumn.OwnWeight];
+
+    private static readonly ImmutableArray<ImmutableArray<FormBlock>> Views =
+    [
+        [FormBlock.Spans, FormBlock.Supports, FormBlock.Loads],
+        [FormBlock.Stated],
+        [FormBlock.Cases, FormBlock.Combinations, FormBlock.Rolling],
+    ];
+
     /// <summary>Where a beam begins.</summary>
     internal static FormPlace First { get; } = new(FormBlock.Spans, 0, FormColumn.Length);
 
     /// <summary>The columns in which a row can be typed.</summary>
-    internal static ImmutableArray<FormColumn> ColumnsOf(FormPlace place) =>
-        place.IsOwnWeight ? OwnWeightColumns : FormColumns.Of(place.Block);
+    internal static ImmutableArray<FormColumn> ColumnsOf(FormSheet sheet, FormPlace place) =>
+        place.IsOwnWeight ? OwnWeightColumns
+        : place.Block == FormBlock.Cases ? CaseColumns
+        : FormColumns.Of(sheet.Document, place.Block);
+
+    /// <summary>The blocks of the view that a block is shown in, from its top.</summary>
+    internal static ImmutableArray<FormBlock> Beside(FormBlock block) => Views.First(blocks => blocks.Contains(block));
 
     /// <summary>True: it is a row that typing makes: the one at the end of its block, or of a support without figures.</summary>
     internal static bool IsEmptyRow(FormSheet sheet, FormPlace place) => place.Block == FormBlock.Stated
         ? !StatedRows.IsStated(sheet.Document, place.Row)
         : place.Row == sheet.RowsOf(place.Block);
 
-    /// <summary>The last row of a block that can be typed in. What is stated goes by the supports, so none comes after.</summary>
-    internal static int LastRow(FormSheet sheet, FormBlock block) =>
-        block == FormBlock.Stated ? Math.Max(sheet.RowsOf(block) - 1, 0) : sheet.RowsOf(block);
+    /// <summary>
+    /// The last row of a block that can be typed in. What is stated goes by the supports and a case by its loads, so none
+    /// comes after.
+    /// </summary>
+    internal static int LastRow(FormSheet sheet, FormBlock block) => block is FormBlock.Stated or FormBlock.Cases
+        ? Math.Max(sheet.RowsOf(block) - 1, 0)
+        : sheet.RowsOf(block);
 
     /// <summary>The view that a block is shown in.</summary>
-    internal static ScreenView ViewOf(FormBlock block) => block == FormBlock.Stated ? ScreenView.Stated : ScreenView.Beam;
+    internal static ScreenView ViewOf(FormBlock block) => block switch
+    {
+        FormBlock.Stated => ScreenView.Stated,
+        FormBlock.Cases or FormBlock.Combinations or FormBlock.Rolling => ScreenView.Cases,
+        _ => ScreenView.Beam,
+    };
+
+    /// <summary>Where the cases begin: at the combinations, of which most is typed.</summary>
+    internal static FormPlace FirstOfCases { get; } = new(FormBlock.Combinations, 0, FormColumn.Name);
 
     /// <summary>Where what is stated begins: at the first support of which nothing is.</summary>
     internal static FormPlace FirstToState(FormSheet sheet)
@@ -36,7 +63,7 @@ internal static class FormMoves
     }
 
     /// <summary>The nearest cell that there is; for when rows have gone.</summary>
-    internal static FormPlace Within(FormSheet sheet, FormPlace place) => OnColumn(place with
+    internal static FormPlace Within(FormSheet sheet, FormPlace place) => OnColumn(sheet, place with
     {
         Row = Math.Clamp(place.Row, TopRow(place.Block), LastRow(sheet, place.Block)),
     });
@@ -47,19 +74,19 @@ internal static class FormMoves
         int row = place.Row + (down ? 1 : -1);
         if (row >= TopRow(place.Block) && row <= LastRow(sheet, place.Block))
         {
-            return OnColumn(place with { Row = row });
+            return OnColumn(sheet, place with { Row = row });
         }
 
         FormBlock? block = Neighbour(place.Block, down);
         return block is FormBlock other
-            ? AtColumnIndex(new FormPlace(other, down ? TopRow(other) : LastRow(sheet, other), default), IndexOf(place))
+            ? AtColumnIndex(sheet, new FormPlace(other, down ? TopRow(other) : LastRow(sheet, other), default), IndexOf(sheet, place))
             : place;
     }
 
     /// <summary>One cell left or right, from row to row.</summary>
     internal static FormPlace Horizontal(FormSheet sheet, FormPlace place, bool right)
     {
-        ImmutableArray<FormColumn> columns = ColumnsOf(place);
+        ImmutableArray<FormColumn> columns = ColumnsOf(sheet, place);
         int index = columns.IndexOf(place.Column) + (right ? 1 : -1);
         if (index >= 0 && index < columns.Length)
         {
@@ -67,7 +94,7 @@ internal static class FormMoves
         }
 
         FormPlace row = Vertical(sheet, place, down: right);
-        return row == place ? place : RowEnd(row, last: !right);
+        return row == place ? place : RowEnd(sheet, row, last: !right);
     }
 
     /// <summary>Down by Enter: back to a column; from the empty row to the next block's first row.</summary>
@@ -75,7 +102,7 @@ internal static class FormMoves
     {
         if (place.Row < LastRow(sheet, place.Block))
         {
-            return OnColumn(place with { Row = place.Row + 1, Column = back });
+            return OnColumn(sheet, place with { Row = place.Row + 1, Column = back });
         }
 
         return Neighbour(place.Block, down: true) is FormBlock block
@@ -84,32 +111,32 @@ internal static class FormMoves
     }
 
     /// <summary>The first or last cell of a row.</summary>
-    internal static FormPlace RowEnd(FormPlace place, bool last) =>
-        place with { Column = last ? ColumnsOf(place)[^1] : ColumnsOf(place)[0] };
+    internal static FormPlace RowEnd(FormSheet sheet, FormPlace place, bool last) =>
+        place with { Column = last ? ColumnsOf(sheet, place)[^1] : ColumnsOf(sheet, place)[0] };
 
     /// <summary>The first row of the block above or below.</summary>
-    internal static FormPlace Block(FormPlace place, bool down) => Neighbour(place.Block, down) is FormBlock block
-        ? AtColumnIndex(new FormPlace(block, 0, default), IndexOf(place))
+    internal static FormPlace Block(FormSheet sheet, FormPlace place, bool down) => Neighbour(place.Block, down) is FormBlock block
+        ? AtColumnIndex(sheet, new FormPlace(block, 0, default), IndexOf(sheet, place))
         : place;
 
     private static int TopRow(FormBlock block) => block == FormBlock.Loads ? FormPlace.OwnWeightRow : 0;
 
-    private static FormBlock? Neighbour(FormBlock block, bool down) => (block, down) switch
+    private static FormBlock? Neighbour(FormBlock block, bool down)
     {
-        (FormBlock.Spans, true) or (FormBlock.Loads, false) => FormBlock.Supports,
-        (FormBlock.Supports, true) => FormBlock.Loads,
-        (FormBlock.Supports, false) => FormBlock.Spans,
-        _ => null,
-    };
-
-    private static int IndexOf(FormPlace place) => FormColumns.Of(place.Block).IndexOf(place.Column);
-
-    private static FormPlace AtColumnIndex(FormPlace place, int index)
-    {
-        ImmutableArray<FormColumn> columns = FormColumns.Of(place.Block);
-        return OnColumn(place with { Column = columns[Math.Clamp(index, 0, columns.Length - 1)] });
+        ImmutableArray<FormBlock> blocks = Beside(block);
+        int next = blocks.IndexOf(block) + (down ? 1 : -1);
+        return next >= 0 && next < blocks.Length ? blocks[next] : null;
     }
 
-    private static FormPlace OnColumn(FormPlace place) =>
-        ColumnsOf(place).Contains(place.Column) ? place : place with { Column = ColumnsOf(place)[0] };
+    private static int IndexOf(FormSheet sheet, FormPlace place) =>
+        FormColumns.Of(sheet.Document, place.Block).IndexOf(place.Column);
+
+    private static FormPlace AtColumnIndex(FormSheet sheet, FormPlace place, int index)
+    {
+        ImmutableArray<FormColumn> columns = FormColumns.Of(sheet.Document, place.Block);
+        return OnColumn(sheet, place with { Column = columns[Math.Clamp(index, 0, columns.Length - 1)] });
+    }
+
+    private static FormPlace OnColumn(FormSheet sheet, FormPlace place) =>
+        ColumnsOf(sheet, place).Contains(place.Column) ? place : place with { Column = ColumnsOf(sheet, place)[0] };
 }

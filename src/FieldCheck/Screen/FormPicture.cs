@@ -9,8 +9,10 @@ namespace FieldCheck.Screen;
 internal sealed class FormPicture
 {
     private const int WidestText = 20;
+    private const int WidestAxles = 40;
     private const int RowSigns = 2;
     private const string MoreColumns = ">";
+    private const string FewerColumns = "<";
 
     private readonly ScreenState _state;
     private readonly FormCellView _cells;
@@ -47,9 +49,13 @@ internal sealed class FormPicture
         return new Picture([.. picture._lines.Take(height)], picture._cursor);
     }
 
-    private static int HeadWidth(ScreenState state) => state.View == ScreenView.Stated
-        ? StatedRows.Of(state.Document).Select(row => TextColumns.Of(row.Label ?? "?")).Append(1).Max()
-        : HeadWidth(state.Sheet);
+    private static int HeadWidth(ScreenState state) => state.View switch
+    {
+        ScreenView.Stated => StatedRows.Of(state.Document).Select(row => TextColumns.Of(row.Label ?? "?")).Append(1).Max(),
+        ScreenView.Cases => Math.Max(state.Document.Combinations.Count, state.Document.Rolling.Count)
+            .ToString(CultureInfo.InvariantCulture).Length,
+        _ => HeadWidth(state.Sheet),
+    };
 
     private static int HeadWidth(FormSheet sheet) => FormLabels.Of(sheet.Document)
         .Select(label => TextColumns.Of(label ?? ""))
@@ -58,8 +64,8 @@ internal sealed class FormPicture
         .Max();
 
     // The block's name reaches over the first column, so the heading of that one begins behind it.
-    private int HeadingWidth(FormBlock block, FormColumn column) => FormColumns.Heading(column).Length
-        + (column == FormColumns.Of(block)[0] ? Math.Max(block.ToString().Length - RowSigns - _head, 0) : 0);
+    private int HeadingWidth(FormBlock block, FormColumn column) => TextColumns.Of(FormColumns.Heading(_state.Document, column))
+        + (column == FormColumns.Of(block)[0] ? Math.Max(FormWords.Block(block).Length - RowSigns - _head, 0) : 0);
 
     private void Draw(BlockWindow window, bool hasHeading)
     {
@@ -80,13 +86,13 @@ internal sealed class FormPicture
         FormPlace[] places = [.. Enumerable.Range(window.First, window.Count)
             .Select(row => new FormPlace(window.Block, row, FormColumns.Of(window.Block)[0]))];
         int Wanted(FormColumn column) => places
-            .Where(place => FormMoves.ColumnsOf(place).Contains(column))
+            .Where(place => !place.IsOwnWeight || FormMoves.ColumnsOf(_state.Sheet, place).Contains(column))
             .Select(place => WidthOf(place with { Column = column }))
             .Append(HeadingWidth(window.Block, column))
-            .Max(text => Math.Min(text, WidestText));
+            .Max(text => Math.Min(text, column == FormColumn.Axles ? WidestAxles : WidestText));
 
         FormColumn? focus = _state.Focus.Block == window.Block ? _state.Focus.Column : null;
-        return FormColumnWidths.Of(FormColumns.Of(window.Block), Wanted, focus, _width - RowSigns - _head);
+        return FormColumnWidths.Of(FormColumns.Of(_state.Document, window.Block), Wanted, focus, _width - RowSigns - _head);
     }
 
     // What is being typed needs a column more, for the cursor behind it.
@@ -96,16 +102,18 @@ internal sealed class FormPicture
     private PictureLine Heading(BlockWindow window, ImmutableArray<(FormColumn Column, int Width)> columns)
     {
         LineWriter line = new(_width);
-        string name = window.Block.ToString();
-        bool goesOn = columns[^1].Column != FormColumns.Of(window.Block)[^1];
-        string more = (goesOn ? MoreColumns : "") + (window.Hidden > 0 ? $" ..{window.Hidden} more" : "");
+        string name = FormWords.Block(window.Block);
+        ImmutableArray<FormColumn> all = FormColumns.Of(_state.Document, window.Block);
+        bool goesOn = columns[^1].Column != all[^1];
+        bool isCutShort = all.IndexOf(columns[^1].Column) >= columns.Length;
+        string more = (isCutShort ? FewerColumns : "") + (goesOn ? MoreColumns : "") + (window.Hidden > 0 ? $" ..{window.Hidden} more" : "");
         more = more.TrimStart();
         line.Add(TextColumns.Cut(name, more.Length > 0 ? _width - more.Length - 1 : _width), Role.Accent);
         int x = RowSigns + _head;
         foreach ((FormColumn column, int width) in columns)
         {
             int start = Math.Max(x + 1, line.Column + 1);
-            string heading = TextColumns.Cut(FormColumns.Heading(column), x + 1 + width - start);
+            string heading = TextColumns.Cut(FormColumns.Heading(_state.Document, column), x + 1 + width - start);
 
             // How much is hidden is told in any case: before a heading that there is no room for beside it.
             if (more.Length > 0 && start + heading.Length + 1 + more.Length > _width)
@@ -130,8 +138,7 @@ internal sealed class FormPicture
         bool isEmpty = FormMoves.IsEmptyRow(_state.Sheet, first);
         if (isEmpty && !isHere)
         {
-            string hint = block == FormBlock.Stated ? "nothing stated yet" : $"type here to add a {FormColumns.RowName(block)}";
-            return line.Add($" ({hint})", Role.Faint, new LinkTarget.Cell(first)).End();
+            return line.Add($" ({FormWords.OfEmptyRow(_state.Sheet, block)})", Role.Faint, new LinkTarget.Cell(first)).End();
         }
 
         if (first.IsOwnWeight)
@@ -158,7 +165,7 @@ internal sealed class FormPicture
         foreach ((FormColumn column, int width) in columns)
         {
             FormPlace place = new(FormBlock.Loads, FormPlace.OwnWeightRow, column);
-            if (FormMoves.ColumnsOf(place).Contains(column))
+            if (FormMoves.ColumnsOf(_state.Sheet, place).Contains(column))
             {
                 Cell(line, place, width, isHere && column == _state.Focus.Column);
             }

@@ -16,6 +16,7 @@ internal static class FormWords
     internal static string Head(FormSheet sheet, FormBlock block, int row) =>
         row == FormPlace.OwnWeightRow ? ""
         : block == FormBlock.Stated ? StatedRows.Of(sheet.Document).ElementAtOrDefault(row)?.Label ?? "?"
+        : block == FormBlock.Cases ? ""
         : row >= sheet.RowsOf(block) ? "+"
         : block == FormBlock.Supports ? Label(sheet.Document, row)
         : Number(row);
@@ -27,6 +28,7 @@ internal static class FormWords
     internal static string Row(FormSheet sheet, FormBlock block, int row) =>
         row == FormPlace.OwnWeightRow ? "own weight"
         : block == FormBlock.Stated ? $"stated {Head(sheet, block, row)}{Turn(sheet, row)}"
+        : block == FormBlock.Cases ? $"case {CaseRows.Of(sheet.Document).ElementAtOrDefault(row)?.Name}"
         : row >= sheet.RowsOf(block) ? $"new {FormColumns.RowName(block)}"
         : $"{FormColumns.RowName(block)} {Head(sheet, block, row)}";
 
@@ -36,7 +38,25 @@ internal static class FormWords
     internal static string Cell(FormSheet sheet, FormPlace place) =>
         place.IsOwnWeight && place.Column == FormColumn.Size
         ? "own weight"
+        : place is { Block: FormBlock.Cases, Column: FormColumn.Case } ? Row(sheet, place.Block, place.Row)
+        : FormColumns.CaseOf(place.Column) is not null
+        ? $"{Row(sheet, place.Block, place.Row)} factor of {FormColumns.Heading(sheet.Document, place.Column)}"
         : $"{Row(sheet, place.Block, place.Row)} {Column(place.Column)}";
+
+    /// <summary>What an empty row says while the person is elsewhere.</summary>
+    /// <param name="sheet">The beam.</param>
+    /// <param name="block">The block.</param>
+    internal static string OfEmptyRow(FormSheet sheet, FormBlock block) => block switch
+    {
+        FormBlock.Stated => "nothing stated yet",
+        FormBlock.Combinations when sheet.RowsOf(block) == 0 =>
+            "all loads stand, service, every factor 1; type here to add a combination",
+        _ => $"type here to add a {FormColumns.RowName(block)}",
+    };
+
+    /// <summary>What a block is headed, as "Loads".</summary>
+    /// <param name="block">The block.</param>
+    internal static string Block(FormBlock block) => block == FormBlock.Rolling ? "Rolling loads" : block.ToString();
 
     /// <summary>So many of something, as "1 load" and "2 loads".</summary>
     /// <param name="count">How many.</param>

@@ -80,6 +80,25 @@ internal static class HelpLines
         "A row emptied of its last figure is taken out.",
     ];
 
+    /// <summary>How cases are combined.</summary>
+    /// <param name="table">The commands.</param>
+    internal static ImmutableArray<string> CombiningCases(CommandTable table) =>
+    [
+        "HOW TO COMBINE CASES",
+        "A load's case is typed in the form; its name is changed",
+        "  here, wherever it is used.",
+        "bay by bay: Space; its loads may then stand in some bays",
+        "  and not in others, whichever is worst.",
+        "A combination: its name, then a factor for each case.",
+        "  Empty counts nothing. Or its name alone tells them:",
+        "  1.2 dead + 1.6 live.",
+        "basis, by Space: service and factored are kept apart.",
+        "A rolling load's axles: 12 kN, 12 kN at 1.2 m; each at",
+        "  its distance from the first. It runs both ways.",
+        "Below: the worst of all of it, and what governs there;",
+        $"  {table.KeyOf(CommandName.NextCombination)} shows the combinations one by one elsewhere.",
+    ];
+
     /// <summary>All lines for a view: how it is done, then the keys; or of the keys those with certain words.</summary>
     /// <param name="table">The commands.</param>
     /// <param name="view">The view.</param>

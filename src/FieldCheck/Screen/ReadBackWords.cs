@@ -32,6 +32,8 @@ internal static class ReadBackWords
             (FormBlock.Supports, FormColumn.Acts) => Acts(text),
             (FormBlock.Loads, FormColumn.Size or FormColumn.From or FormColumn.To) when !place.IsOwnWeight =>
                 LoadWords.Of(calculation, place, text, units),
+            (FormBlock.Cases or FormBlock.Combinations or FormBlock.Rolling, _) =>
+                CaseWords.ReadBack(document, place, text, units),
             (FormBlock.Stated, _) => StatedReadBack.Of(place.Column, text, units),
             _ => null,
         };

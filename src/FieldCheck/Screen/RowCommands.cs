@@ -12,6 +12,10 @@ internal static class RowCommands
     {
         CommandName.PutRowBack => PutBack(state),
         CommandName.NextMarked => NextMarked(state),
+        _ when state.Focus.Block == FormBlock.Cases => state with
+        {
+            Notice = new Notice("The cases are those of the loads: they come and go with them."),
+        },
         CommandName.AddRow => Add(state),
         _ when state.Focus.IsOwnWeight || FormMoves.IsEmptyRow(state.Sheet, state.Focus) => OnNoRow(state, name),
         CommandName.CopyRow => Copy(state),
@@ -50,7 +54,7 @@ internal static class RowCommands
         }
 
         FormPlace added = state.Focus with { Row = state.Focus.Row + 1 };
-        added = FormMoves.RowEnd(added, last: false);
+        added = FormMoves.RowEnd(state.Sheet, added, last: false);
         FormRow blank = added.Block == FormBlock.Stated
             ? new FormRow.Stated(new StatedEntry { Support = StatedRows.EntryAt(state.Document, state.Focus.Row).Support })
             : FormRow.Blank(state.Document, added.Block);

@@ -41,7 +41,8 @@ internal sealed record ScreenCommand(
     /// <summary>True: its keys stay as they come, for what it does depends on which of them is pressed.</summary>
     internal bool HasFixedKeys => Name
         is CommandName.Type or CommandName.Enter or CommandName.Move or CommandName.RowEnds or CommandName.Blocks
-        or CommandName.Clear or CommandName.Drop or CommandName.MoveReading or CommandName.Scroll or CommandName.ScrollVerdicts;
+        or CommandName.Clear or CommandName.Drop or CommandName.MoveReading or CommandName.Scroll or CommandName.ScrollVerdicts
+        or CommandName.ScrollEnvelopes;
 
     /// <summary>True: it works in a view.</summary>
     /// <param name="view">The view.</param>

@@ -27,16 +27,26 @@ internal sealed record ScreenState
     /// <summary>What comes of the beam with what is just being typed; null while nothing is.</summary>
     internal Calculation? Tried { get; init; }
 
-    /// <summary>The cell that the person is on: each of the two views that have cells keeps its own.</summary>
+    /// <summary>The cell that the person is on: each of the views that have cells keeps its own.</summary>
     internal required FormPlace Focus
     {
-        get => View == ScreenView.Stated ? StatedFocus ?? FormMoves.FirstToState(Sheet) : FormFocus;
+        get => View switch
+        {
+            ScreenView.Stated => StatedFocus ?? FormMoves.FirstToState(Sheet),
+            ScreenView.Cases => CasesFocus,
+            _ => FormFocus,
+        };
         init
         {
-            FormFocus = value.Block == FormBlock.Stated ? FormFocus : value;
-            StatedFocus = value.Block == FormBlock.Stated ? value : StatedFocus;
+            ScreenView view = FormMoves.ViewOf(value.Block);
+            FormFocus = view == ScreenView.Beam ? value : FormFocus;
+            StatedFocus = view == ScreenView.Stated ? value : StatedFocus;
+            CasesFocus = view == ScreenView.Cases ? value : CasesFocus;
         }
     }
+
+    /// <summary>How many lines of the envelopes are scrolled past.</summary>
+    internal int CasesTop { get; init; }
 
     /// <summary>How many lines of what comes of the stated figures are scrolled past.</summary>
     internal int StatedTop { get; init; }
@@ -130,6 +140,8 @@ internal sealed record ScreenState
 
     private FormPlace FormFocus { get; init; } = FormMoves.First;
 
+    private FormPlace CasesFocus { get; init; } = FormMoves.FirstOfCases;
+
     /// <summary>Where the person is among the stated figures; null: not been there yet.</summary>
     private FormPlace? StatedFocus { get; init; }
 
@@ -156,9 +168,13 @@ internal sealed record ScreenState
         };
 
     /// <summary>The state with the person on a cell that there is, whatever has changed.</summary>
-    internal ScreenState WithinTheBeam() => View == ScreenView.Stated
-        ? this with { Focus = FormMoves.Within(Sheet, Focus), StatedTop = StatedKeys.Top(this, StatedTop) }
-        : this;
+    internal ScreenState WithinTheBeam() => View switch
+    {
+        ScreenView.Stated =>
+            this with { Focus = FormMoves.Within(Sheet, Focus), StatedTop = StatedKeys.Top(this, StatedTop) },
+        ScreenView.Cases => this with { Focus = FormMoves.Within(Sheet, Focus), CasesTop = CasesKeys.Top(this, CasesTop) },
+        _ => this,
+    };
 
     /// <summary>The step that this state is, with nothing for the shell to do.</summary>
     internal ScreenStep Step(params ReadOnlySpan<Effect> effects) => new(this, [.. effects]);

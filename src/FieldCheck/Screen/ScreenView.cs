@@ -14,4 +14,7 @@ internal enum ScreenView
 
     /// <summary>What a supplier states, and what comes of it.</summary>
     Stated,
+
+    /// <summary>Cases, combinations and rolling loads, and the envelopes that they make.</summary>
+    Cases,
 }

@@ -57,6 +57,18 @@ internal static class ScreenViews
             Says = MessageLine.OfForm,
             Help = HelpLines.JudgingWhatIsStated,
         },
+        new()
+        {
+            View = ScreenView.Cases,
+            Command = CommandName.CasesView,
+            Letter = 'c',
+            Groups = [CommandGroup.Cases, CommandGroup.Cell, CommandGroup.Row],
+            Draw = CasesViewPicture.Of,
+            Press = FormKeys.Press,
+            Change = CasesKeys.Change,
+            Says = MessageLine.OfForm,
+            Help = HelpLines.CombiningCases,
+        },
     ];
 
     /// <summary>All views, as the title line names them.</summary>

@@ -11,6 +11,8 @@ internal static class StepNames
     /// <param name="edit">The change.</param>
     internal static string Of(FormSheet before, FormSheet after, Edit edit) => edit switch
     {
+        Edit.TypeCell { Place: { Block: FormBlock.Cases, Column: FormColumn.Case } place } typed =>
+            $"{FormWords.Cell(before, place)} {To(typed.Text.Trim())}",
         Edit.TypeCell typed =>
             $"{FormWords.Cell(after, typed.Place)} {To(FormCells.TextOf(after.Document, typed.Place))}",
         Edit.PasteCells => "paste",
@@ -31,6 +33,8 @@ internal static class StepNames
         FormRow.Span => FormBlock.Spans,
         FormRow.Support => FormBlock.Supports,
         FormRow.Stated => FormBlock.Stated,
+        FormRow.Combination => FormBlock.Combinations,
+        FormRow.Rolling => FormBlock.Rolling,
         _ => FormBlock.Loads,
     };
 

@@ -34,7 +34,7 @@ internal static class TitleLine
         bool isSaidWhen = state.SavedAt is not null && width >= 100;
         line.Add(isSaidWhen ? $"   saved {state.SavedAt}" : "", Role.Faint);
         int right = width - last.Length;
-        if (line.Column + units.Length + views.Length + 6 <= right)
+        if (line.Column + units.Length + views.Length + 7 <= right)
         {
             line.Add("   ").Add(units, Role.Faint);
             line.To(Math.Max(line.Column + 2, (right - views.Length) / 2 + width / 8));
@@ -48,6 +48,10 @@ internal static class TitleLine
                 line.Add(view == ScreenViews.All[0] ? "" : " ")
                     .Add(name, target: new LinkTarget.Command(ScreenViews.Of(view).Command));
             }
+        }
+        else if (line.Column + 3 + names[(int)state.View].Length <= right)
+        {
+            line.Add("  ").Add(names[(int)state.View], target: new LinkTarget.Command(CommandName.Views));
         }
 
         LinkTarget help = new LinkTarget.Command(isSmall ? CommandName.Views : CommandName.Help);

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using CsCheck;
 using FieldCheck.Sheet.Document;
 using FieldCheck.Sheet.Editing;
@@ -11,10 +12,10 @@ public sealed class EditorLawTests
     [
         "", "3", "12", "0.6", "-2", "2*1.2+0.6", "12'-6 1/2\"", "7'10 1/2", "5 kNm", "12/m", "3..6/m", "1.2t", "12 psf * 5 ft",
         "12..24 psf * 5 ft", "end", "joint 1", "joint 1 + 2", "A + 1", "B - 0.5", "mid 1", "pin", "r 30 deg", "spring 500",
-        "fixed", "up", "on", "off", "dead", "East", "IPE200", "x", "1,5", "12 kn/n", "max", "all", "f", "12 ± 1 kN", "½ kN", "..", "*", "joint",
+        "fixed", "up", "on", "off", "dead", "East", "IPE200", "x", "1,5", "12 kn/n", "max", "all", "f", "yes", "n", "1.2 dead + 1.6 live", "12, 12 at 1.2 m", "12 @ 1; 4", "30 %", "12 ± 1 kN", "½ kN", "..", "*", "joint",
     ];
 
-    private static readonly Gen<FormBlock> Blocks = Gen.Int[0, 3].Select(index => (FormBlock)index);
+    private static readonly Gen<FormBlock> Blocks = Gen.Int[0, 6].Select(index => (FormBlock)index);
 
     private static readonly Gen<Edit> Edits = Gen.Frequency(
         (12, Gen.Select(Blocks, Gen.Int[-1, 4], Gen.Int[0, 7], Gen.Int[0, Texts.Length - 1], (block, row, column, text) =>
@@ -88,9 +89,13 @@ public sealed class EditorLawTests
     private static IEnumerable<FormPlace> Cells(FormSheet sheet) =>
         from block in Enum.GetValues<FormBlock>()
         from row in Enumerable.Range(0, sheet.RowsOf(block))
-        from column in FormColumns.Of(block)
+        from column in FormColumns.Of(sheet.Document, block)
         select new FormPlace(block, row, column);
 
     private static FormPlace Place(FormBlock block, int row, int column) =>
-        new(block, row, FormColumns.Of(block)[Math.Min(column, FormColumns.Of(block).Length - 1)]);
+        new(block, row, Columns(block)[Math.Min(column, Columns(block).Length - 1)]);
+
+    private static ImmutableArray<FormColumn> Columns(FormBlock block) => block == FormBlock.Combinations
+        ? [.. FormColumns.Of(block), .. Enumerable.Range(0, 4).Select(FormColumns.OfCase)]
+        : FormColumns.Of(block);
 }

@@ -20,6 +20,15 @@ internal static class Form
     internal static FormSheet Stated(this FormSheet sheet, int row, FormColumn column, string text) =>
         sheet.Type(FormBlock.Stated, row, column, text);
 
+    internal static FormSheet Case(this FormSheet sheet, int row, FormColumn column, string text) =>
+        sheet.Type(FormBlock.Cases, row, column, text);
+
+    internal static FormSheet Combination(this FormSheet sheet, int row, FormColumn column, string text) =>
+        sheet.Type(FormBlock.Combinations, row, column, text);
+
+    internal static FormSheet Rolling(this FormSheet sheet, int row, FormColumn column, string text) =>
+        sheet.Type(FormBlock.Rolling, row, column, text);
+
     internal static FormSheet Do(this FormSheet sheet, Edit edit) => Editor.Apply(sheet, edit);
 
     internal static string? Text(this FormSheet sheet, FormBlock block, int row, FormColumn column) =>

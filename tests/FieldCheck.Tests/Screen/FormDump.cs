@@ -38,13 +38,16 @@ internal static class FormDump
             bool isOwnWeight = head.Trim() == "own weight";
             FormBlock block = head.Trim().Split(' ') switch
             {
+                ["stated", ..] => FormBlock.Stated,
+                ["case", ..] => FormBlock.Cases,
+                ["combination", ..] or ["new", "combination"] => FormBlock.Combinations,
+                ["rolling", ..] or ["new", "rolling", "load"] => FormBlock.Rolling,
                 ["own", ..] or [.., "load"] or ["load", ..] => FormBlock.Loads,
                 [.., "span"] or ["span", ..] => FormBlock.Spans,
-                ["stated", ..] => FormBlock.Stated,
                 _ => FormBlock.Supports,
             };
             int row = isOwnWeight ? FormPlace.OwnWeightRow
-                : block == FormBlock.Stated ? RowOf(sheet, head.Trim())
+                : block is FormBlock.Stated or FormBlock.Cases ? RowOf(sheet, block, head.Trim())
                 : rows[block];
             rows[block] += isOwnWeight ? 0 : 1;
             string[] cells = [.. rest.Split('|').Select(cell => cell.Trim())];
@@ -52,7 +55,7 @@ internal static class FormDump
             {
                 FormPlace place = isOwnWeight
                     ? new FormPlace(block, row, index == 0 ? FormColumn.Size : FormColumn.Case)
-                    : new FormPlace(block, row, FormColumns.Of(block)[index]);
+                    : new FormPlace(block, row, FormMoves.ColumnsOf(sheet, new FormPlace(block, row, default))[index]);
                 bool isFocus = cells[index].StartsWith('[');
                 focus = isFocus ? place : focus;
                 string cell = isFocus ? cells[index][1..^1].Trim() : cells[index];
@@ -69,14 +72,14 @@ internal static class FormDump
         return (sheet.Document, focus);
     }
 
-    private static int RowOf(FormSheet sheet, string name) => Enumerable.Range(0, sheet.RowsOf(FormBlock.Stated))
-        .First(row => FormWords.Row(sheet, FormBlock.Stated, row) == name);
+    private static int RowOf(FormSheet sheet, FormBlock block, string name) => Enumerable.Range(0, sheet.RowsOf(block))
+        .First(row => FormWords.Row(sheet, block, row) == name);
 
     private static void Row(StringBuilder text, ScreenState state, FormBlock block, int row)
     {
         FormPlace first = new(block, row, FormColumn.Size);
         List<string> cells = [];
-        foreach (FormColumn column in FormMoves.ColumnsOf(first))
+        foreach (FormColumn column in FormMoves.ColumnsOf(state.Sheet, first))
         {
             FormPlace place = first with { Column = column };
             string cell = state.Draft is CellDraft draft && draft.Place == place
@@ -90,7 +93,8 @@ internal static class FormDump
             cells.RemoveAt(cells.Count - 1);
         }
 
-        bool isBare = FormMoves.IsEmptyRow(state.Sheet, first) || (row < 0 && state.Document.SelfWeight is null);
+        bool isBare = FormMoves.IsEmptyRow(state.Sheet, first) || (row < 0 && state.Document.SelfWeight is null)
+            || (block == FormBlock.Cases && !CaseRows.Of(state.Document)[row].IsPattern);
         if (cells.Count > 0 && !(isBare && cells.All(cell => !cell.StartsWith('['))))
         {
             text.Append($"{FormWords.Row(state.Sheet, block, row)}: {string.Join(" | ", cells)}\n");

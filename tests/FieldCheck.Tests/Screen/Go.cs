@@ -10,16 +10,16 @@ internal static class Go
     {
         ScreenView view = FormMoves.ViewOf(place.Block);
         FormPlace here = (state with { View = view }).Focus;
-        here = here with { Column = FormMoves.ColumnsOf(here)[0] };
+        here = here with { Column = FormMoves.ColumnsOf(state.Sheet, here)[0] };
         if (view != state.View)
         {
-            yield return new KeyStroke.Named(view == ScreenView.Stated ? KeyName.F6 : KeyName.F3);
+            yield return state.Table[ScreenViews.Of(view).Command].Keys[0];
         }
 
         yield return new KeyStroke.Named(KeyName.Home);
-        while (here.Block == FormBlock.Stated && here.Row > place.Row)
+        while ((here.Block, here.Row).CompareTo((place.Block, place.Row)) > 0)
         {
-            here = here with { Row = here.Row - 1 };
+            here = FormMoves.Vertical(state.Sheet, here, down: false);
             yield return new KeyStroke.Named(KeyName.Up);
         }
 
@@ -31,7 +31,7 @@ internal static class Go
             yield return new KeyStroke.Named(KeyName.Down);
         }
 
-        int column = FormMoves.ColumnsOf(place).IndexOf(place.Column);
+        int column = FormMoves.ColumnsOf(state.Sheet, place).IndexOf(place.Column);
         for (int index = 0; index < column; index++)
         {
             yield return new KeyStroke.Named(KeyName.Right);

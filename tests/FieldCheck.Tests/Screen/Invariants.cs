@@ -49,6 +49,6 @@ internal static class Invariants
         FormPlace focus = state.Focus;
         int first = focus.Block == FormBlock.Loads ? FormPlace.OwnWeightRow : 0;
         return focus.Row >= first && focus.Row <= FormMoves.LastRow(state.Sheet, focus.Block)
-            && FormMoves.ColumnsOf(focus).Contains(focus.Column);
+            && FormMoves.ColumnsOf(state.Sheet, focus).Contains(focus.Column);
     }
 }

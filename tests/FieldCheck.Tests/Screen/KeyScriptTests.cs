@@ -88,7 +88,7 @@ public sealed class KeyScriptTests
         Overlay.Help help when key is KeyStroke.Named { Key: KeyName.Enter } =>
             HelpLines.Of(state.Table, state.View, help.Filter.Text)[help.Choice].Command?.Name,
         null => state.Table.Of(key, state.View)?.Name
-            ?? (key is KeyStroke.Text && state.View is ScreenView.Beam or ScreenView.Stated ? CommandName.Type : null),
+            ?? (key is KeyStroke.Text && state.View is ScreenView.Beam or ScreenView.Stated or ScreenView.Cases ? CommandName.Type : null),
         _ => null,
     };
 

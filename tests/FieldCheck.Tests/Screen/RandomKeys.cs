@@ -41,7 +41,7 @@ internal sealed class RandomKeys(int seed)
         < 48 => [.. Keys.Typed(Word(focus.Column)), new KeyStroke.Named(KeyName.Enter)],
         < 58 => [.. Keys.Typed(Word(focus.Column)), new KeyStroke.Named(KeyName.Tab)],
         < 59 => [new KeyStroke.Paste(OneOf(Pastes))],
-        _ => [new KeyStroke.Named(OneOf([KeyName.F4, KeyName.F5, KeyName.F6]))],
+        _ => [new KeyStroke.Named(OneOf([KeyName.F4, KeyName.F5, KeyName.F6, KeyName.F8, KeyName.F8]))],
     };
 
     private string Word(FormColumn column) => OneOf(_random.Next(3) == 0 ? Words : column switch
@@ -64,6 +64,11 @@ internal sealed class RandomKeys(int seed)
         FormColumn.Basis => ["f", "unknown", ""],
         FormColumn.Allow => ["5", "0.5 kN", ""],
         FormColumn.Support => ["A", "b", "x"],
+        FormColumn.Pattern or FormColumn.OwnWeight => ["yes", "n", ""],
+        FormColumn.Name => ["1.2 dead + 1.6 live", "ULS", ""],
+        FormColumn.Axles => ["12, 12 at 1.2", "8 kN", "1,5", ""],
+        FormColumn.Impact => ["30", ""],
+        >= FormColumn.Factor => ["1.35", "-1", "x", ""],
         _ => ["梁", "note"],
     });
 

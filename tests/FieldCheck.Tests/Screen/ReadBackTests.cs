@@ -49,7 +49,7 @@ public sealed class ReadBackTests
         ScreenState state = new Desk(Beams.FiftyLoads, new BeamOrigin("bay")).State;
         foreach (FormBlock block in Enum.GetValues<FormBlock>())
         {
-            foreach (FormColumn column in FormColumns.Of(block))
+            foreach (FormColumn column in FormColumns.Of(state.Document, block))
             {
                 FormPlace empty = new(block, state.Sheet.RowsOf(block), column);
                 string line = $"{FormWords.Cell(state.Sheet, empty)}: {CellHints.Of(empty)}";

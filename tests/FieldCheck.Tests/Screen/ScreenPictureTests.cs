@@ -39,6 +39,8 @@ public sealed class ScreenPictureTests
         ["stated-typing"] = "F6 10.3 Enter -14.",
         ["stated-to-mend"] = "F6 10.3 Tab 2 Tab Tab Tab Tab Tab \"hire firm's sheet, rev B\" Enter 14.6kn/m Enter Up",
         ["stated-many"] = "F6 10 Enter 20 Enter ^D",
+        ["cases-nothing"] = "F8",
+        ["cases"] = "F8 \"1.0 dead + 1.0 live\" Enter \"1.2 dead + 1.6 live\" Tab f Enter Up Up Up Tab Space",
         ["menu"] = "Down Down Down Down Down Down /",
         ["help"] = "?",
         ["new-beam"] = "^N",

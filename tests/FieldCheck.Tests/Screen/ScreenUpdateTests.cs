@@ -220,8 +220,9 @@ public sealed class ScreenUpdateTests
         Assert.Equal(ScreenView.Plots, desk.Press("]").State.View);
         Assert.Equal(ScreenView.Working, desk.Press("]").State.View);
         Assert.Equal(ScreenView.Stated, desk.Press("]").State.View);
+        Assert.Equal(ScreenView.Cases, desk.Press("]").State.View);
         Assert.Equal(ScreenView.Beam, desk.Press("]").State.View);
-        Assert.Equal(ScreenView.Stated, desk.Press("[").State.View);
+        Assert.Equal(ScreenView.Cases, desk.Press("[").State.View);
         Assert.Equal(ScreenView.Beam, desk.Press("Esc").State.View);
         Assert.Equal(ScreenView.Plots, desk.Press("/ v p").State.View);
         desk.Press("7 kN Tab");

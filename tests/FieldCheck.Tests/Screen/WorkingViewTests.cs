@@ -292,10 +292,10 @@ public sealed class WorkingViewTests
                 ],
             },
             BeamOrigin.NewBeam).Press("F5");
-        Assert.Contains("dead alone, 1 of 2 (/ t next)", desk.Says, StringComparison.Ordinal);
+        Assert.Contains("dead alone, 1 of 2 (; next)", desk.Says, StringComparison.Ordinal);
 
         desk.Press("/ t Down Up");
-        Assert.Contains("all, 2 of 2 (/ t next)", desk.Says, StringComparison.Ordinal);
+        Assert.Contains("all, 2 of 2 (; next)", desk.Says, StringComparison.Ordinal);
         Assert.Contains(desk.State.Worked.Lines(80), line => line.Text.Contains("A: 9.90 kN up", StringComparison.Ordinal));
     }
 

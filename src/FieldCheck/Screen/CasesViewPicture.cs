@@ -1,0 +1,59 @@
+using System.Collections.Immutable;
+using FieldCheck.Reporting.Tables;
+using FieldCheck.Sheet.Editing;
+
+namespace FieldCheck.Screen;
+
+/// <summary>Draws the Cases view between title and message line: what is combined, and below the envelopes of it.</summary>
+internal static class CasesViewPicture
+{
+    private const int WithGap = 16;
+
+    /// <summary>The view.</summary>
+    /// <param name="state">The state.</param>
+    /// <param name="width">Columns; 1 or more.</param>
+    /// <param name="height">Lines; 1 or more.</param>
+    internal static Picture Of(ScreenState state, int width, int height)
+    {
+        Picture grid = FormPicture.Of(state, width, GridHeight(state, height));
+        IEnumerable<PictureLine> spare = Enumerable.Repeat(LineWriter.Line("", width), height);
+        return new Picture(
+            [.. grid.Lines.Concat(spare.Take(Gap(height))).Concat(Below(state, width, Room(state, height))).Concat(spare).Take(height)],
+            grid.Cursor);
+    }
+
+    /// <summary>The lines that there are below the grids.</summary>
+    /// <param name="state">The state.</param>
+    /// <param name="height">Lines of the view; 1 or more.</param>
+    internal static int Room(ScreenState state, int height) =>
+        Math.Max(height - GridHeight(state, height) - Gap(height), 0);
+
+    // The first line, which says how old it is, stays.
+    private static IEnumerable<PictureLine> Below(ScreenState state, int width, int room)
+    {
+        if (room < 2)
+        {
+            return Enumerable.Repeat(
+                ResultsPicture.Coloured(EnvelopeLines.InShort(state, width), width, isFaint: false), room);
+        }
+
+        ImmutableArray<string> lines = EnvelopeLines.Of(state, width);
+        int top = CasesKeys.Top(state, state.CasesTop);
+        int below = lines.Length - top - room;
+        bool isOld = state.Age == ResultsAge.BeforeThisCell;
+        return
+        [
+            ResultsPicture.Coloured(lines[0], width, isFaint: false),
+            .. lines.Skip(1 + top).Take(below > 0 ? room - 2 : room - 1)
+                .Select(line => ResultsPicture.Coloured(line, width, isOld)),
+            .. below > 0 ? new[] { LineWriter.Line($"..{below + 1} more   PgDn", width, Role.Warn) } : [],
+        ];
+    }
+
+    // Every row while the envelopes have half of the view; one block at a time where even that is too little.
+    private static int GridHeight(ScreenState state, int height) => height <= 2
+        ? height
+        : Math.Min(FormLayout.HeightWith(state.Sheet, FormBlock.Cases), Math.Max(height - Math.Max(height / 2, 3), 2));
+
+    private static int Gap(int height) => height >= WithGap ? 1 : 0;
+}
