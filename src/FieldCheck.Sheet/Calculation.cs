@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Diagnostics;
 using FieldCheck.Mechanics.Checks;
+using FieldCheck.Mechanics.Envelopes;
 using FieldCheck.Mechanics.Solving;
 using FieldCheck.Sheet.Building;
 using FieldCheck.Sheet.Catalogue;
@@ -47,6 +48,13 @@ public sealed record Calculation
     /// <remarks>Found when first asked for: it can take some hundred solves.</remarks>
     public ToleranceBands? Bands => BandsToFind?.Value;
 
+    /// <summary>
+    /// The greatest and least of everything over all that may happen, one for each basis; empty for a beam that does not
+    /// stand.
+    /// </summary>
+    /// <remarks>Found when first asked for.</remarks>
+    public ImmutableArray<Envelope> Envelopes => EnvelopesToFind?.Value ?? [];
+
     /// <summary>What must be said beside the figures: notes, cautions and faults.</summary>
     public required ImmutableArray<Message> Messages { get; init; }
 
@@ -60,6 +68,8 @@ public sealed record Calculation
     };
 
     private Lazy<ToleranceBands?>? BandsToFind { get; init; }
+
+    private Lazy<ImmutableArray<Envelope>>? EnvelopesToFind { get; init; }
 
     /// <summary>Reads, builds and solves a beam.</summary>
     /// <param name="document">The beam as typed.</param>
@@ -84,6 +94,8 @@ public sealed record Calculation
         Lazy<ToleranceBands?>? bands = beam.Uncertain.IsEmpty || outcome is not BeamOutcome.Stands
             ? null
             : new(() => ToleranceBands.Find(AlteredBeam.Problem(document, catalogue, beam), new BeamSolver()));
+        Lazy<ImmutableArray<Envelope>> envelopes = new(() =>
+            outcome is BeamOutcome.Stands ? EnvelopeSearch.Find(beam.Situations, new BeamSolver()) : []);
         StatedFigures stated = StatedFigures.Of(document, beam, outcome, solver, bands);
         return new Calculation
         {
@@ -96,6 +108,7 @@ public sealed record Calculation
             StatedBalances = stated.Balances,
             Explanations = StatedExplanations.Of(stated.Figures, beam),
             BandsToFind = bands,
+            EnvelopesToFind = envelopes,
             Messages =
             [
                 .. outcome is BeamOutcome.Stands stands ? ReactionFindings.Of(beam, stands.Combinations) : [],

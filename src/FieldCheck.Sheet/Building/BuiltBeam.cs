@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using FieldCheck.Mechanics.Envelopes;
 using FieldCheck.Mechanics.Model;
 using FieldCheck.Sheet.Units;
 
@@ -20,6 +21,18 @@ public sealed record BuiltBeam(
 
     /// <summary>What is known only to plus or minus, in the order of the sheet.</summary>
     public ImmutableArray<UncertainInput> Uncertain { get; init; } = [];
+
+    /// <summary>Cases whose loads may stand or not stand bay by bay, as indices into those of the model.</summary>
+    public ImmutableArray<int> PatternCases { get; init; } = [];
+
+    /// <summary>The loads that roll over the beam, in the order of the sheet.</summary>
+    public ImmutableArray<RollingLoad> Rolling { get; init; } = [];
+
+    /// <summary>True: more may happen to the beam than its combinations say, by patterns or rolling loads.</summary>
+    public bool Varies => !PatternCases.IsEmpty || !Rolling.IsEmpty;
+
+    /// <summary>All that may happen to the beam, for the mechanics.</summary>
+    public EnvelopeProblem Situations => new(Model, PatternCases, Rolling);
 
     /// <summary>True: no stiffness was known, and the beam was taken as uniform.</summary>
     public bool UniformStiffnessAssumed { get; init; }

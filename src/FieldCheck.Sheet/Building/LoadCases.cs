@@ -37,10 +37,15 @@ internal sealed class LoadCases
             .Distinct(StringComparer.Ordinal),
     ];
 
-    /// <summary>The cases that have loads, each in the order of its first.</summary>
-    internal static ImmutableArray<LoadCase> Of(ImmutableArray<NamedLoad> loads) =>
+    /// <summary>
+    /// Every case that something names: with its standing loads, or none where only a rolling load or a pattern names it.
+    /// </summary>
+    internal static ImmutableArray<LoadCase> Of(BeamDocument document, ImmutableArray<NamedLoad> loads) =>
     [
-        .. loads.GroupBy(load => load.Case, load => load.Load, StringComparer.Ordinal)
-            .Select(group => new LoadCase(group.Key, [.. group])),
+        .. WithLoads(document)
+            .Concat(document.Patterns.Select(pattern => pattern.Case).OfType<string>())
+            .Distinct(StringComparer.Ordinal)
+            .Select(name => new LoadCase(
+                name, [.. loads.Where(load => load.Case == name).Select(load => load.Load)])),
     ];
 }

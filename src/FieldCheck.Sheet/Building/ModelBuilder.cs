@@ -57,12 +57,13 @@ public sealed class ModelBuilder
         ImmutableArray<Stick?> sticks = SticksOf(spans, catalogue);
         bool frameIsSound = _problems.IsEmpty;
         ImmutableArray<NamedLoad> loads = LoadsOf(sticks, stations, hinges ?? []);
+        ImmutableArray<RollingRows.Draft> rolling = new RollingRows(_problems).Read(_document.Rolling);
         CheckTheRest(supports.Labels);
 
         return frameIsSound
             ? Assemble(
                 lengths!.Value, supports.Supports!.Value, hinges!.Value, [.. sticks.OfType<Stick>()],
-                top.IsTrue("shear_deformation"), loads)
+                top.IsTrue("shear_deformation"), loads, rolling)
             : null;
     }
 
@@ -72,7 +73,8 @@ public sealed class ModelBuilder
         ImmutableArray<double> hinges,
         ImmutableArray<Stick> sticks,
         bool shearDeforms,
-        ImmutableArray<NamedLoad> loads)
+        ImmutableArray<NamedLoad> loads,
+        ImmutableArray<RollingRows.Draft> rolling)
     {
         ImmutableArray<Support> held = [.. supports.Select(named => named.Support)];
         BeamModel bare = new([.. lengths.Select(length => new Span(length, 1, 1))], held, hinges, [], []);
@@ -82,7 +84,7 @@ public sealed class ModelBuilder
             return null;
         }
 
-        ImmutableArray<LoadCase> cases = LoadCases.Of(loads);
+        ImmutableArray<LoadCase> cases = LoadCases.Of(_document, loads);
         BeamModel model = new(
             [.. lengths.Select(rigidities.Span)],
             held,
@@ -93,10 +95,19 @@ public sealed class ModelBuilder
         return new BuiltBeam(model, supports, loads, _display)
         {
             Sticks = sticks,
+            PatternCases = PatternCases(cases),
+            Rolling = [.. rolling.Select(draft => draft.In(cases))],
             UniformStiffnessAssumed = rigidities.UniformStiffnessAssumed,
             UniformAreaAssumed = rigidities.UniformAreaAssumed,
         };
     }
+
+    /// <summary>A case without standing loads has nothing that could be left away bay by bay.</summary>
+    private ImmutableArray<int> PatternCases(ImmutableArray<LoadCase> cases) =>
+    [
+        .. Enumerable.Range(0, cases.Length).Where(index => !cases[index].Loads.IsEmpty
+            && _document.Patterns.Any(pattern => pattern.Case == cases[index].Name)),
+    ];
 
     private ImmutableArray<Row> Rows<T>(ImmutableArray<Field<T>> fields, Rows<T> entries, string table) =>
         [.. entries.Select((entry, index) => Row.Of(fields, entry, $"{table}[{index + 1}]", _problems, _offsets))];
@@ -137,7 +148,6 @@ public sealed class ModelBuilder
         OtherTables tables = new(_document, _cases, _problems);
         tables.CheckAsk();
         tables.CheckPatterns();
-        tables.CheckRolling();
         tables.CheckStated(labels);
         tables.CheckTolerance();
         tables.CheckLimits();

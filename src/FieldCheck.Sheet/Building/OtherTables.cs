@@ -14,36 +14,20 @@ internal sealed class OtherTables(BeamDocument document, LoadCases cases, Proble
 {
     internal void CheckPatterns()
     {
+        HashSet<string> before = new(StringComparer.Ordinal);
         foreach ((PatternEntry entry, string path) in Numbered(document.Patterns, "pattern"))
         {
             Row row = Row.Of(Fields.Pattern, entry, path, problems);
-            if (!row.Has("case"))
+            if (row.Text("case") is not string name)
             {
                 row.Refuse("case", ProblemText.NoCase);
             }
+            else if (!before.Add(name))
+            {
+                row.Refuse("case", ProblemText.SamePattern(name));
+            }
 
             CheckCase(row);
-        }
-    }
-
-    internal void CheckRolling()
-    {
-        foreach ((RollingEntry entry, string path) in Numbered(document.Rolling, "rolling"))
-        {
-            Row row = Row.Of(Fields.Rolling, entry, path, problems);
-            row.NotNegative("impact");
-            if (entry.Axles.Count == 0)
-            {
-                row.Refuse("axles", ProblemText.NoAxles);
-            }
-
-            foreach ((AxleEntry axle, string axlePath) in Numbered(entry.Axles, path + ".axles"))
-            {
-                Row axleRow = Row.Of(Fields.Axle, axle, axlePath, problems);
-                axleRow.Needed("offset", ProblemText.NoOffset);
-                axleRow.NotNegative("offset");
-                axleRow.Needed("force", ProblemText.NoAxleForce);
-            }
         }
     }
 

@@ -125,6 +125,9 @@ internal static class ProblemText
 
     internal static string SameName(string what, string name) => $"another {what} is called {Found.Quoted(name)} too";
 
+    internal static string SamePattern(string name) =>
+        $"case {Found.Quoted(name)} has a pattern already: one is enough";
+
     internal static string UnknownKey(string key) => $"{Found.Quoted(key)} is no cell of this beam";
 
     internal static string NoWeight(int span, string missing) =>

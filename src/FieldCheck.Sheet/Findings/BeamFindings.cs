@@ -47,7 +47,7 @@ internal static class BeamFindings
 
     internal static IEnumerable<Message> OfLoads(BuiltBeam beam)
     {
-        if (beam.Loads.IsEmpty)
+        if (beam.Loads.IsEmpty && beam.Rolling.IsEmpty)
         {
             yield return Note(MessageCodes.NoLoads, "No load stands on the beam.");
         }
@@ -56,7 +56,7 @@ internal static class BeamFindings
         {
             for (int index = 0; index < beam.Model.Cases.Length; index++)
             {
-                if (basis.All(combination => combination.Factors[index] == 0))
+                if (HasLoads(beam, index) && basis.All(combination => combination.Factors[index] == 0))
                 {
                     yield return LeftOut(beam.Model.Cases[index].Name, basis.Key);
                 }
@@ -73,6 +73,10 @@ internal static class BeamFindings
                 MessageCodes.StrengthNotJudged,
                 $"The strength of {TextSafety.ForTerminal(material.Grade!)} was not judged: "
                     + "no rules and no allowable or design stress are written."));
+
+    /// <summary>Loads, own weight or a rolling load; a pattern alone is none.</summary>
+    private static bool HasLoads(BuiltBeam beam, int index) =>
+        !beam.Model.Cases[index].Loads.IsEmpty || beam.Rolling.Any(rolling => rolling.Case == index);
 
     private static Message LeftOut(string name, CombinationBasis basis) => new(
         Severity.Caution,

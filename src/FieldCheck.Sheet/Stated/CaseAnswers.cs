@@ -17,7 +17,7 @@ internal sealed class CaseAnswers(BuiltBeam beam, BeamOutcome.Stands stands, Bea
     internal Reading<StatedAgainst> Find(string name)
     {
         int index = IndexOf(name);
-        if (index < 0)
+        if (index < 0 || beam.Model.Cases[index].Loads.IsEmpty)
         {
             return Refuse(StatedReasons.NoLoadsInCase(name));
         }

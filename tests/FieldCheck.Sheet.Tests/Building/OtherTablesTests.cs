@@ -20,6 +20,10 @@ public sealed class OtherTablesTests
             ]
         },
         {
+            Beams.Simple with { Patterns = [new() { Case = "live" }, new() { Case = "snow" }, new() { Case = "live" }] },
+            ["pattern[3].case: case 'live' has a pattern already: one is enough"]
+        },
+        {
             Beams.Simple with { Rolling = [new()] },
             ["rolling[1].axles: a rolling load needs at least one axle, as { offset = \"0 m\", force = \"20 kN\" }"]
         },

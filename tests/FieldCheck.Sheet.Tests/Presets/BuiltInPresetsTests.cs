@@ -224,6 +224,29 @@ public sealed class BuiltInPresetsTests
         Same([lifted.A * Pound, lifted.B * Pound, 0], Verticals("two-bay-bearer", "left bay only"));
     }
 
+    [Fact]
+    public void CanopyBeam()
+    {
+        // All sheeted: two spans and an overhang under one uniform load, by the three-moment equation.
+        const double Long = 3.6, Short = 1.2, Over = 1.5, Back = Long + Short;
+        double own = 22.4 * Gravity;
+        double w = own + 1300;
+        double post = -w * Over * Over / 2;
+        double prop = (-w * (Cube(Long) + Cube(Short)) / 4 - post * Short) / (2 * Back);
+        double pocket = w * Long / 2 + prop / Long;
+        double inner = w * Short / 2 + (post - prop) / Short;
+        double last = w * Short - inner + w * Over;
+
+        // Overhang first: off the prop, two supports are left, and just enough weight to keep the pocket down.
+        (double rear, double front) = TwoSupports.Reactions(0, Back, (own * (Back + Over), (Back + Over) / 2), (1300 * Over, Back + Over / 2));
+
+        Assert.True(rear > 0, "the preset stands on two supports");
+        Same([pocket, w * Long - pocket + inner, last], Verticals("canopy-beam", "all sheeted"));
+        Same([rear, 0, front], Verticals("canopy-beam", "overhang sheeted first"));
+
+        static double Cube(double length) => length * length * length;
+    }
+
     private static Calculation Solve(string name)
     {
         Preset preset = PresetLibrary.BuiltIn().Single(preset => preset.Name == name);
