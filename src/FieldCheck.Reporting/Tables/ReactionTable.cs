@@ -50,7 +50,8 @@ internal static class ReactionTable
         return [.. slope, .. held];
     }
 
-    private static bool IsMeantToHold(NamedSupport support) =>
+    /// <summary>Whether the sheet says that a support can hold down.</summary>
+    internal static bool IsMeantToHold(NamedSupport support) =>
         support.ActsAsWritten && support.Support.Action is not SupportAction.PushesOnly;
 
     /// <summary>What every support gives; the first parts begin with as many blanks as line up their units.</summary>

@@ -12,6 +12,9 @@ namespace FieldCheck.Sheet.Findings;
 /// <remarks>Names are those of the sheet, harmless to a terminal; they may hold more than ASCII.</remarks>
 public static class SituationWords
 {
+    private const int LeastNeighbours = 3;
+    private const int LeastOthers = 4;
+
     /// <summary>What governs, as "strength, live on bays 1 and 3, hand truck with its first axle at 2.00 m".</summary>
     /// <param name="beam">The beam.</param>
     /// <param name="situation">One of its situations.</param>
@@ -69,18 +72,48 @@ public static class SituationWords
     }
 
     /// <summary>Where the loads of a case stand, as "bays 1, 3 and the right overhang"; empty for nowhere.</summary>
+    /// <remarks>Of many only the ends are said: "2 to 5" of neighbours, "7, 9 ... 15" of every other one.</remarks>
     /// <param name="loaded">Where they stand.</param>
     public static string Places(LoadedBays loaded)
     {
         ArgumentNullException.ThrowIfNull(loaded);
-        string[] bays = [.. loaded.Bays.Select(bay => (bay + 1).ToString(CultureInfo.InvariantCulture))];
+        string[] bays = [.. Runs([.. loaded.Bays.Select(bay => bay + 1)])];
+        string bay = loaded.Bays.Length == 1 ? "bay" : "bays";
         string[] all =
         [
             .. loaded.OnLeftOverhang ? new[] { "the left overhang" } : [],
-            .. bays.Length > 0 ? [$"{(bays.Length == 1 ? "bay" : "bays")} {bays[0]}", .. bays[1..]] : Array.Empty<string>(),
+            .. bays.Length > 0 ? [$"{bay} {bays[0]}", .. bays[1..]] : Array.Empty<string>(),
             .. loaded.OnRightOverhang ? new[] { "the right overhang" } : [],
         ];
         return all.Length > 1 ? $"{string.Join(", ", all[..^1])} and {all[^1]}" : string.Concat(all);
+    }
+
+    private static IEnumerable<string> Runs(int[] bays)
+    {
+        for (int first = 0; first < bays.Length;)
+        {
+            int neighbours = Length(bays, first, step: 1);
+            int others = Length(bays, first, step: 2);
+            (int length, string text) = neighbours >= LeastNeighbours ? (neighbours, $"{bays[first]} to {Last(neighbours)}")
+                : others >= LeastOthers ? (others, $"{bays[first]}, {bays[first + 1]} ... {Last(others)}")
+                : (1, Last(1));
+            yield return text;
+            first += length;
+
+            string Last(int length) => bays[first + length - 1].ToString(CultureInfo.InvariantCulture);
+        }
+    }
+
+    /// <summary>How many bays follow one another so, from one of them on.</summary>
+    private static int Length(int[] bays, int first, int step)
+    {
+        int last = first;
+        while (last + 1 < bays.Length && bays[last + 1] == bays[last] + step)
+        {
+            last++;
+        }
+
+        return last - first + 1;
     }
 
     private static string Pattern(string name, LoadedBays loaded) =>
