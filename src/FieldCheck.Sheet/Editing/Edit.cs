@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using FieldCheck.Sheet.CombinationSets;
 
 namespace FieldCheck.Sheet.Editing;
 
@@ -52,6 +53,11 @@ public abstract record Edit
     /// <param name="Row">The load, counted from 0.</param>
     /// <param name="InAll">True: the number is the whole load; false: it is the load on each length.</param>
     public sealed record AnswerSize(int Row, bool InAll) : Edit;
+
+    /// <summary>The rows of a set of combinations are put in.</summary>
+    /// <param name="Rows">The rows.</param>
+    /// <param name="Replaces">True: in place of those that stand; false: after them.</param>
+    public sealed record PutCombinations(CombinationSetRows Rows, bool Replaces) : Edit;
 
     /// <summary>Results are shown in other units.</summary>
     /// <param name="Display">us or si.</param>

@@ -30,6 +30,7 @@ public static class Editor
                 RowEdits.Swap(sheet, swapped.Block, swapped.Row),
             Edit.AnswerSize answered when Has(sheet, FormBlock.Loads, answered.Row) =>
                 CellEdits.Answer(sheet, answered.Row, answered.InAll),
+            Edit.PutCombinations put => new(RowEdits.PutCombinations(sheet, put)),
             Edit.ShowUnits units => new(sheet with { Document = sheet.Document with { Display = units.Display } }),
             _ => new(sheet),
         };

@@ -112,6 +112,13 @@ internal static class RowEdits
         };
     }
 
+    internal static FormSheet PutCombinations(FormSheet sheet, Edit.PutCombinations put)
+    {
+        FormSheet kept = put.Replaces ? Renumbered(sheet, FormBlock.Combinations, _ => null) : sheet;
+        Rows<CombinationEntry> standing = put.Replaces ? [] : sheet.Document.Combinations;
+        return kept with { Document = kept.Document with { Combinations = put.Rows.AddedTo(standing) } };
+    }
+
     internal static FormBlock BlockOf(FormRow content) => content switch
     {
         FormRow.Span => FormBlock.Spans,

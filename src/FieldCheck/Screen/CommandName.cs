@@ -44,6 +44,7 @@ internal enum CommandName
     SaveWorking,
     ScrollVerdicts,
     ScrollEnvelopes,
+    StandardCombinations,
     OtherUnits,
     NextCombination,
     AllResults,

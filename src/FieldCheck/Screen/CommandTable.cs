@@ -57,6 +57,7 @@ internal sealed class CommandTable(ImmutableArray<ScreenCommand> all)
         new(SaveWorking, Working, [Char("x")], 'x', "save the working as a text file", "as text"),
         new(ScrollVerdicts, Stated, [Key(KeyName.PageUp), Key(KeyName.PageDown)], null, "scroll what comes of the stated figures"),
         new(ScrollEnvelopes, Cases, [Key(KeyName.PageUp), Key(KeyName.PageDown)], null, "scroll the envelopes"),
+        new(StandardCombinations, Cases, [], 'k', "put in the combinations of a standard"),
         new(Undo, Beam, [Ctrl('Z')], 'z', "undo", "undo"),
         new(Redo, Beam, [Ctrl('Y')], 'y', "redo"),
         new(MoreOfBeam, Beam, [], 'b', "more of the beam"),

@@ -18,6 +18,8 @@ internal static class Commands
         CommandName.Open => FileSteps.Leave(state, new AfterSave.Choose()),
         CommandName.NewBeam => FileSteps.Leave(state, new AfterSave.Begin()),
         CommandName.Quit => FileSteps.Leave(state, new AfterSave.Leave()),
+        CommandName.StandardCombinations =>
+            (state with { Overlay = new Overlay.SetList(null, LineText.Empty) }).Step(new Effect.FindSets()),
         CommandName.Redraw => state.Step(new Effect.Redraw()),
         CommandName.SaveWorking => WorkingFile.Ask(state).Step(),
         CommandName.ReadAt => PlaceKeys.Ask(state, LineText.Empty, PlaceUse.ReadOff).Step(),

@@ -31,6 +31,9 @@ internal abstract record Effect
     /// <param name="OpenFile">The file of the beam on the screen, beside which is looked too; null for none.</param>
     internal sealed record FindBeams(string? OpenFile) : Effect;
 
+    /// <summary>Look for sets of combinations; answered by SetsFound.</summary>
+    internal sealed record FindSets : Effect;
+
     /// <summary>Remember that a beam was opened or saved.</summary>
     /// <param name="Name">The path of a file, or the name of a preset that ships with the program.</param>
     /// <param name="IsFile">True: it is a file.</param>

@@ -16,6 +16,7 @@ internal static class KeyLine
             Overlay.Menu => "letter or arrows and Enter   Esc back",
             Overlay.Help => "type to search   arrows   Enter runs the line   ? or Esc back",
             Overlay.OpenList => "type to search   arrows   Enter open   Tab open as a copy   Esc back",
+            Overlay.SetList => "type to search   arrows   Enter add   Tab replace   Esc back",
             Overlay.NameLine or Overlay.WorkingName => "Enter save   Esc back",
             Overlay.PlaceLine { Use: PlaceUse.ReadOff } => "Enter read off there   Esc back",
             Overlay.PlaceLine => "Enter take moments there   Esc back",

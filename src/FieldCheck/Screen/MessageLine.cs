@@ -30,6 +30,8 @@ internal static class MessageLine
                 return new Notice("");
             case Overlay.Settings:
                 return new Notice("The beam and what was typed stay as they are.", Role.Faint);
+            case Overlay.SetList list:
+                return SetListPicture.Message(state, list);
             case Overlay.OpenList list:
                 return OpenListWords.Message(list);
             default:

@@ -1,4 +1,5 @@
 using FieldCheck.Sheet;
+using FieldCheck.Sheet.CombinationSets;
 using FieldCheck.Sheet.Document;
 
 namespace FieldCheck.Screen;
@@ -33,6 +34,12 @@ internal abstract record Overlay
         /// <summary>Nothing found yet, nothing typed.</summary>
         internal static OpenList Empty { get; } = new(null, LineText.Empty, null, null);
     }
+
+    /// <summary>The sets of combinations to choose from.</summary>
+    /// <param name="Found">All of them; null while they are being looked for.</param>
+    /// <param name="Filter">Only those with these words are shown.</param>
+    /// <param name="Choice">The one that Enter takes, counted from 0 among those shown.</param>
+    internal sealed record SetList(CombinationSearch? Found, LineText Filter, int Choice = 0) : Overlay;
 
     /// <summary>The file whose name was typed does not exist.</summary>
     /// <param name="Path">The name.</param>

@@ -26,6 +26,7 @@ internal static class OverlayKeys
                 Overlay.Menu menu => MenuKeys.Press(state, menu, stroke),
                 Overlay.Help help => HelpKeys.Press(state, help, stroke),
                 Overlay.OpenList list => OpenListKeys.Press(state, list, stroke),
+                Overlay.SetList list => SetListKeys.Press(state, list, stroke),
                 Overlay.NameLine line => Named(
                     state,
                     line.Name,

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using FieldCheck.Sheet.CombinationSets;
 using FieldCheck.Sheet.Document;
 using FieldCheck.Sheet.Presets;
 
@@ -65,6 +66,10 @@ internal abstract record ScreenEvent
     /// <summary>The beams that there are to open.</summary>
     /// <param name="Beams">Them.</param>
     internal sealed record BeamsFound(FoundBeams Beams) : ScreenEvent;
+
+    /// <summary>Sets of combinations were looked for.</summary>
+    /// <param name="Found">All of them.</param>
+    internal sealed record SetsFound(CombinationSearch Found) : ScreenEvent;
 
     /// <summary>Unsaved work of an earlier session was found; it is offered in one line.</summary>
     /// <param name="Document">The beam as it was left.</param>

@@ -22,6 +22,8 @@ internal static class StepNames
         Edit.DeleteRow deleted => $"delete {FormWords.Row(before, deleted.Block, deleted.Row)}",
         Edit.SwapRows swapped => $"move {FormWords.Row(before, swapped.Block, swapped.Row)}",
         Edit.AnswerSize answered => $"{FormWords.Row(after, FormBlock.Loads, answered.Row)} size",
+        Edit.PutCombinations { Replaces: true } => "combinations of a standard in place of all",
+        Edit.PutCombinations => "combinations of a standard",
         Edit.ShowUnits => "units",
         _ => throw new System.Diagnostics.UnreachableException(),
     };

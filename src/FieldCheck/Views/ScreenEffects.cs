@@ -34,6 +34,8 @@ internal sealed class ScreenEffects(StartRequest start)
                 return Open(open);
             case Effect.FindBeams find:
                 return new ScreenEvent.BeamsFound(_beams.Find(find.OpenFile is string path ? Full(path) : null));
+            case Effect.FindSets:
+                return new ScreenEvent.SetsFound(start.Folders.Combinations.Search());
             case Effect.Remember remember:
                 _beams.Remember(remember.IsFile ? Full(remember.Name) : remember.Name, remember.IsFile);
                 return null;

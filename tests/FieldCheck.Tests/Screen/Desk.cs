@@ -3,6 +3,7 @@ using FieldCheck.Mechanics.Solving;
 using FieldCheck.Screen;
 using FieldCheck.Sheet;
 using FieldCheck.Sheet.Catalogue;
+using FieldCheck.Sheet.CombinationSets;
 using FieldCheck.Sheet.Document;
 using FieldCheck.Sheet.Editing;
 using FieldCheck.Sheet.Presets;
@@ -100,6 +101,8 @@ internal sealed class Desk
         {
             case Effect.FindBeams:
                 return new ScreenEvent.BeamsFound(FoundBeams.Of(Choices, LeftOut, Today));
+            case Effect.FindSets:
+                return new ScreenEvent.SetsFound(new CombinationSearch(CombinationLibrary.BuiltIn(), []));
             case Effect.Save save when !save.Overwrite && save.Known is null && Files.ContainsKey(save.Path):
                 return new ScreenEvent.SaveRefused(save.Path, SaveObstacle.Exists, "");
             case Effect.Save save when !save.Overwrite && save.Known is BeamFileText known

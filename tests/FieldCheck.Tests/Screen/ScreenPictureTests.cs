@@ -41,6 +41,7 @@ public sealed class ScreenPictureTests
         ["stated-many"] = "F6 10 Enter 20 Enter ^D",
         ["cases-nothing"] = "F8",
         ["cases"] = "F8 \"1.0 dead + 1.0 live\" Enter \"1.2 dead + 1.6 live\" Tab f Enter Up Up Up Tab Space",
+        ["cases-standard"] = "F8 / k Down",
         ["menu"] = "Down Down Down Down Down Down /",
         ["help"] = "?",
         ["new-beam"] = "^N",
