@@ -34,6 +34,7 @@ public static class DiagramPlot
             DrawColumn(canvas, trace[column], column, scale, ink);
         }
 
+        PlotEdges.Draw(canvas, curve, columns, scale, ink);
         DrawReading(canvas, style.Reading, columns, scale, ink);
         ZeroLine.Write(canvas, scale.ZeroRow, curve.Marks, columns);
         PlotLabels.Write(canvas, curve, trace, columns, scale, ink);
@@ -53,7 +54,9 @@ public static class DiagramPlot
 
     private static PlotScale ScaleOf(PlotCurve curve, int height, PlotInk ink)
     {
-        double[] heights = [0, .. curve.Peaks.Select(peak => PlotTrace.Up(curve, peak.Value))];
+        IEnumerable<double> edges = curve.Band is PlotBand band ? [band.Max.Value, band.Min.Value] : [];
+        double[] heights =
+            [0, .. curve.Peaks.Select(peak => peak.Value).Concat(edges).Select(value => PlotTrace.Up(curve, value))];
         return PlotScale.Fit(heights.Max(), -heights.Min(), height, ink.LevelsPerRow);
     }
 

@@ -16,6 +16,21 @@ internal static class PeakWords
     /// <summary>The same with how much each item is missed where it is left out: above all the greatest of each sign.</summary>
     internal static ImmutableArray<(string Text, double Weight)> Weighted(PlotCurve curve)
     {
+        return curve.Band is PlotBand band ? [.. Edges(curve, band), .. OfCurve(curve)] : OfCurve(curve);
+    }
+
+    // Both ends of the envelope come first, each with its own name, for the curve's peaks follow.
+    private static IEnumerable<(string Text, double Weight)> Edges(PlotCurve curve, PlotBand band)
+    {
+        string estimate = band.IsEstimate ? " (estimate)" : "";
+        return new[] { ("max", band.Max), ("min", band.Min) }
+            .Where(edge => curve.Number(edge.Item2.Value) != curve.Number(0))
+            .Select(edge => (
+                $"{edge.Item1} {curve.Say(edge.Item2.Value)} at {curve.Place(edge.Item2.Position)}{estimate}", 2 * Foremost));
+    }
+
+    private static ImmutableArray<(string Text, double Weight)> OfCurve(PlotCurve curve)
+    {
         PeakReading reading = new(curve);
         if (reading.Peaks.IsEmpty)
         {

@@ -25,6 +25,9 @@ public sealed record PlotCurve
     /// <summary>A value of this size or less is rounding, not a value; in SI.</summary>
     public double Negligible { get; init; }
 
+    /// <summary>What the value lies between over all that may happen; null: only the curve is drawn.</summary>
+    public PlotBand? Band { get; init; }
+
     /// <summary>True: positive values are drawn below the zero line.</summary>
     public bool IsPositiveDown { get; init; }
 

@@ -13,6 +13,9 @@ internal sealed record PlotInk(
 {
     internal const char NoFill = ' ';
 
+    /// <summary>The edges of an envelope.</summary>
+    internal const char Edge = '*';
+
     private static readonly PlotInk Filled = new(".-'", "'-.", ':', '|', '-', '|', '!');
     private static readonly PlotInk Outline = Filled with { Fill = NoFill };
     private static readonly PlotInk Blocks = new("▄█", "▀█", '█', '█', '─', '┼', '│');

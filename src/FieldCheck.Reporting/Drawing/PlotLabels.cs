@@ -10,6 +10,12 @@ internal static class PlotLabels
     internal static void Write(
         Canvas canvas, PlotCurve curve, PlotColumn[] trace, BeamColumns columns, PlotScale scale, PlotInk ink)
     {
+        if (curve.Band is PlotBand band)
+        {
+            WriteEdge(band.Max.Value, band.Max.Position);
+            WriteEdge(band.Min.Value, band.Min.Position);
+        }
+
         PeakReading reading = new(curve);
         IEnumerable<PlotPeak> peaks = reading.Peaks.Union(reading.Steps());
         foreach (PlotPeak peak in peaks.OrderByDescending(peak => Math.Abs(peak.Value)))
@@ -24,6 +30,15 @@ internal static class PlotLabels
             {
                 int row = Math.Sign(level) == sign ? scale.RowOf(level) : scale.ZeroRow - sign;
                 Write(canvas, text, row, column, sign, ink);
+            }
+        }
+
+        void WriteEdge(double value, double position)
+        {
+            int level = scale.LevelOf(PlotTrace.Up(curve, value));
+            if (level != 0)
+            {
+                Write(canvas, curve.Number(value), scale.RowOf(level), columns.Of(position), Math.Sign(level), ink);
             }
         }
     }

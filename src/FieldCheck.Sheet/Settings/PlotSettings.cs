@@ -14,6 +14,9 @@ public sealed record PlotSettings
     /// <summary>Where sagging moments are drawn: "up" or "down".</summary>
     public string? Sag { get; init; }
 
+    /// <summary>"true": the envelope is drawn round them; "false": it is not.</summary>
+    public string? Envelope { get; init; }
+
     /// <summary>What they are drawn with.</summary>
     public string? Glyphs { get; init; }
 }

@@ -17,6 +17,8 @@ internal static class SettingsContent
         Part<PlotSettings>.Of(new Field<PlotSettings>(
             "sag", Text, row => row.Sag, (row, text) => row with { Sag = text })),
         Part<PlotSettings>.Of(new Field<PlotSettings>(
+            "envelope", Truth, row => row.Envelope, (row, text) => row with { Envelope = text })),
+        Part<PlotSettings>.Of(new Field<PlotSettings>(
             "glyphs", Text, row => row.Glyphs, (row, text) => row with { Glyphs = text })),
     ], saysByStanding: false);
 

@@ -51,9 +51,13 @@ internal static class CasesViewPicture
     }
 
     // Every row while the envelopes have half of the view; one block at a time where even that is too little.
-    private static int GridHeight(ScreenState state, int height) => height <= 2
-        ? height
-        : Math.Min(FormLayout.HeightWith(state.Sheet, FormBlock.Cases), Math.Max(height - Math.Max(height / 2, 3), 2));
+    private static int GridHeight(ScreenState state, int height)
+    {
+        int most = Math.Max(height - Math.Max(height / 2, 3), 2);
+        FormBlock block = (state with { View = ScreenView.Cases }).Focus.Block;
+        return height <= 2 ? height
+            : Math.Min(most, FormLayout.IsOneBlock(block, most) ? FormLayout.HeightOf(state.Sheet, block) : FormLayout.HeightWith(state.Sheet, block));
+    }
 
     private static int Gap(int height) => height >= WithGap ? 1 : 0;
 }

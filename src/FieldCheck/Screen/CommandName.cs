@@ -31,6 +31,7 @@ internal enum CommandName
     Filling,
     SagSide,
     Glyphs,
+    EnvelopeCurves,
     ShearCurve,
     MomentCurve,
     DeflectionCurve,

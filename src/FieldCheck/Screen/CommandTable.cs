@@ -43,6 +43,7 @@ internal sealed class CommandTable(ImmutableArray<ScreenCommand> all)
         new(Filling, Plots, [Char("f")], 'f', "diagrams filled or outlined", "fill"),
         new(SagSide, Plots, [Char("u")], 'u', "sagging moment above or below", "sag"),
         new(Glyphs, Plots, [Char("h")], 'h', "ASCII or half blocks", "blocks"),
+        new(EnvelopeCurves, Plots, [Char("e")], 'k', "envelope drawn round the curves or not", "envelope"),
         new(ShearCurve, Plots, [Char("v")], '1', "shear shown or not", "b d n curves"),
         new(MomentCurve, Plots, [Char("b")], '2', "moment shown or not"),
         new(DeflectionCurve, Plots, [Char("d")], '3', "deflection shown or not"),

@@ -21,6 +21,15 @@ internal static class FormLayout
     /// <param name="block">The block.</param>
     internal static int HeightOf(FormSheet sheet, FormBlock block) => 1 + AllRows(sheet, block);
 
+    /// <summary>True: in so many lines only the block that the person is in is seen.</summary>
+    /// <param name="block">The block that the person is in.</param>
+    /// <param name="height">The lines.</param>
+    internal static bool IsOneBlock(FormBlock block, int height)
+    {
+        int blocks = FormMoves.Beside(block).Length;
+        return blocks == 1 || height < 2 * blocks;
+    }
+
     /// <summary>The blocks that are seen in so many lines, a heading for each.</summary>
     /// <param name="sheet">The beam.</param>
     /// <param name="focus">Where the person is.</param>
@@ -28,7 +37,7 @@ internal static class FormLayout
     internal static ImmutableArray<BlockWindow> Of(FormSheet sheet, FormPlace focus, int height)
     {
         ImmutableArray<FormBlock> blocks = FormMoves.Beside(focus.Block);
-        if (height < 2 * blocks.Length || blocks.Length == 1)
+        if (IsOneBlock(focus.Block, height))
         {
             return [Window(sheet, focus, focus.Block, Math.Max(height - 1, 1))];
         }

@@ -19,6 +19,9 @@ internal sealed record PlotOptions
     /// <summary>True: sagging moments are drawn below the zero line.</summary>
     internal bool IsSagDown { get; init; }
 
+    /// <summary>True: the envelope is drawn round the curve of the combination shown.</summary>
+    internal bool HasEnvelope { get; init; } = true;
+
     /// <summary>What they are drawn with.</summary>
     internal PlotGlyphs Glyphs { get; init; }
 

@@ -25,6 +25,7 @@ internal static class PlotsKeys
                     : null,
             },
             CommandName.SagSide => With(state, plots with { IsSagDown = !plots.IsSagDown }),
+            CommandName.EnvelopeCurves => WithOtherEnvelope(state, plots),
             CommandName.Glyphs => WithOtherGlyphs(state, plots),
             CommandName.ShearCurve => Toggle(state, Curve.Shear),
             CommandName.MomentCurve => Toggle(state, Curve.Moment),
@@ -65,6 +66,17 @@ internal static class PlotsKeys
             Notice = new Notice(curve == Curve.Axial
                 ? "Nothing acts along this beam: there is no axial force to draw."
                 : "Deflection needs a section and a material: none is known.", Role.Warn),
+        };
+    }
+
+    private static ScreenState WithOtherEnvelope(ScreenState state, PlotOptions plots)
+    {
+        ScreenState after = With(state, plots with { HasEnvelope = !plots.HasEnvelope });
+        bool isMissed = !plots.HasEnvelope && new ShownCurves(after) is { Beam: not null, Envelope: null };
+        return !isMissed ? after : after with
+        {
+            Notice = new Notice(
+                $"No envelope here: one combination is all that may happen. {state.Table.KeyOf(CommandName.CasesView)} has more."),
         };
     }
 

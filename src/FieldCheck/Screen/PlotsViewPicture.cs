@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
+using FieldCheck.Mechanics.Envelopes;
 using FieldCheck.Reporting.Drawing;
+using FieldCheck.Sheet.Building;
 
 namespace FieldCheck.Screen;
 
@@ -47,7 +49,9 @@ internal static class PlotsViewPicture
             return Filled(Foot(state, line, width, height), width, height);
         }
 
-        ImmutableArray<PictureLine> foot = [.. Foot(state, line, width, MostReadings).Take(Math.Max(height / 4, 1))];
+        ImmutableArray<PictureLine> foot =
+            [.. Foot(state, line, width, MostReadings), .. Legend(state, shown, line.Beam, width)];
+        foot = foot[..Math.Min(foot.Length, Math.Max(height / 4, 1))];
         ImmutableArray<PlotCurve> chosen = [.. shown.Chosen.Select(curve => shown[curve]!)];
         int sketch = height >= SketchFrom ? PlotPicture.SketchHeight(state) : 0;
         int room = height - foot.Length - sketch;
@@ -82,6 +86,12 @@ internal static class PlotsViewPicture
             LineWriter.Line(line.MarksInWords(tab), width, Role.Faint),
         ];
     }
+
+    private static IEnumerable<PictureLine> Legend(ScreenState state, ShownCurves shown, BuiltBeam beam, int width) =>
+        shown.Envelope is Envelope envelope
+            ? [LineWriter.Line(
+                TextColumns.FitWithMark(PlotBand.Legend(beam, envelope, state.CombinationShown), width), width, Role.Faint)]
+            : [];
 
     private static ImmutableArray<PictureLine> Nothing(ScreenState state, int width, int height)
     {

@@ -105,13 +105,13 @@ internal static partial class ResultsPicture
 
     private static Role RoleOf(string word) => word switch
     {
-        "up to date" or "AGREES" or "WITHIN BAND" => Role.Good,
+        "up to date" or "AGREES" or "WITHIN BAND" or "HELD" => Role.Good,
         "CAN MOVE" or "LIFTS" or "LOW" => Role.Bad,
         _ => Role.Warn,
     };
 
     [GeneratedRegex(
-        @"\b(up to date|before this cell|cells? to mend|waiting for|CAN MOVE|LIFTS|AGREES|WITHIN BAND|LOW|HIGH|NOT JUDGED|"
+        @"\b(up to date|before this cell|cells? to mend|waiting for|CAN MOVE|LIFTS|HELD|estimate|AGREES|WITHIN BAND|LOW|HIGH|NOT JUDGED|"
             + @"DOES NOT CLOSE|not stated)\b",
         RegexOptions.CultureInvariant)]
     private static partial Regex Verdicts();

@@ -23,6 +23,7 @@ internal static class SettingsLines
             OfCurve("moment in Plots", Curve.Moment),
             OfCurve("deflection in Plots, where known", Curve.Deflection),
             OfCurve("axial force in Plots, where any", Curve.Axial),
+            new("envelope round the curves", plots.HasEnvelope ? Shown : Hidden, With(plots with { HasEnvelope = !plots.HasEnvelope })),
             new("curves", plots.IsFilled ? "filled" : "outlined", With(plots with { IsFilled = !plots.IsFilled })),
             new("sagging moment", plots.IsSagDown ? "drawn below" : "drawn above", With(plots with { IsSagDown = !plots.IsSagDown })),
             new("curves drawn in", plots.Glyphs == PlotGlyphs.Ascii ? "ASCII" : "half blocks", With(plots.WithOtherGlyphs())),

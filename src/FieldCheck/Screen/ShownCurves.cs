@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using FieldCheck.Mechanics.Envelopes;
+using FieldCheck.Mechanics.Model;
 using FieldCheck.Mechanics.Response;
 using FieldCheck.Mechanics.Solving;
 using FieldCheck.Reporting.Drawing;
@@ -20,8 +22,12 @@ internal sealed class ShownCurves
         {
             Beam = beam;
             Response = stands.Combinations[state.CombinationShown].Response;
+            Envelope = state.View == ScreenView.Plots && _options.HasEnvelope ? Round(state, beam) : null;
         }
     }
+
+    /// <summary>The envelope that is drawn round the curves; null: none is.</summary>
+    internal Envelope? Envelope { get; }
 
     /// <summary>The beam; null where it cannot be worked out or cannot stand.</summary>
     internal BuiltBeam? Beam { get; }
@@ -50,6 +56,15 @@ internal sealed class ShownCurves
         }
     }
 
+    // That of the combination shown; none where that is all that may happen.
+    private static Envelope? Round(ScreenState state, BuiltBeam beam)
+    {
+        CombinationBasis basis = beam.Model.Combinations[state.CombinationShown].Basis;
+        return beam.Varies || beam.Model.Combinations.Count(other => other.Basis == basis) > 1
+            ? state.Shown.Envelopes.FirstOrDefault(envelope => envelope.Basis == basis)
+            : null;
+    }
+
     private PlotCurve? WorkedOut(Curve curve)
     {
         if (Beam is null || (curve == Curve.Deflection && !Beam.Model.HasAbsoluteStiffness))
@@ -57,7 +72,12 @@ internal sealed class ShownCurves
             return null;
         }
 
-        PlotCurve plot = PlotCurve.Of(Beam, Response!, curve, _options.IsSagDown);
-        return curve == Curve.Axial && plot.Peaks.All(peak => Math.Abs(peak.Value) <= plot.Negligible) ? null : plot;
+        PlotCurve plot = PlotCurve.Of(Beam, Response!, curve, _options.IsSagDown) with
+        {
+            Band = Envelope is Envelope envelope ? PlotBand.Of(envelope, curve) : null,
+        };
+        bool isNothing = plot.Peaks.All(peak => Math.Abs(peak.Value) <= plot.Negligible)
+            && (plot.Band is not PlotBand band || Math.Max(band.Max.Value, -band.Min.Value) <= plot.Negligible);
+        return curve == Curve.Axial && isNothing ? null : plot;
     }
 }

@@ -52,6 +52,7 @@ internal static class PreferencesText
                 Curves = curves.Length == 0 ? own.Plots.Curves : [.. PlotOptions.All.Where(curves.Contains)],
                 IsFilled = Find(Truths, "plots.filled", plots.Filled, own.Plots.IsFilled),
                 IsSagDown = Find(Sides, "plots.sag", plots.Sag, own.Plots.IsSagDown),
+                HasEnvelope = Find(Truths, "plots.envelope", plots.Envelope, own.Plots.HasEnvelope),
                 Glyphs = Find(Glyphs, "plots.glyphs", plots.Glyphs, own.Plots.Glyphs),
             },
             Working = new WorkingOptions
@@ -98,6 +99,7 @@ internal static class PreferencesText
                     : [.. plots.Curves.Select(curve => Curves.First(pair => pair.Value == curve).Word)],
                 Filled = Word(Truths, settings.Plots.Filled, plots.IsFilled, own.Plots.IsFilled),
                 Sag = Word(Sides, settings.Plots.Sag, plots.IsSagDown, own.Plots.IsSagDown),
+                Envelope = Word(Truths, settings.Plots.Envelope, plots.HasEnvelope, own.Plots.HasEnvelope),
                 Glyphs = Word(Glyphs, settings.Plots.Glyphs, plots.Glyphs, own.Plots.Glyphs),
             },
             Working = new WorkingSettings

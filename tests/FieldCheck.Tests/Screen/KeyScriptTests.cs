@@ -116,7 +116,7 @@ public sealed class KeyScriptTests
             desk.State.Overlay is Overlay over ? $"over: {over.GetType().Name}" : "",
             desk.State.Preferences.Working == new WorkingOptions() ? "" : WorkingWords.Form(desk.State.Preferences.Working),
             desk.State.Preferences.Plots == new PlotOptions() ? "" : $"curves: {string.Join(' ', plots.Curves)}"
-                + $"{(plots.IsFilled ? "" : ", outlined")}{(plots.IsSagDown ? ", sag down" : "")}, {plots.Glyphs}",
+                + $"{(plots.IsFilled ? "" : ", outlined")}{(plots.IsSagDown ? ", sag down" : "")}{(plots.HasEnvelope ? "" : ", no envelope")}, {plots.Glyphs}",
             .. desk.Effects.Select(effect => effect switch
             {
                 Effect.Save save => $"asked to save: {save.Path}",

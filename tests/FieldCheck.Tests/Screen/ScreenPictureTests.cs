@@ -33,6 +33,7 @@ public sealed class ScreenPictureTests
         ["bad-cell"] = "Down Down Down Down Down Down Down Down \"12 kn/n\" Enter",
         ["can-move"] = "Down Down Down ^X",
         ["plots"] = "F4",
+        ["plots-envelope"] = "F8 \"1.0 dead + 1.0 live\" Enter \"1.2 dead + 1.6 live\" Tab f Enter Up Up Up Tab Space F4",
         ["working"] = "F5 PgDn",
         ["stated"] = "F6 10.3 Enter 14.6 Enter",
         ["stated-nothing"] = "F6",
