@@ -23,8 +23,8 @@ public abstract record Diagnosis
     public sealed record Differs(ImmutableArray<Explanation> Explanations, StatedDifference Difference) : Diagnosis
     {
         /// <summary>
-        /// Share of unrelated errors that some explanation would claim as well [–]; null unless a single one, fitted ones
-        /// apart, is told.
+        /// Share of unrelated errors that some explanation would claim as well [–]; null where none is told, fitted ones
+        /// apart.
         /// </summary>
         public double? FalseClaimRate { get; init; }
     }

@@ -11,7 +11,10 @@ namespace FieldCheck.Mechanics.Checks;
 /// </param>
 public sealed record Explanation(Slip Slip, ImmutableArray<double> Predicted, double WorstResidual, int Cost)
 {
-    /// <summary>Indices of the other explanations that give the same figures: nothing can tell them apart.</summary>
+    /// <summary>
+    /// Indices of the other explanations that the figures cannot tell from this one: they give the same, or have the same
+    /// load in another unit by size, place or length.
+    /// </summary>
     public ImmutableArray<int> TiedWith { get; init; } = [];
 
     /// <summary>True: a number was fitted to the figures, so that it would explain many others as well.</summary>

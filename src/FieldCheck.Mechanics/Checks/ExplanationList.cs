@@ -42,8 +42,24 @@ internal sealed class ExplanationList(ExplanationFit fit)
         .. Enumerable.Range(0, ranked.Length).Where(other => other != index
             && !ranked[index].IsFitted
             && !ranked[other].IsFitted
-            && AreSame(ranked[index].Predicted.AsSpan(), ranked[other].Predicted.AsSpan())),
+            && AreTied(ranked[index], ranked[other])),
     ];
+
+    /// <summary>
+    /// Whether the figures cannot tell two apart: they are the same, or one load is in another unit either way, be it by
+    /// size, place or length, and differs by less than the rounding.
+    /// </summary>
+    private bool AreTied(Explanation one, Explanation other) =>
+        AreSame(one.Predicted.AsSpan(), other.Predicted.AsSpan())
+        || (InAnotherUnit(one.Slip) is { } load && load == InAnotherUnit(other.Slip));
+
+    private static (int Load, bool IsTooGreat)? InAnotherUnit(Slip slip) => slip switch
+    {
+        Slip.LoadUnits size => (size.Load, size.IsTooGreat),
+        Slip.PlaceUnits place => (place.Load, place.IsTooGreat),
+        Slip.StretchUnits stretch => (stretch.Load, stretch.IsTooGreat),
+        _ => null,
+    };
 
     private bool AreSame(ReadOnlySpan<double> one, ReadOnlySpan<double> other)
     {
@@ -63,6 +79,7 @@ internal sealed class ExplanationList(ExplanationFit fit)
     {
         // So small that nobody sees it is as good as left out.
         (Slip.LoadLeftOut left, Slip.LoadUnits { IsTooGreat: false } small) => left.Load == small.Load,
+        (Slip.LoadLeftOut left, Slip.StretchUnits { IsTooGreat: false } small) => left.Load == small.Load,
         (Slip.LoadLeftOut or Slip.Pattern, Slip.Pattern) => AreSame(told.Predicted.AsSpan(), predicted),
         (Slip own, Slip.Together both) when own == both.First => AreSame(told.Predicted.AsSpan(), predicted),
         _ => IsOfFactors(told.Slip) && IsOfFactors(slip) && AreSame(told.Predicted.AsSpan(), predicted),

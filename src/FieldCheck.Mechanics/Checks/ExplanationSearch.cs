@@ -37,7 +37,7 @@ public sealed class ExplanationSearch
         ImmutableArray<Explanation> told = ExplanationsOf(beam);
         return new Diagnosis.Differs(told, DifferenceOf(beam))
         {
-            FalseClaimRate = told.Count(one => !one.IsFitted) == 1
+            FalseClaimRate = told.Any(one => !one.IsFitted)
                 ? FalseClaims.Rate(stated.Figures.Length, DigitsOf(stated))
                 : null,
         };
@@ -74,9 +74,14 @@ public sealed class ExplanationSearch
             };
         }
 
+        bool isSplitOnly = beam.Fit.HasEveryVertical && beam.Fit.CouldFit(0);
         bool isWhole = beam.Fit.HasEveryVertical
             && beam.Fit.HasEvery(ReactionPart.Moment, support => support.Rotation is not Restraint.None);
-        return new StatedDifference(each, vertical, isWhole && !beam.Fit.CouldFit(0) ? turning / vertical : null);
+        return new StatedDifference(
+            each,
+            beam.Fit.HasEveryVertical ? vertical : null,
+            isWhole && !isSplitOnly ? turning / vertical : null,
+            isSplitOnly);
     }
 
     /// <summary>To how many digits the greatest figure is written.</summary>

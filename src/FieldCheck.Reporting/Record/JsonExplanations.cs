@@ -12,16 +12,16 @@ namespace FieldCheck.Reporting.Record;
 internal static class JsonExplanations
 {
     internal static ImmutableArray<JsonExplanation> Of(Calculation calculation, BuiltBeam beam) =>
-        [.. calculation.Explanations.SelectMany(set => Of(set, new BeamWords(beam)))];
+        [.. calculation.Explanations.SelectMany(set => Of(calculation, set, new BeamWords(beam)))];
 
-    private static IEnumerable<JsonExplanation> Of(StatedExplanation set, BeamWords words)
+    private static IEnumerable<JsonExplanation> Of(Calculation calculation, StatedExplanation set, BeamWords words)
     {
-        ExplanationWords sentences = new(words, set.Set.Figures);
+        ExplanationWords sentences = ExplanationLines.WordsOf(calculation, set, words);
         SlipWords slips = new(words);
         ImmutableArray<Explanation> told = set.Diagnosis.Explanations;
         return told.Select(one => new JsonExplanation(
             Kind(one.Slip),
-            $"The stated figures are consistent with {sentences.Sentence(one)}",
+            $"The stated figures {(one.IsFitted ? "could also be had by" : "are consistent with")} {sentences.Sentence(one)}",
             [.. one.Predicted],
             [.. one.TiedWith.Select(other => slips.Of(told[other].Slip))],
             one.IsFitted ? null : set.Diagnosis.FalseClaimRate,

@@ -58,7 +58,7 @@ internal static class BalanceWords
         string range = from == to ? "" : $" (from {from} to {to}, as the figures are rounded)";
         double length = words.Beam.Model.Length;
         double edge = BeamPlaces.SamePlace * length;
-        string off = load.Position < -edge || load.Position > length + edge ? ", which is off the beam" : "";
+        string off = load.To < -edge || load.From > length + edge ? ", off the beam," : "";
         return load.Down > 0
             ? $"it is as if one load of {size} down at {place}{range}{off} were left out of them"
             : $"it is as if one load more, of {size} down at {place}{range}{off}, were in them";

@@ -21,6 +21,20 @@ internal static class ExplanationLines
         string[] heading = calculation.Explanations.Length > 1 || set.Source is not null
             ? [$"The figures for {PlainAscii.Of(set.Against.Name)}{source}:"]
             : [];
-        return [.. heading, .. new ExplanationWords(words, set.Set.Figures).Of(set.Diagnosis)];
+        return [.. heading, .. WordsOf(calculation, set, words).Of(set.Diagnosis, IsPlaceTold(calculation, set))];
     }
+
+    /// <summary>The words for one set of the figures of a sheet.</summary>
+    internal static ExplanationWords WordsOf(Calculation calculation, StatedExplanation set, BeamWords words)
+    {
+        StatedWords stated = new(words);
+        return new ExplanationWords(
+            words, set.Set.Figures, [.. set.Rows.Select(row => stated.NumberTyped(calculation.Stated[row]))]);
+    }
+
+    /// <summary>Whether the balance of the same figures says what load they lack.</summary>
+    private static bool IsPlaceTold(Calculation calculation, StatedExplanation set) => calculation.StatedBalances.Any(
+        balance => balance.Balance.Lacking is not null
+            && balance.Source == set.Source
+            && balance.Against.IsSameAs(set.Against));
 }

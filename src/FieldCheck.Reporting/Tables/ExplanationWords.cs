@@ -19,18 +19,23 @@ internal sealed class ExplanationWords
     private readonly BeamWords _words;
     private readonly SlipWords _slips;
     private readonly ImmutableArray<ReactionFigure> _figures;
+    private readonly ImmutableArray<string?> _typed;
 
     /// <summary>The words for one set of figures.</summary>
     /// <param name="words">The beam's words.</param>
     /// <param name="figures">The figures, as the diagnosis has them.</param>
-    internal ExplanationWords(BeamWords words, ImmutableArray<ReactionFigure> figures)
+    /// <param name="typed">For each its number as typed; null: it is written as it was read.</param>
+    internal ExplanationWords(
+        BeamWords words, ImmutableArray<ReactionFigure> figures, ImmutableArray<string?> typed)
     {
-        (_words, _figures) = (words, figures);
+        (_words, _figures, _typed) = (words, figures, typed);
         _slips = new SlipWords(words);
     }
 
     /// <summary>Sentences in the order in which they are told; none where there is nothing to explain.</summary>
-    internal ImmutableArray<string> Of(Diagnosis diagnosis)
+    /// <param name="diagnosis">What was found.</param>
+    /// <param name="isPlaceTold">True: size and place of what is lacking stand elsewhere.</param>
+    internal ImmutableArray<string> Of(Diagnosis diagnosis, bool isPlaceTold)
     {
         if (diagnosis is not Diagnosis.Differs differs)
         {
@@ -46,29 +51,37 @@ internal sealed class ExplanationWords
         ];
         string[] first = firm.Length switch
         {
-            0 => [Nothing(differs.Difference)],
-            1 => [$"They are consistent with {Sentence(firm[0])}", .. Claims(differs.FalseClaimRate)],
-            _ when AreAllTied(firm) => [AllTied(firm.Length), .. firm.Select(one => $"- {Sentence(one)}")],
-            > MostTold => [TooMany(firm.Length), .. firm[..FewTold].Select(one => $"- {Sentence(one)}")],
-            _ => [Ranked(firm.Length), .. firm.Select((one, index) => $"- {Sentence(one)}{Tie(firm, index)}")],
+            0 => [Nothing(differs.Difference, isPlaceTold)],
+            1 => [$"They are consistent with {Sentence(firm[0])}", Claim(differs.FalseClaimRate, "this")],
+            _ when AreAllTied(firm) =>
+                [AllTied(firm.Length), .. firm.Select(Item), Claim(differs.FalseClaimRate, "one of these")],
+            > MostTold => [TooMany(firm.Length), .. firm[..FewTold].Select(Item)],
+            _ =>
+            [
+                Ranked(firm.Length),
+                .. firm.Select((one, index) => $"{Item(one)}{Tie(firm, index)}"),
+                Claim(differs.FalseClaimRate, "one of these"),
+            ],
         };
         string[] also = fitted.Length == 0
             ? []
-            : ["They could also be had by, with numbers fitted to them:", .. fitted.Select(one => $"- {Sentence(one)}")];
+            : ["They could also be had by, with numbers fitted to them:", .. fitted.Select(Item)];
         return [.. first, .. also];
     }
 
-    /// <summary>An explanation with what it gives, as "own weight left out: A 10.34 kN up (stated 10.30).".</summary>
+    /// <summary>An explanation with what it gives, as "own weight left out: it would give A 10.34 kN up (stated 10.3).".</summary>
     internal string Sentence(Explanation explanation)
     {
-        IEnumerable<string> figures = _figures.Select((figure, index) => Figure(figure, explanation.Predicted[index]));
+        IEnumerable<string> figures = explanation.Predicted.Select((predicted, index) => Figure(index, predicted));
         return $"{_slips.Of(explanation.Slip)}: it would give {string.Join(", ", figures)}.";
     }
+
+    private string Item(Explanation explanation) => $"- {Sentence(explanation)}";
 
     private static bool AreAllTied(Explanation[] firm) => firm[0].TiedWith.Length == firm.Length - 1;
 
     private static string AllTied(int count) =>
-        $"They are consistent with {count} explanations that give the same figures; the figures cannot tell them apart:";
+        $"They are consistent with {count} explanations, and the figures cannot tell them apart:";
 
     private static string Ranked(int count) => $"They are consistent with {count} explanations, the likeliest first:";
 
@@ -90,46 +103,44 @@ internal sealed class ExplanationWords
         int[] before = [.. firm[index].TiedWith.Where(other => other < index)];
         return before.Length == 0
             ? ""
-            : $" The same figures as for {_slips.Of(firm[before[0]].Slip)}: they cannot tell the two apart.";
+            : $" The figures cannot tell this from {_slips.Of(firm[before[0]].Slip)}.";
     }
 
-    private static string[] Claims(double? rate) => rate switch
-    {
-        null => [],
-        < 0.005 => ["Of 100 unrelated errors fewer than 1 would look like this."],
-        double share => [$"Of 100 unrelated errors about {Whole(100 * share)} would look like this."],
-    };
+    private static string Claim(double? rate, string those) => rate is double share and >= 0.005
+        ? $"Of 100 unrelated errors about {Whole(100 * share)} would look like {those}."
+        : $"Of 100 unrelated errors fewer than 1 would look like {those}.";
 
     private static string Whole(double number) => number.ToString("0", CultureInfo.InvariantCulture);
 
-    private string Nothing(StatedDifference difference)
+    private string Nothing(StatedDifference difference, bool isPlaceTold)
     {
-        string none = "No slip that is known here gives these figures.";
-        if (difference.Place is not double place)
+        const string None = "No slip that is known here gives these figures.";
+        if (isPlaceTold || difference.Vertical is not double vertical)
         {
-            string each = string.Join(", ", _figures.Select((figure, i) => Off(figure, difference.Each[i])));
-            return $"{none} Off by: {each}.";
+            return None;
         }
 
-        string size = _words.Say(Math.Abs(difference.Vertical), QuantityKind.Force);
-        string more = difference.Vertical > 0 ? "more" : "less";
-        string where = place < 0 || place > _words.Beam.Model.Length
-            ? "acting off the beam"
-            : $"acting at {Length(place)}";
-        return $"{none} Together they carry {size} {more} than acts, {where}.";
+        string more = vertical > 0 ? "more" : "less";
+        string carried = $"{_words.Say(Math.Abs(vertical), QuantityKind.Force)} {more} than acts";
+        return difference switch
+        {
+            { IsSplitOnly: true } => $"{None} Together they carry what acts, shared out differently.",
+            { Place: not double } => $"{None} Together they carry {carried}.",
+            { Place: double place } when place >= 0 && place <= _words.Beam.Model.Length =>
+                $"{None} Together they carry {carried}, acting at {Length(place)}.",
+            _ => $"{None} Together they carry {carried}, which no one load on the beam makes up for.",
+        };
     }
 
-    private string Figure(ReactionFigure figure, double predicted)
+    private string Figure(int index, double predicted)
     {
+        ReactionFigure figure = _figures[index];
         string given = Directed(figure.Part, predicted);
         string stated = Directed(figure.Part, figure.Value);
         bool isSameWay = predicted * figure.Value > 0;
-        string beside = isSameWay ? _words.Number(Math.Abs(figure.Value), KindOf(figure.Part)) : stated;
-        return $"{Label(figure)} {given} (stated {beside})";
+        string number = _typed[index] ?? _words.Number(Math.Abs(figure.Value), KindOf(figure.Part));
+        return $"{Label(figure)} {given} (stated {(isSameWay ? number : stated)})";
     }
-
-    private string Off(ReactionFigure figure, double by) =>
-        $"{Label(figure)} {_words.SaySigned(by, KindOf(figure.Part))}";
 
     private string Label(ReactionFigure figure) => _words.Beam.Supports[figure.Support].Label;
 

@@ -16,13 +16,19 @@ internal sealed class StatedWords(BeamWords words)
     internal string Stated(StatedFigure figure)
     {
         string typed = PlainAscii.Of(figure.Text.Trim());
-        string read = Directed(figure.Component, figure.Stated);
-        string unit = words.Unit(figure.Component.Kind);
-        bool isPlain = figure.Stated >= 0 && typed.EndsWith($" {unit}", StringComparison.Ordinal)
-            && char.IsDigit(typed[0]) && typed.Count(c => c == ' ') == 1;
-        return !isPlain ? $"{typed}, read as {read}"
+        return NumberTyped(figure) is null ? $"{typed}, read as {Directed(figure.Component, figure.Stated)}"
             : figure.Stated == 0 ? typed
             : $"{typed} {Way(figure.Component, figure.Stated)}";
+    }
+
+    /// <summary>Its number as typed, where that is plainly one of the unit that results are shown in; else null.</summary>
+    internal string? NumberTyped(StatedFigure figure)
+    {
+        string typed = PlainAscii.Of(figure.Text.Trim());
+        string unit = $" {words.Unit(figure.Component.Kind)}";
+        bool isPlain = figure.Stated >= 0 && typed.EndsWith(unit, StringComparison.Ordinal)
+            && char.IsDigit(typed[0]) && typed.Count(c => c == ' ') == 1;
+        return isPlain ? typed[..^unit.Length] : null;
     }
 
     /// <summary>What stands beside a figure that is judged, item by item.</summary>

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using FieldCheck.Mechanics.Checks;
 using FieldCheck.Mechanics.Model;
 using FieldCheck.Mechanics.Solving;
@@ -42,8 +43,23 @@ public sealed class ExplanationSearchTests
         Assert.Empty(differs.Explanations);
         Assert.Null(differs.FalseClaimRate);
         Assert.Equal([500, -1250], differs.Difference.Each.Select(each => Math.Round(each, 6)));
-        Assert.Equal(-750, differs.Difference.Vertical, 6);
+        Assert.Equal(-750, differs.Difference.Vertical!.Value, 6);
         Assert.Equal(10, differs.Difference.Place!.Value, 6);
+    }
+
+    [Fact]
+    public void SplitAlone_IsToldFromASumThatDiffers()
+    {
+        StatedDifference split = Difference("10.75", "10.25");
+        StatedDifference sum = Difference("10.75", "9.50");
+        StatedDifference part = Difference("9.50");
+
+        Assert.Equal((true, false, false), (split.IsSplitOnly, sum.IsSplitOnly, part.IsSplitOnly));
+        Assert.Null(split.Place);
+        Assert.Null(part.Vertical);
+
+        static StatedDifference Difference(params string[] kilonewtons) => Assert.IsType<Diagnosis.Differs>(
+            new ExplanationSearch().Explain(Said.Verticals(Two, kilonewtons))).Difference;
     }
 
     [Fact]
@@ -371,6 +387,48 @@ public sealed class ExplanationSearchTests
         Assert.IsType<BeamOutcome.Stands>(new BeamSolver().Solve(model));
 
         Assert.Equal(new Slip.LoadLeftOut(1), Said.Only(stated).Slip);
+    }
+
+    // 100 kN at 2 m of 6 m: A 66.667, B 33.333. 2 kN/m from 1 to 2 m: A 1.5, B 0.5. Of those 2 kN a twelfth is left, at
+    // 1.042 m or at 1.5 m: A 0.138, B 0.029 or A 0.125, B 0.042. As rounded, 66.8 and 33.4 either way.
+    [Fact]
+    public void OneLoadInAnotherUnit_IsTiedWhateverOfItThatIs()
+    {
+        StatedSet stated = Said.Verticals(Said.Simple(6, Said.Point(2, 100), Said.Spread(1, 2, 2)), "66.8", "33.4");
+
+        ImmutableArray<Explanation> told = Said.Explanations(stated);
+
+        int stretch = IndexOf(new Slip.StretchUnits(1, UnitMixUp.InchAndFoot, false));
+        int size = IndexOf(new Slip.LoadUnits(1, UnitMixUp.InchAndFoot, false));
+        Assert.Contains(size, told[stretch].TiedWith);
+        Assert.Contains(stretch, told[size].TiedWith);
+        Assert.NotEqual(stretch, size);
+
+        int IndexOf(Slip slip) => told.Select(one => one.Slip).ToList().IndexOf(slip);
+    }
+
+    // The same 2 kN, 12 times too short, beside 1000 kN: 667 and 333 with them and without.
+    [Fact]
+    public void StretchTooShortToSee_IsLeftOut()
+    {
+        StatedSet stated = Said.Verticals(
+            Said.Simple(6, Said.Point(2, 1000), Said.Spread(1, 2, 2)), "666.7", "333.3");
+
+        Slip[] told = [.. Said.Explanations(stated).Select(one => one.Slip)];
+
+        Assert.Equal(new Slip.LoadLeftOut(1), told[0]);
+        Assert.DoesNotContain(told, slip => slip is Slip.StretchUnits);
+    }
+
+    [Fact]
+    public void SeveralExplanations_CarryTheRateOfFalseClaimsToo()
+    {
+        BeamModel model = Said.Simple(6, Said.Point(2, 6), Said.Point(2, 6), Said.Point(5, 6));
+
+        Diagnosis.Differs differs = Assert.IsType<Diagnosis.Differs>(
+            new ExplanationSearch().Explain(Said.Verticals(model, "5.00", "7.00")));
+
+        Assert.Equal(FalseClaims.Rate(2, 3), differs.FalseClaimRate);
     }
 
     [Fact]

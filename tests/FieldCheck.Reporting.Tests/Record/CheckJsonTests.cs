@@ -1,3 +1,4 @@
+using FieldCheck.Mechanics.Checks;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using FieldCheck.Mechanics.Solving;
@@ -81,10 +82,14 @@ public sealed class CheckJsonTests
             "The stated figures are consistent with A and B swapped: it would give A 2.50", (string?)first["text"]);
         Assert.Equal([2500, 7500], first["predicted"]!.AsArray().Select(one => (double)one!), Near);
         Assert.Equal(["load 1 measured from the other end"], first["tied_with"]!.AsArray().Select(one => (string?)one));
-        Assert.Null(first["false_claim_rate"]);
+        Assert.Equal(FalseClaims.Rate(figures: 2, digits: 3), (double)first["false_claim_rate"]!);
         Assert.False((bool)first["is_fitted"]!);
         Assert.Equal([0, 1], first["stated"]!.AsArray().Select(one => (int)one!));
-        Assert.True((bool)answer["explanations"]!.AsArray()[^1]!["is_fitted"]!);
+
+        JsonNode last = answer["explanations"]!.AsArray()[^1]!;
+        Assert.True((bool)last["is_fitted"]!);
+        Assert.Null(last["false_claim_rate"]);
+        Assert.StartsWith("The stated figures could also be had by ", (string?)last["text"]);
     }
 
     [Fact]

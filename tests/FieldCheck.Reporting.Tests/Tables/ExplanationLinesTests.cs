@@ -43,8 +43,18 @@ public sealed class ExplanationLinesTests
     public void Explanations_AreTheSection(string name) => Picture.Matches(
         $"explained-{name}",
         [
-            "-- 80", .. Section(name, 80), "-- 40", .. Section(name, 40), "-- sentences", .. Spoken(name),
+            "-- 80", .. Figures(name), "-- 40", .. Section(name, 40), "-- sentences", .. Spoken(name),
         ]);
+
+    // 0.97 kN more at A and 1.43 at B than they carry: 2.40 kN in all, at 1.73 m (see ExplanationWordsTests).
+    [Fact]
+    public void SizeAndPlaceOfWhatIsLacking_AreToldOnce()
+    {
+        string page = string.Join('\n', Figures("nothing"));
+
+        Assert.Single(page.Split("2.40 kN down at 1.73 m")[1..]);
+        Assert.DoesNotContain("than acts", page, StringComparison.Ordinal);
+    }
 
     [Theory]
     [MemberData(nameof(Names))]
@@ -70,6 +80,15 @@ public sealed class ExplanationLinesTests
         Assert.Empty(Spoken("agrees"));
         Assert.Contains(Title, CheckText.Lines(Sheets.Run(Documents["left-out"]), new CheckRequest("", [])));
     }
+
+    /// <summary>What is stated, judged, and below it why it may differ.</summary>
+    private static string[] Figures(string name) =>
+    [
+        .. CheckText.Lines(Sheets.Run(Documents[name]), new CheckRequest("", []) { Width = 80 })
+            .SkipWhile(line => line != "STATED FIGURES")
+            .TakeWhile(line => line is not ("REMARKS" or "BEFORE YOU USE THESE FIGURES"))
+            .SkipLast(1),
+    ];
 
     private static string[] Section(string name, int width) =>
     [

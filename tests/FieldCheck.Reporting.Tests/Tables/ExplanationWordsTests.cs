@@ -13,8 +13,8 @@ public sealed class ExplanationWordsTests
     [Fact]
     public void LoadLeftOut_IsSaidWithWhatItGivesAndHowSureThatIs() => Assert.Equal(
         [
-            "They are consistent with load 4 (chain block) left out: it would give A 10.34 kN up (stated 10.30), "
-                + "B 14.56 kN up (stated 14.60).",
+            "They are consistent with load 4 (chain block) left out: it would give A 10.34 kN up (stated 10.3), "
+                + "B 14.56 kN up (stated 14.6).",
         ],
         Words(Trench(), "10.3", "14.6").Take(1));
 
@@ -31,7 +31,7 @@ public sealed class ExplanationWordsTests
 
         Assert.Equal(
             [
-                "No slip that is known here gives these figures. Off by: A -0.80 kN, B +0.80 kN.",
+                "No slip that is known here gives these figures. Together they carry what acts, shared out differently.",
                 "They could also be had by, with numbers fitted to them:",
                 "- B at 5.00 m, 1.00 m further left: it would give A 7.20 kN up (stated 7.20), B 4.80 kN up (stated 4.80).",
             ],
@@ -50,11 +50,12 @@ public sealed class ExplanationWordsTests
 
         Assert.Equal(
             [
-                "They are consistent with 2 explanations that give the same figures; the figures cannot tell them apart:",
+                "They are consistent with 2 explanations, and the figures cannot tell them apart:",
                 "- load 1 left out: it would give A 5.00 kN up (stated 5.00), B 7.00 kN up (stated 7.00).",
                 "- load 2 left out: it would give A 5.00 kN up (stated 5.00), B 7.00 kN up (stated 7.00).",
+                "Of 100 unrelated errors fewer than 1 would look like one of these.",
             ],
-            words.Take(3));
+            words.Take(4));
     }
 
     // 0.97 more at A (0.30 m) and 1.43 at B (2.70 m): (0.97 x 0.30 + 1.43 x 2.70) / 2.40 = 1.73 m.
@@ -62,6 +63,28 @@ public sealed class ExplanationWordsTests
     public void NothingFits_SaysSizeAndPlaceAndClaimsNothing() => Assert.Equal(
         "No slip that is known here gives these figures. Together they carry 2.40 kN more than acts, acting at 1.73 m.",
         Assert.Single(Words(Trench(), "10.87", "17.93")));
+
+    [Fact]
+    public void NothingFits_LeavesOutWhatStandsElsewhere()
+    {
+        BuiltBeam beam = Trench();
+        StatedSet stated = Set(beam, "10.87", "17.93");
+
+        Assert.Equal(
+            "No slip that is known here gives these figures.",
+            Assert.Single(new ExplanationWords(new BeamWords(beam), stated.Figures, [null, null])
+                .Of(new ExplanationSearch().Explain(stated), isPlaceTold: true)));
+    }
+
+    // 12 kN at 2 m of 6 m: A 8, B 4. One too much at A and one and a half too little at B: half a kN less, at 18 m.
+    [Theory]
+    [InlineData("9.00", "2.50", " Together they carry 0.50 kN less than acts, which no one load on the beam makes up for.")]
+    [InlineData("9.15", null, "")]
+    public void NothingFits_SaysNoPlaceWhereThereIsNone(string a, string? b, string words) => Assert.Equal(
+        $"No slip that is known here gives these figures.{words}",
+        Words(
+            Bench.Beam([6], [Support.Pin(0), Support.Roller(6)], [new Load.Point(2, 12_000)]),
+            b is null ? [a] : [a, b])[0]);
 
     // Three loads of 6 kN at 2 m, 2 m and 2.01 m give A 4, 4 and 3.99; one at 5 m gives A 1. Without one of the three,
     // A carries 9.0 and B 9.0, as far as one decimal goes.
@@ -77,9 +100,10 @@ public sealed class ExplanationWordsTests
 
         Assert.Equal("They are consistent with 3 explanations, the likeliest first:", words[0]);
         Assert.StartsWith("- load 4 left out: ", words[1], StringComparison.Ordinal);
-        Assert.EndsWith("(stated 9.00).", words[2], StringComparison.Ordinal);
+        Assert.Equal("Of 100 unrelated errors about 21 would look like one of these.", words[4]);
+        Assert.EndsWith("(stated 9.0).", words[2], StringComparison.Ordinal);
         Assert.EndsWith(
-            " The same figures as for load 1 left out: they cannot tell the two apart.",
+            " The figures cannot tell this from load 1 left out.",
             words[3],
             StringComparison.Ordinal);
     }
@@ -145,10 +169,13 @@ public sealed class ExplanationWordsTests
     /// <summary>The words for verticals in kN, to the digits written.</summary>
     private static ImmutableArray<string> Words(BuiltBeam beam, params string[] kilonewtons)
     {
-        ImmutableArray<ReactionFigure> figures = [.. kilonewtons.Select(Figure)];
-        StatedSet stated = new(beam.Model, [1], figures);
-        return new ExplanationWords(new BeamWords(beam), figures).Of(new ExplanationSearch().Explain(stated));
+        StatedSet stated = Set(beam, kilonewtons);
+        return new ExplanationWords(new BeamWords(beam), stated.Figures, [.. kilonewtons])
+            .Of(new ExplanationSearch().Explain(stated), isPlaceTold: false);
     }
+
+    private static StatedSet Set(BuiltBeam beam, params string[] kilonewtons) =>
+        new(beam.Model, [1], [.. kilonewtons.Select(Figure)]);
 
     private static ReactionFigure Figure(string text, int support)
     {

@@ -74,7 +74,11 @@ internal static class SlipKinds
 
     /// <summary>A slip with one load, drawn among those of a kind; taken as another, or as none.</summary>
     internal static SlipDraw? OneOf<T>(
-        Random random, SlipBeam beam, Func<T, Load?> taken, Func<int, Func<Slip, bool>> isIt)
+        Random random,
+        SlipBeam beam,
+        Func<T, Load?> taken,
+        Func<int, Func<Slip, bool>> isIt,
+        Func<int, Slip?>? asGoodAs = null)
         where T : Load
     {
         int[] those = [.. Enumerable.Range(0, beam.Loads.Length).Where(i => beam.Loads[i] is T)];
@@ -86,6 +90,9 @@ internal static class SlipKinds
         int index = Pick(random, those);
         return taken((T)beam.Loads[index]) is { } other
             ? new SlipDraw(beam, Replaced(beam, index, other), isIt(beam.FirstLoad + index))
+            {
+                AsGoodAs = asGoodAs?.Invoke(beam.FirstLoad + index),
+            }
             : null;
     }
 

@@ -70,7 +70,8 @@ internal static class SlipLengths
             load => load.From + ratio * (load.To - load.From) <= beam.Length
                 ? At(load, place => load.From + ratio * (place - load.From))
                 : null,
-            index => slip => slip is Slip.StretchUnits one && one.Load == index);
+            index => slip => slip is Slip.StretchUnits one && one.Load == index,
+            index => ratio < 1 ? new Slip.LoadLeftOut(index) : null);
     }
 
     private static bool Fits(Load load, double length) => load switch
