@@ -40,7 +40,8 @@ public sealed record Calculation
     public ImmutableArray<StatedBalance> StatedBalances { get; init; } = [];
 
     /// <summary>What would explain stated figures that are called low or high, one for each set of them.</summary>
-    public ImmutableArray<StatedExplanation> Explanations { get; init; } = [];
+    /// <remarks>Found when first asked for: it can take some thousand solves.</remarks>
+    public ImmutableArray<StatedExplanation> Explanations => ExplanationsToFind?.Value ?? [];
 
     /// <summary>
     /// How well reactions and peaks are known; null where nothing is uncertain, or the beam does not stand.
@@ -70,6 +71,8 @@ public sealed record Calculation
     private Lazy<ToleranceBands?>? BandsToFind { get; init; }
 
     private Lazy<ImmutableArray<Envelope>>? EnvelopesToFind { get; init; }
+
+    private Lazy<ImmutableArray<StatedExplanation>>? ExplanationsToFind { get; init; }
 
     /// <summary>Reads, builds and solves a beam.</summary>
     /// <param name="document">The beam as typed.</param>
@@ -106,7 +109,7 @@ public sealed record Calculation
             Stated = stated.Figures,
             Unstated = stated.Unstated,
             StatedBalances = stated.Balances,
-            Explanations = StatedExplanations.Of(stated.Figures, beam),
+            ExplanationsToFind = new(() => StatedExplanations.Of(stated.Figures, beam)),
             BandsToFind = bands,
             EnvelopesToFind = envelopes,
             Messages =

@@ -10,6 +10,8 @@ internal static class Beams
 
     internal static BeamModel Long => Continuous(spans: 20, loads: 100);
 
+    internal static BeamModel Largest => Continuous(spans: 50, loads: 500);
+
     /// <summary>A chain of spans with three loads on each.</summary>
     internal static BeamModel Chain(int spans) => Continuous(spans, 3 * spans);
 

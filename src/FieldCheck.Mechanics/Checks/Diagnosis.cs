@@ -27,5 +27,8 @@ public abstract record Diagnosis
         /// apart.
         /// </summary>
         public double? FalseClaimRate { get; init; }
+
+        /// <summary>False: the beam is so large that some slips were not tried.</summary>
+        public bool IsEverySlipTried { get; init; } = true;
     }
 }

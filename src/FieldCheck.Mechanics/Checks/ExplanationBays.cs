@@ -62,6 +62,6 @@ internal static class ExplanationBays
         .. from load in loads
            let part = bays.PartOn(load.Load, stretch)
            where part is not null
-           select new LoadChange(part, -load.Factor),
+           select new LoadChange(part, -load.Factor, IsOwn: ReferenceEquals(part, load.Load)),
     ];
 }

@@ -7,29 +7,27 @@ namespace FieldCheck.Mechanics.Checks;
 
 /// <summary>Finds what the stated figures would be with other loads or on another beam.</summary>
 /// <remarks>
-/// Answers add up where every support acts both ways: then each load is solved once, alone, when it is first needed.
-/// Else the whole beam is solved anew. Before either, loads that cannot add up to what is stated are dropped unsolved.
+/// Answers add up while no support lifts off: then those to any load are put together from influences. Else the whole
+/// beam is solved anew. Before either, loads that cannot add up to what is stated are dropped unsolved.
 /// </remarks>
 internal sealed class ExplanationBeam
 {
-    private static readonly double[] Whole = [1];
-
-    private readonly Dictionary<Load, double[]?> _alone = new(ReferenceEqualityComparer.Instance);
     private readonly BeamSolver _solver;
-    private readonly StiffnessMethod _method;
-    private readonly bool[] _touching;
-    private readonly bool _addsUp;
+    private readonly ExplanationInfluence? _influence;
+    private readonly ExplanationWork _work = new();
+    private readonly bool _actsBothWays;
 
     private ExplanationBeam(
         StatedSet stated, ImmutableArray<Reaction> reactions, BeamSolver solver, StiffnessMethod method)
     {
-        (Stated, Reactions, _solver, _method) = (stated, reactions, solver, method);
+        (Stated, Reactions, _solver) = (stated, reactions, solver);
         Computed = ExplanationFigures.Of(stated, reactions.AsSpan());
         Fit = new ExplanationFit(stated, Computed);
         Loads = [.. AllLoads(stated)];
-        _touching = new bool[stated.Model.Supports.Length];
-        Array.Fill(_touching, true);
-        _addsUp = stated.Model.Supports.All(support => support.Action == SupportAction.Both);
+        _actsBothWays = stated.Model.Supports.All(support => support.Action == SupportAction.Both);
+        _influence = reactions.Any(reaction => reaction.IsLiftedOff)
+            ? null
+            : new ExplanationInfluence(stated, method, _work);
     }
 
     internal StatedSet Stated { get; }
@@ -47,6 +45,9 @@ internal sealed class ExplanationBeam
     /// <summary>Every load, those without a part in the combination too.</summary>
     internal ImmutableArray<ExplanationLoad> Loads { get; }
 
+    /// <summary>False: the beam is so large that not all was solved that was asked for.</summary>
+    internal bool IsAllSolved => !_work.IsSpent;
+
     /// <summary>Solves the beam for the combination asked for.</summary>
     /// <returns>Null: it does not stand.</returns>
     internal static ExplanationBeam? Of(StatedSet stated, BeamSolver solver, StiffnessMethod method) =>
@@ -54,7 +55,7 @@ internal sealed class ExplanationBeam
             ? new ExplanationBeam(stated, response.Reactions, solver, method)
             : null;
 
-    /// <summary>The figures with loads changed [N or N·m]; null: they cannot fit, or the beam does not stand.</summary>
+    /// <summary>The figures with loads changed [N or N·m]; null: they do not fit, or the beam does not stand.</summary>
     internal double[]? With(ReadOnlySpan<LoadChange> changes)
     {
         double down = 0;
@@ -63,13 +64,41 @@ internal sealed class ExplanationBeam
             down += change.Factor * ExplanationLoad.Down(change.Load);
         }
 
-        return !Fit.CouldFit(down) ? null : _addsUp ? AddUp(changes) : SolveWith(changes);
+        return Fit.CouldFit(down) ? With(changes, onlyIfFits: true) : null;
     }
 
+    /// <summary>The figures with one load more [N or N·m], whether they fit or not; null: the beam does not stand.</summary>
+    internal double[]? WithMore(LoadChange change) => With([change], onlyIfFits: false);
+
     /// <summary>The figures on another beam with the same supports in number [N or N·m]; null: it does not stand.</summary>
-    internal double[]? On(BeamModel other) => Solve(_solver, other, Stated.Factors) is { } response
-        ? ExplanationFigures.Of(Stated, response.Reactions.AsSpan())
-        : null;
+    internal double[]? On(BeamModel other) => Solve(other, Stated.Factors);
+
+    /// <summary>The same at less cost, where it need not be known yet whether that beam stands.</summary>
+    internal double[]? OnIfItStands(BeamModel other) =>
+        _influence is null || !_actsBothWays ? On(other) : _influence.On(other);
+
+    private double[]? With(ReadOnlySpan<LoadChange> changes, bool onlyIfFits) =>
+        _influence is null || !StaysDown(_influence, changes)
+            ? SolveWith(changes)
+            : AddUp(_influence, changes, onlyIfFits);
+
+    /// <summary>Whether every support that acts one way only goes on touching under the changed loads.</summary>
+    private bool StaysDown(ExplanationInfluence influence, ReadOnlySpan<LoadChange> changes)
+    {
+        for (int i = 0; i < influence.OneWay.Length; i++)
+        {
+            int support = influence.OneWay[i].Support;
+            double vertical = Reactions[support].Vertical + influence.Of(Computed.Length + i, changes);
+
+            // What is not a number is found out by the sum of the figures.
+            if (Model.Supports[support].Action == SupportAction.PushesOnly ? vertical < 0 : vertical > 0)
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
 
     private static BeamResponse? Solve(BeamSolver solver, BeamModel model, ImmutableArray<double> factors)
     {
@@ -98,56 +127,21 @@ internal sealed class ExplanationBeam
         }
     }
 
-    private double[]? AddUp(ReadOnlySpan<LoadChange> changes)
+    private double[]? AddUp(ExplanationInfluence influence, ReadOnlySpan<LoadChange> changes, bool onlyIfFits)
     {
-        double[] figures = [.. Computed];
-        foreach (LoadChange change in changes)
+        double[] figures = new double[Computed.Length];
+        for (int i = 0; i < figures.Length; i++)
         {
-            if (Alone(change.Load) is not { } alone)
+            double figure = Computed[i] + influence.Of(i, changes);
+            if (!double.IsFinite(figure) || (onlyIfFits && !Fit.Fits(i, figure)))
             {
                 return null;
             }
 
-            for (int i = 0; i < figures.Length; i++)
-            {
-                figures[i] += change.Factor * alone[i];
-            }
+            figures[i] = figure;
         }
 
         return figures;
-    }
-
-    private double[]? Alone(Load load)
-    {
-        if (!_alone.TryGetValue(load, out double[]? known))
-        {
-            known = SolveAlone(new LoadCase("", [load]));
-            _alone.Add(load, known);
-        }
-
-        return known;
-    }
-
-    private double[]? SolveAlone(LoadCase loadCase)
-    {
-        _method.Prepare(Model with { Cases = [loadCase], Combinations = [] });
-        if (!_method.Hold(_touching, Lengthways.IsIn(loadCase)))
-        {
-            return null;
-        }
-
-        _method.Load(Whole);
-        _method.Move(withImposed: false);
-        double[] figures = new double[Stated.Figures.Length];
-        for (int i = 0; i < figures.Length; i++)
-        {
-            ReactionFigure figure = Stated.Figures[i];
-            (double, double, double) needed = _method.ReactionAt(_method.Grid.NodeOfSupport(figure.Support));
-            figures[i] = ExplanationFigures.Of(
-                Answers.ReactionOf(Model.Supports[figure.Support], needed), figure.Part);
-        }
-
-        return _method.StayedFinite ? figures : null;
     }
 
     private double[]? SolveWith(ReadOnlySpan<LoadChange> changes)
@@ -160,9 +154,12 @@ internal sealed class ExplanationBeam
             factors.Add(change.Factor);
         }
 
-        BeamModel changed = Model with { Cases = cases.ToImmutable() };
-        return Solve(_solver, changed, factors.ToImmutable()) is { } response
+        return Solve(Model with { Cases = cases.ToImmutable() }, factors.ToImmutable());
+    }
+
+    private double[]? Solve(BeamModel model, ImmutableArray<double> factors) =>
+        _work.Take(model.Spans.Length + model.Cases.Sum(one => one.Loads.Length))
+        && Solve(_solver, model, factors) is { } response
             ? ExplanationFigures.Of(Stated, response.Reactions.AsSpan())
             : null;
-    }
 }

@@ -118,7 +118,7 @@ internal sealed class ExplanationFactors
             double factor = weight == OwnWeight.LeftOut && load.IsOwnWeight ? 0 : factorOf(load);
             if (factor != load.Factor)
             {
-                _changes.Add(new LoadChange(load.Load, factor - load.Factor));
+                _changes.Add(new LoadChange(load.Load, factor - load.Factor, IsOwn: true));
             }
         }
 

@@ -52,6 +52,12 @@ internal sealed class ExplanationFit
     /// <summary>False: with so much more load down [N], the verticals could not add up to what is stated.</summary>
     internal bool CouldFit(double moreDown) => !HasEveryVertical || Math.Abs(_total - moreDown) <= _totalAllowed;
 
+    /// <summary>Whether a prediction of one figure fits.</summary>
+    /// <param name="index">Which figure.</param>
+    /// <param name="predicted">What it would be [N or N·m].</param>
+    internal bool Fits(int index, double predicted) =>
+        Math.Abs(_stated.Figures[index].Value - predicted) <= _allowed[index];
+
     /// <summary>The greatest difference over what is allowed [–]; at most 1: it fits.</summary>
     internal double Worst(ReadOnlySpan<double> predicted)
     {

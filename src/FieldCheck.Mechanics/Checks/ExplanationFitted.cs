@@ -15,6 +15,9 @@ internal static class ExplanationFitted
 
     private const int StepsForSupport = 8;
 
+    /// <summary>A moved support changes its own vertical most, or that of one near it: so many to each side are tried.</summary>
+    private const int Near = 2;
+
     /// <summary>In each bay.</summary>
     private const int StepsForLoad = 12;
 
@@ -39,23 +42,41 @@ internal static class ExplanationFitted
     {
         ImmutableArray<Support> supports = beam.Model.Supports;
         double clear = Clear * beam.Model.Length;
-        for (int i = 0; i < supports.Length; i++)
+        int middle = FarthestOff(beam);
+        int last = Math.Min(middle + Near, supports.Length - 1);
+        for (int i = Math.Max(middle - Near, 0); i <= last; i++)
         {
             int support = i;
             double from = i == 0 ? 0 : supports[i - 1].Position + clear;
             double to = i == supports.Length - 1 ? beam.Model.Length : supports[i + 1].Position - clear;
-            ExplanationPlaces places = new(beam, place => beam.On(WithSupportAt(beam.Model, support, place)), null);
-            if (places.Find(from, to, supports[i].Position, StepsForSupport) is (double position, double[] predicted))
+            ExplanationPlaces places = new(
+                beam, place => beam.OnIfItStands(WithSupportAt(beam.Model, support, place)), null);
+            if (places.Find(from, to, supports[i].Position, StepsForSupport) is (double position, _))
             {
-                found.Add(new Slip.SupportMoved(i, position), 4, predicted);
+                found.Add(
+                    new Slip.SupportMoved(i, position), 4, beam.On(WithSupportAt(beam.Model, support, position)));
             }
         }
+    }
+
+    /// <summary>The support whose vertical is farthest off.</summary>
+    private static int FarthestOff(ExplanationBeam beam)
+    {
+        (int Support, double Off) farthest = (0, 0);
+        for (int i = 0; i < beam.Computed.Length; i++)
+        {
+            ReactionFigure figure = beam.Stated.Figures[i];
+            double off = Math.Abs(figure.Value - beam.Computed[i]);
+            farthest = figure.Part == ReactionPart.Vertical && off > farthest.Off ? (figure.Support, off) : farthest;
+        }
+
+        return farthest.Support;
     }
 
     private static void TryLoad(ExplanationBeam beam, ExplanationList found)
     {
         double down = beam.Fit.TotalDifference;
-        ExplanationPlaces places = new(beam, place => beam.With([new LoadChange(new Load.Point(place, 1), down)]), down);
+        ExplanationPlaces places = new(beam, place => beam.WithMore(new LoadChange(new Load.Point(place, 1), down)), down);
         int steps = StepsForLoad * (ExplanationBays.Ends(beam.Model).Length - 1);
         if (places.Find(0, beam.Model.Length, beam.Model.Length / 2, steps) is (double position, double[] predicted))
         {

@@ -26,4 +26,5 @@ internal sealed record ExplanationLoad(
 /// <summary>A load put on the beam besides all others, or with a factor below zero taken off it.</summary>
 /// <param name="Load">The load.</param>
 /// <param name="Factor">Its factor [–].</param>
-internal readonly record struct LoadChange(Load Load, double Factor);
+/// <param name="IsOwn">Whether it is one of the beam's own loads.</param>
+internal readonly record struct LoadChange(Load Load, double Factor, bool IsOwn = false);

@@ -38,7 +38,7 @@ internal static class ExplanationOneLoad
         LoadChange[] changes = new LoadChange[loads.Length];
         for (int i = 0; i < changes.Length; i++)
         {
-            changes[i] = new LoadChange(loads[i].Load, (ratio - 1) * loads[i].Factor);
+            changes[i] = new LoadChange(loads[i].Load, (ratio - 1) * loads[i].Factor, IsOwn: true);
         }
 
         return beam.With(changes);
@@ -49,7 +49,7 @@ internal static class ExplanationOneLoad
         ExplanationBeam beam, ExplanationLoad load, params ReadOnlySpan<Load> others)
     {
         LoadChange[] changes = new LoadChange[others.Length + 1];
-        changes[0] = new LoadChange(load.Load, -load.Factor);
+        changes[0] = new LoadChange(load.Load, -load.Factor, IsOwn: true);
         for (int i = 0; i < others.Length; i++)
         {
             changes[i + 1] = new LoadChange(others[i], load.Factor);

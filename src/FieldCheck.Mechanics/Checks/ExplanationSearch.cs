@@ -40,6 +40,7 @@ public sealed class ExplanationSearch
             FalseClaimRate = told.Any(one => !one.IsFitted)
                 ? FalseClaims.Rate(stated.Figures.Length, DigitsOf(stated))
                 : null,
+            IsEverySlipTried = beam.IsAllSolved,
         };
     }
 

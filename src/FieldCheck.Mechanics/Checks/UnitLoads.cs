@@ -34,9 +34,12 @@ internal static class UnitLoads
     {
         for (int part = 0; part < Parts.Length; part++)
         {
-            Fit(Shares[part], answers[Parts[part]]);
+            Fit(part, answers[Parts[part]]);
         }
     }
+
+    /// <summary>The same for one kind of load.</summary>
+    internal static void Fit(int part, Span<double> answers) => Fit(Shares[part], answers);
 
     /// <summary>Newton's divided differences, then multiplied out.</summary>
     private static void Fit(double[] at, Span<double> values)

@@ -30,7 +30,8 @@ internal static class JsonAnswer
             JsonExplanations.Of(calculation, beam),
             Checks: [],
             [.. calculation.Messages.Select(Of)],
-            JsonStatedFigures.BalancesOf(calculation));
+            JsonStatedFigures.BalancesOf(calculation),
+            calculation.Explanations.All(set => set.Diagnosis.IsEverySlipTried));
     }
 
     internal static string Word(CombinationBasis basis) =>

@@ -20,7 +20,8 @@ internal sealed record JsonCheck(
     ImmutableArray<JsonExplanation> Explanations,
     ImmutableArray<JsonSectionCheck> Checks,
     ImmutableArray<JsonMessage> Messages,
-    ImmutableArray<JsonStatedBalance> StatedBalances);
+    ImmutableArray<JsonStatedBalance> StatedBalances,
+    bool EverySlipTried);
 
 internal sealed record JsonCombination(
     string Name,

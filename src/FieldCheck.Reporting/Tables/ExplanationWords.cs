@@ -16,6 +16,8 @@ internal sealed class ExplanationWords
 
     private const int FewTold = 3;
 
+    private const string Untried = "The beam is so large that not every slip was tried.";
+
     private readonly BeamWords _words;
     private readonly SlipWords _slips;
     private readonly ImmutableArray<ReactionFigure> _figures;
@@ -66,7 +68,7 @@ internal sealed class ExplanationWords
         string[] also = fitted.Length == 0
             ? []
             : ["They could also be had by, with numbers fitted to them:", .. fitted.Select(Item)];
-        return [.. first, .. also];
+        return [.. first, .. also, .. differs.IsEverySlipTried ? (string[])[] : [Untried]];
     }
 
     /// <summary>An explanation with what it gives, as "own weight left out: it would give A 10.34 kN up (stated 10.3).".</summary>

@@ -50,6 +50,12 @@ public static partial class FormCells
         _ => [],
     };
 
+    /// <summary>The same with those that are the beam's own: its combinations and cases.</summary>
+    /// <param name="document">The beam.</param>
+    /// <param name="place">The cell.</param>
+    public static ImmutableArray<string> ChoicesOf(BeamDocument document, FormPlace place) =>
+        place.Column == FormColumn.Under ? StatedCells.Answers(document) : ChoicesOf(place);
+
     /// <summary>
     /// True: the size of this load has no unit and its row has an end, so it must be asked what is meant.
     /// </summary>

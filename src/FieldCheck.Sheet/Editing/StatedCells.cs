@@ -14,6 +14,20 @@ internal static class StatedCells
 
     internal static ImmutableArray<string> Bases { get; } = ["service", "factored", "unknown"];
 
+    /// <summary>What a figure may be stated for: each combination, each case with a load, the extremes of several.</summary>
+    internal static ImmutableArray<string> Answers(BeamDocument document)
+    {
+        ImmutableArray<string> combinations = Combinations(document);
+        IEnumerable<string> cases = document.Loads.Select(load => load.Case ?? LoadCases.Default)
+            .Concat(document.SelfWeight?.Case is string own ? [own] : []);
+        return
+        [
+            .. combinations.Concat(cases).Concat(combinations.Length > 1 ? Extremes : [])
+                .Where(name => name.Length > 0)
+                .Distinct(StringComparer.Ordinal),
+        ];
+    }
+
     internal static string? TextOf(StatedEntry stated, FormColumn column) => column switch
     {
         FormColumn.Vertical => stated.Vertical,
@@ -81,15 +95,17 @@ internal static class StatedCells
             return without;
         }
 
-        string[] combinations = document.Combinations.Count == 0
-            ? [CombinationRows.AllLoads]
-            : [.. document.Combinations.Select(row => row.Name).OfType<string>()];
+        ImmutableArray<string> combinations = Combinations(document);
         ImmutableArray<string> cases = new LoadCases(document).Known;
         string named = Named(text, [.. Extremes.Concat(combinations).Concat(cases).Distinct(StringComparer.Ordinal)]);
         return Extremes.Contains(named) ? without with { Extreme = named }
             : !combinations.Contains(named) && cases.Contains(named) ? without with { Case = named }
             : without with { Combination = named };
     }
+
+    private static ImmutableArray<string> Combinations(BeamDocument document) => document.Combinations.Count == 0
+        ? [CombinationRows.AllLoads]
+        : [.. document.Combinations.Select(row => row.Name).OfType<string>()];
 
     // The whole name goes before the beginning of a longer one.
     private static string Named(string text, ImmutableArray<string> names) =>

@@ -13,6 +13,7 @@ internal static class PlainHints
         FormColumn.Kind => $"{Words(place)}; or roller 30 deg, spring 500",
         FormColumn.Acts => $"{Words(place)}: which way it can hold; empty where that is not known",
         FormColumn.Basis => $"{Words(place)}: what is stated as unknown is not judged",
+        FormColumn.Under => "the combination or case it is stated for, or max or min of all",
         FormColumn.Size when place.IsOwnWeight => "on or off: whether the weight of the sections counts as a load",
         _ => CellHints.Of(place),
     };

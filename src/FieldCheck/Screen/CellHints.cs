@@ -27,7 +27,7 @@ internal static class CellHints
             FormColumn.Vertical => "force stated upward: 10.3, 2250 lbf; held down: -1.2",
             FormColumn.Horizontal => "force stated to the right: 3; to the left: -3",
             FormColumn.Moment => "moment stated counter-clockwise: 5; clockwise: -5",
-            FormColumn.Under => "the combination or case it is stated for, or max or min of all",
+            FormColumn.Under => "Space: the combination or case it is stated for, or max, min",
             FormColumn.Basis => "Space: service, factored, unknown (is not judged then)",
             FormColumn.Allow => "how far off it may be: 2 %, 0.5 kN; empty: 2 %",
             FormColumn.Source => "where it is stated: hire firm's sheet, rev B",

@@ -33,18 +33,29 @@ internal static class FormEdits
     private static ScreenState Typed(ScreenState state, FormPlace place, string text)
     {
         ScreenState typed = Make(state, new Edit.TypeCell(place, text), place) with { ReadBack = place };
-        typed = place.Block == FormBlock.Cases && state.Focus == place ? Followed(state, typed) : typed;
+        typed = state.Focus == place ? Followed(state, typed) : typed;
         return CaseWords.NotTaken(typed.Document, place, text) is string why
             ? typed with { Notice = new Notice(why, Role.Warn) }
             : typed;
     }
 
-    // A case may stand elsewhere once own weight belongs to another: the person stays on it.
+    // A row may stand elsewhere once it is typed: the person stays on it.
     private static ScreenState Followed(ScreenState before, ScreenState after)
     {
         FormPlace place = before.Focus;
-        string? name = FormCells.TextOf(before.Document, place with { Column = FormColumn.Case });
-        return CaseRows.IndexOf(after.Document, name) is int row ? after with { Focus = place with { Row = row } } : after;
+        int? row = place switch
+        {
+            // A case, where own weight belongs to another.
+            { Block: FormBlock.Cases } => CaseRows.IndexOf(
+                after.Document, FormCells.TextOf(before.Document, place with { Column = FormColumn.Case })),
+
+            // What is stated stands with its support.
+            { Block: FormBlock.Stated, Column: FormColumn.Support }
+                when StatedRows.Of(before.Document).ElementAtOrDefault(place.Row)?.Entry is int entry =>
+                StatedRows.IndexOf(after.Document, entry),
+            _ => null,
+        };
+        return row is int other ? after with { Focus = place with { Row = other } } : after;
     }
 
     /// <summary>True: of the load the person is on it must be asked whether its size is the whole.</summary>

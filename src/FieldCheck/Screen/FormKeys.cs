@@ -16,7 +16,7 @@ internal static class FormKeys
         KeyStroke.Paste paste => Paste(state, paste.Content).Step(),
         _ when state.Draft is CellDraft draft => InDraft(state, draft, stroke),
         KeyStroke.Text text when Answer(state, text.Grapheme) is ScreenState answered => answered.Step(),
-        KeyStroke.Text text when text.Grapheme == " " && FormCells.ChoicesOf(state.Focus).Length == 0 => state.Step(),
+        KeyStroke.Text text when text.Grapheme == " " && FormCells.ChoicesOf(state.Document, state.Focus).IsEmpty => state.Step(),
         _ when state.Table.Of(stroke, state.View) is ScreenCommand named => Commands.Run(state, named.Name, stroke),
         KeyStroke.Text text => Begin(state, LineText.Of(text.Grapheme), isEdited: false).Step(),
         _ => state.Step(),
@@ -33,7 +33,7 @@ internal static class FormKeys
     /// </summary>
     internal static ScreenState NextChoice(ScreenState state)
     {
-        ImmutableArray<string> words = FormCells.ChoicesOf(state.Focus);
+        ImmutableArray<string> words = FormCells.ChoicesOf(state.Document, state.Focus);
         if (words.IsEmpty)
         {
             return state;
@@ -43,8 +43,10 @@ internal static class FormKeys
         bool isCombination = state.Focus.Block == FormBlock.Combinations;
         string stands = FormCells.TextOf(state.Document, state.Focus) ?? (isCombination ? words[0] : "");
         bool isYesOrNo = state.Focus.Block == FormBlock.Cases;
-        int next = isYesOrNo && stands.Length > 0 ? words.Length : words.IndexOf(stands.Split(' ')[0]) + 1;
-        bool mayBeEmpty = isYesOrNo || (state.Focus.Column is FormColumn.Acts or FormColumn.Basis && !isCombination);
+        int next = isYesOrNo && stands.Length > 0 ? words.Length
+            : Math.Max(words.IndexOf(stands), words.IndexOf(stands.Split(' ')[0])) + 1;
+        bool mayBeEmpty = isYesOrNo
+            || (state.Focus.Column is FormColumn.Acts or FormColumn.Basis or FormColumn.Under && !isCombination);
         return FormEdits.Type(state, next < words.Length ? words[next] : mayBeEmpty ? "" : words[0]);
     }
 

@@ -389,6 +389,43 @@ public sealed class ExplanationSearchTests
         Assert.Equal(new Slip.LoadLeftOut(1), Said.Only(stated).Slip);
     }
 
+    // 5/16 and 11/16 of a load in the middle of the first of two spans of 4 m, less 3/32 of it at the other end: 6 kN at
+    // 2 m gives 2.4375, 4.125, -0.5625; 2 kN at 6 m gives -0.1875, 1.375, 0.8125. Twice the second keeps C down.
+    [Theory]
+    [InlineData(SupportAction.PushesOnly)]
+    [InlineData(SupportAction.Both)]
+    public void SupportsThatStayDown_AnswerAsIfTheyActedBothWays(SupportAction action)
+    {
+        BeamModel model = Said.On([4, 4], [0, 4, 8], Said.Point(2, 6), Said.Point(6, 2));
+        model = model with { Supports = [.. model.Supports.Select(one => one with { Action = action })] };
+
+        Explanation only = Said.Only(Said.Verticals(model, "2.0625", "6.8750", "1.0625"));
+
+        Assert.Equal(new Slip.LoadDoubled(1), only.Slip);
+        Assert.Equal([2062.5, 6875, 1062.5], only.Predicted.Select(value => Math.Round(value, 6)));
+    }
+
+    // One load of 1000 kN lifts the beam off supports beyond its bay, so that each slip is a solve of the whole beam.
+    [Theory]
+    [InlineData(40, false)]
+    [InlineData(4, true)]
+    public void SearchOnALargeBeamThatLiftsOff_EndsAndSaysSo(int spans, bool isEverySlipTried)
+    {
+        BeamModel model = Said.On(
+            [.. Enumerable.Repeat(4.0, spans)],
+            [.. Enumerable.Range(0, spans + 1).Select(i => 4.0 * i)],
+            [Said.Point(6, 1000), .. Enumerable.Range(0, 10 * spans).Select(i => Said.Point(0.4 * i + 0.1, 1))]);
+        model = model with
+        {
+            Supports = [.. model.Supports.Select(one => one with { Action = SupportAction.PushesOnly })],
+        };
+
+        Diagnosis.Differs differs = Assert.IsType<Diagnosis.Differs>(
+            new ExplanationSearch().Explain(Said.Verticals(model, "7.123")));
+
+        Assert.Equal(isEverySlipTried, differs.IsEverySlipTried);
+    }
+
     // 100 kN at 2 m of 6 m: A 66.667, B 33.333. 2 kN/m from 1 to 2 m: A 1.5, B 0.5. Of those 2 kN a twelfth is left, at
     // 1.042 m or at 1.5 m: A 0.138, B 0.029 or A 0.125, B 0.042. As rounded, 66.8 and 33.4 either way.
     [Fact]

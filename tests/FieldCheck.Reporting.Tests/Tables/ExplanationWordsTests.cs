@@ -108,6 +108,19 @@ public sealed class ExplanationWordsTests
             StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void SlipsThatWereNotTried_AreOwnedUpTo()
+    {
+        BuiltBeam beam = Trench();
+        StatedSet stated = Set(beam, "10.87", "17.93");
+        var differs = (Diagnosis.Differs)new ExplanationSearch().Explain(stated);
+        ExplanationWords words = new(new BeamWords(beam), stated.Figures, [null, null]);
+
+        Assert.Equal(
+            [.. words.Of(differs, isPlaceTold: false), "The beam is so large that not every slip was tried."],
+            words.Of(differs with { IsEverySlipTried = false }, isPlaceTold: false).ToArray());
+    }
+
     public static TheoryData<Slip, string> Slips() => new()
     {
         { new Slip.OwnWeightLeftOut(), "own weight left out" },
