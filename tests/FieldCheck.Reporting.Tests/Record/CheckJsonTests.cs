@@ -1,6 +1,6 @@
-using FieldCheck.Mechanics.Checks;
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using FieldCheck.Mechanics.Checks;
 using FieldCheck.Mechanics.Solving;
 using FieldCheck.Reporting.Record;
 using FieldCheck.Sheet;
