@@ -32,9 +32,11 @@ internal static class SlipSection
         ];
         ErrorTally[] claims =
             [.. rows.AsParallel().AsOrdered().Select(row => ErrorTally.Of(row.Figures, errors, row.Digits, seed))];
-        string text = string.Join('\n', Text(seed, beams, errors, tallies, claims));
+        CorrectTally correct = CorrectTally.Of(errors, seed);
+        string text = string.Join('\n', Text(seed, beams, errors, tallies, claims).Append("").Append(Text(correct)));
         Console.WriteLine(text);
         Promise(report, tallies, claims);
+        report.Promise("Correct figures called wrong or explained", correct.Called, 0, correct.Called == 0);
         if (Array.IndexOf(options, "--write") is var at and >= 0)
         {
             Write(options[at + 1], text);
@@ -82,6 +84,11 @@ internal static class SlipSection
             yield return $"| {Digits[row]} {(Digits[row] == 1 ? "digit" : "digits")} | {string.Join(" | ", rates)} |";
         }
     }
+
+    private static string Text(CorrectTally correct) => string.Create(
+        CultureInfo.InvariantCulture,
+        $"Correct figures, rounded to 1 to 4 digits: {correct.Drawn:#,0} beams, {correct.Figures:#,0} figures; "
+        + $"{correct.Wrong} called low or high with a tolerance of nothing, {correct.Explained} beams explained.");
 
     private static void Write(string file, string text)
     {

@@ -73,6 +73,33 @@ public sealed class ScreenPictureTests
         AssertPicture($"{name}-{width}x{height}.txt", desk.Show(width, height));
     }
 
+    // The bearer carries 9.9 and 16.5 kN; what each pair of figures comes of is worked out in ExplanationLinesTests.
+    [Theory]
+    [InlineData("agrees", "F6 9.9 Enter 16.5 Enter")]
+    [InlineData("swapped", "F6 16.5 Enter 9.9 Enter")]
+    [InlineData("own-weight", "F6 9.90 Enter 16.5 Enter")]
+    [InlineData("tied", "F6 9.90 Enter 16.50 Enter")]
+    [InlineData("no-slip", "F6 10.87 Enter 17.93 Enter")]
+    [InlineData("basis-unknown", "F6 13.9 Tab Tab Tab Tab u Enter 23.1 Tab Tab Tab Tab u Enter")]
+    public void WhatComesOfStatedFigures_LooksAsExpected(string name, string keys)
+    {
+        BeamDocument document = name switch
+        {
+            "own-weight" => Beams.Trench with
+            {
+                SelfWeight = new SelfWeightEntry { Case = "dead" },
+                Sections = [new SectionEntry { Name = "bearer", Width = "75 mm", Depth = "225 mm" }],
+                Materials = [new MaterialEntry { Name = "concrete", Modulus = "30 GPa", Density = "2500 kg/m3" }],
+            },
+            "tied" => Beams.Trench with { Loads = [.. Beams.Trench.Loads, Beams.Trench.Loads[3]] },
+            _ => Beams.Trench,
+        };
+        Desk desk = new Desk(document, new BeamOrigin("trench-bearer")).Press(keys);
+
+        AssertPicture($"stated-{name}-80x24.txt", desk.Show(80, 24));
+        AssertPicture($"stated-{name}-120x40.txt", desk.Show(120, 40));
+    }
+
     /// <summary>The screen in the README is the one a first start shows.</summary>
     [Fact]
     public void ReadmesScreen_IsThatOfTheExample() => Assert.Contains(
