@@ -1,6 +1,5 @@
 using System.Globalization;
 using FieldCheck.Mechanics.Checks;
-using FieldCheck.Mechanics.Solving;
 using FieldCheck.Mechanics.Tests.Checks.Slips;
 
 namespace FieldCheck.Mechanics.Tests.Checks;
