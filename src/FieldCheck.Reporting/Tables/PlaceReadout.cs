@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using FieldCheck.Mechanics.Envelopes;
 using FieldCheck.Mechanics.Response;
 using FieldCheck.Sheet.Building;
 
@@ -19,6 +20,26 @@ public static class PlaceReadout
         ImmutableArray<string> items = PlaceTable.Items(beam, response, position);
         string place = new BeamWords(beam).PlaceInFull(position);
         return TextFlow.Join([$"At {place}: {items[0]}", .. items.Skip(1)], "   ", width, indent: 2);
+    }
+
+    /// <summary>Between what curves lie at a place over all that may happen, broken into lines.</summary>
+    /// <param name="beam">The beam.</param>
+    /// <param name="envelope">The envelope.</param>
+    /// <param name="curves">Which curves.</param>
+    /// <param name="position">The place [m from the left end], on the beam.</param>
+    /// <param name="width">Columns of a line; 20 or more.</param>
+    public static ImmutableArray<string> Band(
+        BuiltBeam beam, Envelope envelope, IEnumerable<Curve> curves, double position, int width)
+    {
+        ArgumentNullException.ThrowIfNull(beam);
+        ArgumentNullException.ThrowIfNull(envelope);
+        BeamWords words = new(beam);
+        IEnumerable<string> items = curves.Select(curve =>
+        {
+            EnvelopeBand band = envelope.BandAt(curve, [position])[0];
+            return $"{PeakRow.NameOf(curve)} {PeakRow.Say(words, curve, band.Min)} to {PeakRow.Say(words, curve, band.Max)}";
+        });
+        return TextFlow.Join(items.Prepend($"{BasisWords.Of(envelope.Basis)} envelope here:"), "   ", width, indent: 2);
     }
 
     /// <summary>A place in words: its distance, with the label of the support that stands there.</summary>

@@ -1,3 +1,4 @@
+using FieldCheck.Mechanics.Solving;
 using FieldCheck.Sheet.Editing;
 using FieldCheck.Sheet.Units;
 
@@ -144,9 +145,12 @@ internal static class Commands
         return state with
         {
             Combination = next,
-            Notice = new Notice($"Combination {next + 1} of {state.CombinationCount}."),
+            Notice = new Notice($"Combination {next + 1} of {state.CombinationCount}: {NameOf(state, next)}."),
         };
     }
+
+    private static string NameOf(ScreenState state, int combination) =>
+        state.Shown.Outcome is BeamOutcome.Stands stands ? stands.Combinations[combination].Combination.Name : "";
 
     private static ScreenState OtherUnits(ScreenState state)
     {

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using FieldCheck.Mechanics.Envelopes;
 using FieldCheck.Reporting.Drawing;
-using FieldCheck.Sheet.Building;
+using FieldCheck.Reporting.Tables;
 
 namespace FieldCheck.Screen;
 
@@ -50,8 +50,8 @@ internal static class PlotsViewPicture
         }
 
         ImmutableArray<PictureLine> foot =
-            [.. Foot(state, line, width, MostReadings), .. Legend(state, shown, line.Beam, width)];
-        foot = foot[..Math.Min(foot.Length, Math.Max(height / 4, 1))];
+            [.. Foot(state, line, width, MostReadings), .. Round(state, shown, line, width)];
+        foot = foot[..Math.Min(foot.Length, Math.Max(height * 3 / 10, 1))];
         ImmutableArray<PlotCurve> chosen = [.. shown.Chosen.Select(curve => shown[curve]!)];
         int sketch = height >= SketchFrom ? PlotPicture.SketchHeight(state) : 0;
         int room = height - foot.Length - sketch;
@@ -87,11 +87,23 @@ internal static class PlotsViewPicture
         ];
     }
 
-    private static IEnumerable<PictureLine> Legend(ScreenState state, ShownCurves shown, BuiltBeam beam, int width) =>
-        shown.Envelope is Envelope envelope
-            ? [LineWriter.Line(
-                TextColumns.FitWithMark(PlotBand.Legend(beam, envelope, state.CombinationShown), width), width, Role.Faint)]
-            : [];
+    // Which line is which, then what may be at the reading line.
+    private static IEnumerable<PictureLine> Round(ScreenState state, ShownCurves shown, ReadingLine line, int width)
+    {
+        if (shown.Envelope is not Envelope envelope)
+        {
+            return [];
+        }
+
+        string legend = PlotBand.Legend(line.Beam, envelope, state.CombinationShown);
+        return
+        [
+            LineWriter.Line(TextColumns.FitWithMark(legend, width), width, Role.Faint),
+            .. PlaceReadout.Band(line.Beam, envelope, shown.Chosen, line.Position, Math.Max(width, Narrowest))
+                .Take(MostReadings)
+                .Select(text => LineWriter.Line(text, width)),
+        ];
+    }
 
     private static ImmutableArray<PictureLine> Nothing(ScreenState state, int width, int height)
     {

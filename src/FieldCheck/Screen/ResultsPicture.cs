@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using System.Text.RegularExpressions;
 using FieldCheck.Reporting.Tables;
 using FieldCheck.Sheet;
@@ -24,7 +25,7 @@ internal static partial class ResultsPicture
         return
         [
             .. lines.Take(height).Select((line, index) =>
-                Coloured(WithWayToAll(state, line), width, isFaint: isOld && index > 0)),
+                Coloured(index == 0 ? WithWayOn(state, line, width) : WithWayToAll(state, line), width, isFaint: isOld && index > 0)),
             .. Enumerable.Repeat(LineWriter.Line("", width), Math.Max(height - lines.Length, 0)),
         ];
     }
@@ -42,6 +43,17 @@ internal static partial class ResultsPicture
             state.Age,
             state.CombinationShown);
 
+    // Of several combinations, which this is and the key that leads to the next, where that leaves the name whole.
+    private static string WithWayOn(ScreenState state, string header, int width)
+    {
+        string way = WayOn(state);
+        return way.Length > 0 && TextColumns.Of(header) + way.Length + 2 <= width ? $"{header}  {way}" : header;
+    }
+
+    private static string WayOn(ScreenState state) => state.CombinationCount < 2 ? "" : string.Create(
+        CultureInfo.InvariantCulture,
+        $"{state.CombinationShown + 1} of {state.CombinationCount} {state.Table.KeyOf(CommandName.NextCombination)} next");
+
     private static string WithWayToAll(ScreenState state, string line) =>
         line.StartsWith("..", StringComparison.Ordinal) && line.EndsWith(" more", StringComparison.Ordinal)
             ? $"{line}   {state.Table.KeyOf(CommandName.AllResults)} all"
@@ -50,9 +62,17 @@ internal static partial class ResultsPicture
     /// <summary>The header: which beam the results are of, or what they wait for.</summary>
     /// <param name="state">The state.</param>
     /// <param name="width">Columns; 1 or more.</param>
-    internal static string Header(ScreenState state, int width) => state.Shown.Beam is null
-        ? $"RESULTS  {ProblemWords.InShort(state.Shown)}"
-        : ResultsPanel.Lines(state.Shown, Math.Max(width, NarrowestPanel), LowestPanel, state.Age, state.CombinationShown)[0];
+    internal static string Header(ScreenState state, int width)
+    {
+        if (state.Shown.Beam is null)
+        {
+            return $"RESULTS  {ProblemWords.InShort(state.Shown)}";
+        }
+
+        string header =
+            ResultsPanel.Lines(state.Shown, Math.Max(width, NarrowestPanel), LowestPanel, state.Age, state.CombinationShown)[0];
+        return WithWayOn(state, header, width);
+    }
 
     // No old figure may pass for a new one: every figure is two dashes.
     internal static ImmutableArray<string> Unread(ScreenState state, int width)

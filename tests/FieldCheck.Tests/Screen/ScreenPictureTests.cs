@@ -111,6 +111,7 @@ public sealed class ScreenPictureTests
     [Theory]
     [InlineData("working", "Working")]
     [InlineData("stated", "Stated")]
+    [InlineData("cases", "Cases")]
     public void ScreenInTheDocumentation_IsWhatIsSeen(string situation, string view)
     {
         string path = Path.Combine(Folder(), "..", "..", "..", "..", "docs", "using.md");
