@@ -3,44 +3,51 @@ using FieldCheck.Mechanics.Response;
 
 namespace FieldCheck.Mechanics.Envelopes;
 
-/// <summary>The envelope of one quantity along the beam.</summary>
+/// <summary>The envelope of one quantity along the beam, where answers add up.</summary>
 internal sealed class CurveEnvelope
 {
     private readonly StandingCurve[] _greatest;
     private readonly StandingCurve[] _least;
     private readonly CurveParts _parts;
+    private readonly Traffic? _traffic;
 
     internal CurveEnvelope(CurveParts parts, ImmutableArray<int> combinations)
     {
         _parts = parts;
+        _traffic = parts.Superposition.Traffic;
         _greatest = [.. combinations.Select(combination => new StandingCurve(parts, combination, 1))];
         _least = [.. combinations.Select(combination => new StandingCurve(parts, combination, -1))];
-        Extremes = new GovernedExtremes(Governed(_greatest), Governed(_least));
+        Leader<Worst> greatest = StandingSearch.Greatest(_greatest);
+        Leader<Worst> least = StandingSearch.Greatest(_least);
+        _traffic?.Take(_greatest, _least, ref greatest, ref least);
+        Extremes = new GovernedExtremes(Governed(greatest, 1), Governed(least, -1));
+        bool isStepped = parts.Curve == Curve.Deflection && _traffic is not null
+            && combinations.Any(combination => _traffic.Trains.Any(train => _traffic.Factor(combination, train) != 0));
+        Certainty = isStepped ? EnvelopeCertainty.Estimate : EnvelopeCertainty.Exact;
     }
 
     internal GovernedExtremes Extremes { get; }
 
-    internal EnvelopeCertainty Certainty { get; init; } = EnvelopeCertainty.Exact;
+    internal EnvelopeCertainty Certainty { get; }
 
     internal ImmutableArray<EnvelopeBand> BandAt(ReadOnlySpan<double> places)
     {
+        Dictionary<int, TrainElement[]> trains = [];
         ImmutableArray<EnvelopeBand>.Builder bands = ImmutableArray.CreateBuilder<EnvelopeBand>(places.Length);
         foreach (double place in places)
         {
-            bands.Add(new EnvelopeBand(At(_greatest, place), 0 - At(_least, place)));
+            bands.Add(new EnvelopeBand(At(_greatest, place, trains), 0 - At(_least, place, trains)));
         }
 
         return bands.MoveToImmutable();
     }
 
-    private static GovernedExtreme Governed(StandingCurve[] curves)
-    {
-        Leader<StandingPlace> leader = StandingSearch.Greatest(curves);
-        return new GovernedExtreme(
-            0 + curves[0].Sense * leader.Value, leader.Position, leader.Situation.Situation());
-    }
+    private GovernedExtreme Governed(Leader<Worst> leader, int sense) => new(
+        0 + sense * leader.Value,
+        leader.Position,
+        leader.Situation.Situation(jumpsBesideAxle: _parts.Curve == Curve.Shear));
 
-    private double At(StandingCurve[] curves, double place)
+    private double At(StandingCurve[] curves, double place, Dictionary<int, TrainElement[]> trains)
     {
         ImmutableArray<Piece> pieces = _parts.Pieces;
         if (!(place >= pieces[0].From && place <= pieces[^1].To))
@@ -49,20 +56,43 @@ internal sealed class CurveEnvelope
         }
 
         int piece = FirstTo(place);
-        double most = Most(curves, piece, place);
+        double most = Most(curves, piece, place, trains);
         return place == pieces[piece].To && piece + 1 < pieces.Length
-            ? Math.Max(most, Most(curves, piece + 1, place))
+            ? Math.Max(most, Most(curves, piece + 1, place, trains))
             : most;
     }
 
-    private double Most(StandingCurve[] curves, int piece, double place)
+    private double Most(StandingCurve[] curves, int piece, double place, Dictionary<int, TrainElement[]> trains)
     {
         Piece of = _parts.Pieces[piece];
         double share = place == of.To ? 1 : (place - of.From) / of.Length;
         double most = double.NegativeInfinity;
         foreach (StandingCurve curve in curves)
         {
-            most = Math.Max(most, curve.At(piece, share));
+            most = Math.Max(most, curve.At(piece, share) + Rolling(curve, piece, place, trains));
+        }
+
+        return most;
+    }
+
+    /// <summary>The most that any train adds; nothing where every one takes away.</summary>
+    private double Rolling(StandingCurve curve, int piece, double place, Dictionary<int, TrainElement[]> trains)
+    {
+        double most = 0;
+        if (_traffic is null)
+        {
+            return most;
+        }
+
+        if (!trains.TryGetValue(piece, out TrainElement[]? here))
+        {
+            here = trains[piece] = _traffic.On(piece);
+        }
+
+        foreach (TrainElement element in here)
+        {
+            double scale = curve.Sense * _traffic.Factor(curve.Combination, element.Train);
+            most = scale == 0 ? most : Math.Max(most, element.Greatest(_parts.Curve, place, scale).Value);
         }
 
         return most;

@@ -5,17 +5,27 @@ using FieldCheck.Mechanics.Response;
 namespace FieldCheck.Mechanics.Envelopes;
 
 /// <summary>The greatest and least of everything over all that the combinations of one basis let happen.</summary>
+/// <remarks>
+/// What runs along the beam (N, V, M and the deflection, not the slope) is found when first asked for, and kept. Where the
+/// model's rigidities are ratios only, the deflection means nothing.
+/// </remarks>
 public sealed class Envelope
 {
-    private readonly CurveEnvelope[] _curves;
+    private readonly Dictionary<Curve, Lazy<CurveEnvelope>> _curves = [];
 
     internal Envelope(
-        CombinationBasis basis, ImmutableArray<ReactionEnvelope> reactions, CurveEnvelope[] curves)
+        CombinationBasis basis, ImmutableArray<ReactionEnvelope> reactions, Func<Curve, CurveEnvelope> curves)
     {
         Basis = basis;
         Reactions = reactions;
-        _curves = curves;
+        foreach (Curve curve in Curves)
+        {
+            _curves.Add(curve, new Lazy<CurveEnvelope>(() => curves(curve)));
+        }
     }
+
+    /// <summary>The quantities that have an envelope.</summary>
+    public static ImmutableArray<Curve> Curves { get; } = [Curve.Axial, Curve.Shear, Curve.Moment, Curve.Deflection];
 
     /// <summary>What its figures may be compared with; service and factored combinations are never mixed.</summary>
     public CombinationBasis Basis { get; }
@@ -30,18 +40,25 @@ public sealed class Envelope
     public ImmutableArray<Situation> WithoutAnswer { get; internal init; } = [];
 
     /// <summary>How well the greatest and least value of a quantity along the beam is known.</summary>
-    /// <param name="curve">The quantity.</param>
-    public EnvelopeCertainty CertaintyOf(Curve curve) => _curves[(int)curve].Certainty;
+    /// <param name="curve">The quantity, one of <see cref="Curves"/>.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The quantity has no envelope.</exception>
+    public EnvelopeCertainty CertaintyOf(Curve curve) => Of(curve).Certainty;
 
     /// <summary>The greatest and least value of a quantity along the beam.</summary>
-    /// <param name="curve">The quantity.</param>
+    /// <param name="curve">The quantity, one of <see cref="Curves"/>.</param>
     /// <returns>The two values, with the leftmost places where they stand and what makes them so.</returns>
-    public GovernedExtremes ExtremesOf(Curve curve) => _curves[(int)curve].Extremes;
+    /// <exception cref="ArgumentOutOfRangeException">The quantity has no envelope.</exception>
+    public GovernedExtremes ExtremesOf(Curve curve) => Of(curve).Extremes;
 
     /// <summary>Between what a quantity lies at each of some places, for drawing; peaks come from the extremes.</summary>
-    /// <param name="curve">The quantity.</param>
+    /// <param name="curve">The quantity, one of <see cref="Curves"/>.</param>
     /// <param name="places">The places [m from the left end]; within the beam, in any order.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A place is not on the beam.</exception>
-    public ImmutableArray<EnvelopeBand> BandAt(Curve curve, ReadOnlySpan<double> places) =>
-        _curves[(int)curve].BandAt(places);
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// A place is not on the beam, or the quantity has no envelope.
+    /// </exception>
+    public ImmutableArray<EnvelopeBand> BandAt(Curve curve, ReadOnlySpan<double> places) => Of(curve).BandAt(places);
+
+    private CurveEnvelope Of(Curve curve) => _curves.TryGetValue(curve, out Lazy<CurveEnvelope>? found)
+        ? found.Value
+        : throw new ArgumentOutOfRangeException(nameof(curve), curve, "It has no envelope.");
 }

@@ -22,13 +22,12 @@ public static class EnvelopeSearch
             return [];
         }
 
-        CurveParts[] curves = [.. Enum.GetValues<Curve>().Select(curve => new CurveParts(sum, curve))];
         return
         [
             .. from i in Enumerable.Range(0, problem.Model.Combinations.Length)
                group i by problem.Model.Combinations[i].Basis into basis
                orderby basis.Key
-               select Of(basis.Key, [.. basis], sum, curves),
+               select Of(basis.Key, [.. basis], sum),
         ];
     }
 
@@ -47,9 +46,8 @@ public static class EnvelopeSearch
             : null;
     }
 
-    private static Envelope Of(
-        CombinationBasis basis, ImmutableArray<int> combinations, Superposition sum, CurveParts[] curves) => new(
+    private static Envelope Of(CombinationBasis basis, ImmutableArray<int> combinations, Superposition sum) => new(
         basis,
         new ReactionSearch(sum, combinations).Find(),
-        [.. curves.Select(parts => new CurveEnvelope(parts, combinations))]);
+        curve => new CurveEnvelope(new CurveParts(sum, curve), combinations));
 }

@@ -6,7 +6,7 @@ internal struct Leader<TSituation>
     /// <summary>What counts as equal, relative to the greatest size; as for a curve of one combination.</summary>
     internal const double Closeness = 1e-12;
 
-    private readonly double _tie;
+    private double _tie;
     private readonly double _near;
 
     /// <param name="size">The size of what is compared, in its own unit.</param>
@@ -26,8 +26,14 @@ internal struct Leader<TSituation>
 
     internal TSituation Situation { get; private set; }
 
+    /// <summary>What a value must reach to count at all.</summary>
+    internal readonly double Floor => Value - _tie;
+
+    /// <summary>Takes note of how large what is compared can be.</summary>
+    internal void Widen(double size) => _tie = Math.Max(_tie, Closeness * size);
+
     /// <summary>Whether a value could take the lead.</summary>
-    internal readonly bool CouldBeat(double value) => value >= Value - _tie;
+    internal readonly bool CouldBeat(double value) => value >= Floor;
 
     internal void Take(double value, double position, TSituation situation)
     {

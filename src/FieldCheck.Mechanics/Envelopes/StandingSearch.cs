@@ -10,7 +10,7 @@ internal static class StandingSearch
 {
     /// <summary>The greatest of several combinations.</summary>
     /// <param name="curves">One a combination, of one sense.</param>
-    internal static Leader<StandingPlace> Greatest(ReadOnlySpan<StandingCurve> curves)
+    internal static Leader<Worst> Greatest(ReadOnlySpan<StandingCurve> curves)
     {
         int pieces = curves[0].PieceCount;
         double[] bounds = new double[curves.Length * pieces];
@@ -22,14 +22,14 @@ internal static class StandingSearch
             size = Math.Max(size, Math.Max(Math.Abs(bounds[i]), Math.Abs(curve.AtStart(i % pieces))));
         }
 
-        Leader<StandingPlace> leader = new(size, curves[0].Parts.Pieces[^1].To);
+        Leader<Worst> leader = new(size, curves[0].Parts.Pieces[^1].To);
         foreach (StandingCurve curve in curves)
         {
             for (int piece = 0; piece < pieces; piece++)
             {
                 Piece of = curve.Parts.Pieces[piece];
-                leader.Take(curve.AtStart(piece), of.From, new StandingPlace(curve, piece, 0));
-                leader.Take(curve.AtEnd(piece), of.To, new StandingPlace(curve, piece, 1));
+                leader.Take(curve.AtStart(piece), of.From, At(curve, piece, 0));
+                leader.Take(curve.AtEnd(piece), of.To, At(curve, piece, 1));
             }
         }
 
@@ -45,7 +45,7 @@ internal static class StandingSearch
         return leader;
     }
 
-    private static void TakeInside(StandingCurve curve, int piece, PieceCuts cuts, ref Leader<StandingPlace> leader)
+    private static void TakeInside(StandingCurve curve, int piece, PieceCuts cuts, ref Leader<Worst> leader)
     {
         Span<double> turns = stackalloc double[Piece.MostCoefficients];
         Piece of = curve.Parts.Pieces[piece];
@@ -59,9 +59,12 @@ internal static class StandingSearch
                 if (turns[k] >= cuts.StartOf(stretch) && turns[k] <= cuts.EndOf(stretch))
                 {
                     double value = Roots.Value(polynomial, turns[k]);
-                    leader.Take(value, of.From + turns[k] * of.Length, new StandingPlace(curve, piece, turns[k]));
+                    leader.Take(value, of.From + turns[k] * of.Length, At(curve, piece, turns[k]));
                 }
             }
         }
     }
+
+    private static Worst At(StandingCurve curve, int piece, double share) =>
+        new(new StandingPlace(curve, piece, share), null, RollingPeak.None);
 }

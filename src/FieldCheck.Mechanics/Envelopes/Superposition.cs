@@ -10,12 +10,16 @@ internal sealed class Superposition
 {
     private readonly PartAnswers _answers;
 
-    private Superposition(EnvelopeProblem problem, Bays bays, ImmutableArray<LoadPart> parts, PartAnswers answers)
+    private Superposition(
+        EnvelopeProblem problem, Bays bays, ImmutableArray<LoadPart> parts, PartAnswers answers, BeamNodes? nodes)
     {
         Problem = problem;
         Bays = bays;
         Parts = parts;
         _answers = answers;
+        Traffic = nodes is null
+            ? null
+            : new Traffic(this, new ForceInfluence(nodes, problem.Model.Supports.Length, answers.Starts));
         Optional = [.. Enumerable.Range(0, parts.Length).Where(part => !parts[part].StandsAlways)];
     }
 
@@ -31,18 +35,22 @@ internal sealed class Superposition
     /// <summary>The pieces of settlements and imposed rotations alone, and by them the grid of all parts.</summary>
     internal ImmutableArray<Piece> Imposed => _answers.Imposed.Pieces;
 
+    /// <summary>The rolling loads that some combination takes; null: none.</summary>
+    internal Traffic? Traffic { get; }
+
     /// <summary>Solves for the parts with one factorisation; null where the beam does not stand.</summary>
     internal static Superposition? Of(EnvelopeProblem problem, BeamSolver solver)
     {
         Bays bays = Bays.Of(problem.Model);
         ImmutableArray<LoadPart> parts = LoadPart.Of(problem, bays);
+        BeamNodes? nodes = HasTraffic(problem) ? new BeamNodes(problem.Model) : null;
         BeamModel model = problem.Model with
         {
-            Cases = [.. parts.Select(part => new LoadCase("", part.Loads))],
+            Cases = [.. parts.Select(part => new LoadCase("", part.Loads)), .. nodes?.UnitCases() ?? []],
             Combinations = [],
         };
-        return solver.SolveParts(model) is PartAnswers answers
-            ? new Superposition(problem, bays, parts, answers)
+        return solver.SolveParts(model, parts.Length) is PartAnswers answers
+            ? new Superposition(problem, bays, parts, answers, nodes)
             : null;
     }
 
@@ -79,4 +87,7 @@ internal sealed class Superposition
 
         return new Situation(combination, [.. patterns], rolling);
     }
+
+    private static bool HasTraffic(EnvelopeProblem problem) => problem.Rolling.Any(rolling =>
+        problem.Model.Combinations.Any(combination => combination.Factors[rolling.Case] != 0));
 }

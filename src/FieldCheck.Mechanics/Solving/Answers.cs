@@ -45,6 +45,30 @@ internal static class Answers
         };
     }
 
+    /// <summary>Reactions and the state where each element starts, as <see cref="PartAnswers.Starts"/> says.</summary>
+    internal static double[] StartsOf(StiffnessMethod method, BeamModel model)
+    {
+        int supports = model.Supports.Length;
+        double[] starts = new double[PartAnswers.ASupport * supports + PartAnswers.AnElement * method.Grid.ElementCount];
+        for (int i = 0; i < supports; i++)
+        {
+            Reaction reaction = ReactionOf(model.Supports[i], method.ReactionAt(method.Grid.NodeOfSupport(i)));
+            starts[PartAnswers.ASupport * i] = reaction.Horizontal;
+            starts[PartAnswers.ASupport * i + 1] = reaction.Vertical;
+            starts[PartAnswers.ASupport * i + 2] = reaction.Moment;
+        }
+
+        for (int i = 0; i < method.Grid.ElementCount; i++)
+        {
+            PieceEnd start = method.StartOf(i);
+            int at = PartAnswers.ASupport * supports + PartAnswers.AnElement * i;
+            (starts[at], starts[at + 1], starts[at + 2]) = (start.Axial, start.Shear, start.Moment);
+            (starts[at + 3], starts[at + 4]) = (start.Turn, start.Rise);
+        }
+
+        return starts;
+    }
+
     /// <summary>What a support gives: the needed force as far as it resists that movement at all.</summary>
     internal static Reaction ReactionOf(Support support, (double Right, double Up, double Turn) needed)
     {

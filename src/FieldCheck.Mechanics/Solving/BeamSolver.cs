@@ -60,7 +60,9 @@ public sealed class BeamSolver
     /// Solves for every case alone with one factorisation, as if every support acted both ways; null where the beam can
     /// move or the arithmetic does not reach.
     /// </summary>
-    internal PartAnswers? SolveParts(BeamModel model)
+    /// <param name="model">The beam.</param>
+    /// <param name="traced">Of how many cases, the first ones, the whole answer is wanted.</param>
+    internal PartAnswers? SolveParts(BeamModel model, int traced)
     {
         BeamRules.Check(model);
         Workspace.Grow(ref _touching, model.Supports.Length);
@@ -80,13 +82,25 @@ public sealed class BeamSolver
         }
 
         BeamResponse imposed = Solve(model, FactorsOf(model, -1), true, touching);
-        ImmutableArray<BeamResponse>.Builder cases = ImmutableArray.CreateBuilder<BeamResponse>(model.Cases.Length);
+        ImmutableArray<BeamResponse>.Builder cases = ImmutableArray.CreateBuilder<BeamResponse>(traced);
+        ImmutableArray<double[]>.Builder starts =
+            ImmutableArray.CreateBuilder<double[]>(model.Cases.Length - traced);
         for (int i = 0; i < model.Cases.Length; i++)
         {
-            cases.Add(Solve(model, FactorsOf(model, i), false, touching));
+            if (i < traced)
+            {
+                cases.Add(Solve(model, FactorsOf(model, i), false, touching));
+                continue;
+            }
+
+            _method.Load(FactorsOf(model, i));
+            _method.Move(withImposed: false);
+            starts.Add(Answers.StartsOf(_method, model));
         }
 
-        return _method.StayedFinite ? new PartAnswers(imposed, cases.MoveToImmutable()) : null;
+        return _method.StayedFinite
+            ? new PartAnswers(imposed, cases.MoveToImmutable(), starts.MoveToImmutable())
+            : null;
     }
 
     /// <summary>Every support acts both ways: one factorisation serves all cases and combinations.</summary>

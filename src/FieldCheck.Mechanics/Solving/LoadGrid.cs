@@ -13,6 +13,20 @@ internal sealed class LoadGrid
 
     internal ref readonly LineLoad On(int piece) => ref _pieces[piece];
 
+    /// <summary>Whether anything stands between two points; what acts at the points themselves does not count.</summary>
+    internal bool IsLoaded(int first, int last)
+    {
+        for (int i = first; i < last; i++)
+        {
+            if (_pieces[i].Standing != 0 || (i > first && _points[i].IsLoaded))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
     /// <summary>Whether some load acts along the beam.</summary>
     internal bool HasAlong { get; private set; }
 
@@ -46,11 +60,13 @@ internal sealed class LoadGrid
                 ref PointAction force = ref _points[grid.PointAt(point.Position)];
                 force.Up -= DoubleDouble.Product(factor, point.Down);
                 force.Right += DoubleDouble.Product(factor, point.Right);
+                force.IsLoaded = true;
                 HasAlong |= point.Right != 0;
                 break;
             case Load.Couple couple:
                 ref PointAction turn = ref _points[grid.PointAt(couple.Position)];
                 DoubleDouble moment = DoubleDouble.Product(factor, couple.Moment);
+                turn.IsLoaded = true;
                 turn.TurnLeft += couple.Side == Side.Left ? moment : DoubleDouble.Zero;
                 turn.TurnRight += couple.Side == Side.Right ? moment : DoubleDouble.Zero;
                 break;

@@ -3,6 +3,9 @@ namespace FieldCheck.Mechanics.Solving;
 /// <summary>What acts at one point of the grid.</summary>
 internal struct PointAction
 {
+    /// <summary>Whether any load of the cases at hand acts here, be it of no size.</summary>
+    internal bool IsLoaded;
+
     /// <summary>Force across [N], positive up.</summary>
     internal DoubleDouble Up;
 

@@ -177,6 +177,13 @@ internal sealed class StiffnessMethod
             _noise.Moment(left.Moment - right.Moment - action.TurnLeft - action.TurnRight));
     }
 
+    /// <summary>The state just inside the left end of an element.</summary>
+    internal PieceEnd StartOf(int element)
+    {
+        (SectionMarch start, Span span) = (Begin(element), Model.Spans[Grid.SpanOf(element)]);
+        return EndOf(start, span);
+    }
+
     /// <summary>Fills in the pieces of the last solution.</summary>
     internal void Trace()
     {
@@ -197,7 +204,7 @@ internal sealed class StiffnessMethod
         SectionMarch section = default;
         int last = Grid.PointOf(element + 1);
         int first = Grid.PointOf(element);
-        if (last == first + 1 && _loads.On(first).Standing == 0)
+        if (!_loads.IsLoaded(first, last))
         {
             return section;
         }
@@ -215,16 +222,23 @@ internal sealed class StiffnessMethod
         return section;
     }
 
-    private void TraceElement(int element)
+    private SectionMarch Begin(int element)
     {
-        ref readonly Element stiff = ref _elements[element];
+        double flexural = _elements[element].FlexuralRigidity;
         SectionForces start = _forces[element].Start;
         SectionMarch section = default;
         section.Axial = start.Axial;
         section.Shear = start.Shear;
         section.Moment = start.Moment;
-        section.Turn = _movements[element].TurnRight * stiff.FlexuralRigidity;
-        section.Rise = _movements[element].Up * stiff.FlexuralRigidity;
+        section.Turn = _movements[element].TurnRight * flexural;
+        section.Rise = _movements[element].Up * flexural;
+        return section;
+    }
+
+    private void TraceElement(int element)
+    {
+        ref readonly Element stiff = ref _elements[element];
+        SectionMarch section = Begin(element);
         Span span = Model.Spans[Grid.SpanOf(element)];
         int first = Grid.PointOf(element);
         for (int piece = first; piece < Grid.PointOf(element + 1); piece++)

@@ -1,6 +1,7 @@
 using FieldCheck.Mechanics.Envelopes;
 using FieldCheck.Mechanics.Model;
 using FieldCheck.Mechanics.Response;
+using FieldCheck.Mechanics.Tests.Laws;
 
 namespace FieldCheck.Mechanics.Tests.Envelopes;
 
@@ -10,12 +11,14 @@ namespace FieldCheck.Mechanics.Tests.Envelopes;
 /// <param name="Least">Its least.</param>
 /// <param name="GreatestOf">Its greatest in one answer.</param>
 /// <param name="LeastOf">Its least.</param>
+/// <param name="SizeOn">How large such figures are on the beam.</param>
 internal sealed record Figure(
     string Name,
     Func<Envelope, (double Value, Situation Situation)> Greatest,
     Func<Envelope, (double Value, Situation Situation)> Least,
     Func<BeamResponse, double> GreatestOf,
-    Func<BeamResponse, double> LeastOf)
+    Func<BeamResponse, double> LeastOf,
+    Func<Scale, double> SizeOn)
 {
     internal static Figure[] Reactions(BeamModel model) =>
     [
@@ -32,10 +35,11 @@ internal sealed record Figure(
         envelope => (envelope.ExtremesOf(curve).Max.Value, envelope.ExtremesOf(curve).Max.Situation),
         envelope => (envelope.ExtremesOf(curve).Min.Value, envelope.ExtremesOf(curve).Min.Situation),
         response => response.ExtremesOf(curve).Max.Value,
-        response => response.ExtremesOf(curve).Min.Value);
+        response => response.ExtremesOf(curve).Min.Value,
+        scale => scale.Of(curve));
 
     internal static Figure[] All(BeamModel model) =>
-        [.. Reactions(model), .. Enum.GetValues<Curve>().Select(Along)];
+        [.. Reactions(model), .. Envelope.Curves.Select(Along)];
 
     private static Figure OfReaction(
         string name, Func<Envelope, GovernedRange> range, Func<BeamResponse, double> value) => new(
@@ -43,5 +47,6 @@ internal sealed record Figure(
         envelope => (range(envelope).Max.Value, range(envelope).Max.Situation),
         envelope => (range(envelope).Min.Value, range(envelope).Min.Situation),
         value,
-        value);
+        value,
+        scale => name.StartsWith("moment", StringComparison.Ordinal) ? scale.Moment : scale.Force);
 }

@@ -77,7 +77,7 @@ public sealed class PatternLawTests
     {
         foreach (Envelope envelope in EnvelopeSearch.Find(problem, Solver))
         {
-            foreach (Curve curve in Enum.GetValues<Curve>())
+            foreach (Curve curve in Envelope.Curves)
             {
                 GovernedExtreme peak = envelope.ExtremesOf(curve).Max;
                 BeamResponse answer = EnvelopeSearch.Respond(problem, peak.Situation, Solver)!;
@@ -96,7 +96,7 @@ public sealed class PatternLawTests
         Envelope envelope = EnvelopeSearch.Find(problem, Solver)[0];
         BeamResponse[] answers = [.. EveryPattern.Of(problem, envelope.Basis).SelectMany(AnswersTo)];
         double[] places = Probes.Dense(problem.Model, answers[^1], inEach: 2);
-        foreach (Curve curve in Enum.GetValues<Curve>())
+        foreach (Curve curve in Envelope.Curves)
         {
             ImmutableArray<EnvelopeBand> band = envelope.BandAt(curve, places);
             double size = new Scale(problem.Model, answers).Of(curve);
@@ -130,11 +130,6 @@ public sealed class PatternLawTests
     private static BeamResponse[] AnswersTo(BeamModel model) =>
         [.. ((BeamOutcome.Stands)Solver.Solve(model)).Combinations.Select(one => one.Response)];
 
-    private static double SizeOf(Figure figure, BeamModel model, BeamResponse[] answers)
-    {
-        Scale scale = new(model, answers);
-        return Enum.TryParse(figure.Name, out Curve curve) ? scale.Of(curve)
-            : figure.Name.StartsWith("moment", StringComparison.Ordinal) ? scale.Moment
-            : scale.Force;
-    }
+    private static double SizeOf(Figure figure, BeamModel model, BeamResponse[] answers) =>
+        figure.SizeOn(new Scale(model, answers));
 }

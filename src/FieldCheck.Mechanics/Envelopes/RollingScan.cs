@@ -1,0 +1,38 @@
+using FieldCheck.Mechanics.Response;
+
+namespace FieldCheck.Mechanics.Envelopes;
+
+/// <summary>The greatest of a polynomial on a part of an interval.</summary>
+internal static class RollingScan
+{
+    /// <summary>Puts the greatest in place of a value that is less.</summary>
+    internal static void Take(ReadOnlySpan<double> polynomial, int interval, double from, double to, ref RollingPeak peak)
+    {
+        if (Bernstein.Most(polynomial, 1) <= peak.Value)
+        {
+            return;
+        }
+
+        TakeAt(polynomial, interval, from, from < 1 ? 1 : -1, ref peak);
+        TakeAt(polynomial, interval, to, to > 0 ? -1 : 1, ref peak);
+        Span<double> turns = stackalloc double[polynomial.Length];
+        int count = Roots.TurnsInside(polynomial, turns);
+        for (int i = 0; i < count; i++)
+        {
+            if (turns[i] > from && turns[i] < to)
+            {
+                TakeAt(polynomial, interval, turns[i], 0, ref peak);
+            }
+        }
+    }
+
+    private static void TakeAt(
+        ReadOnlySpan<double> polynomial, int interval, double share, int lean, ref RollingPeak peak)
+    {
+        double value = Roots.Value(polynomial, share);
+        if (value > peak.Value)
+        {
+            peak = new RollingPeak(value, interval, share, lean);
+        }
+    }
+}

@@ -1,0 +1,110 @@
+using System.Collections.Immutable;
+using FieldCheck.Mechanics.Response;
+
+namespace FieldCheck.Mechanics.Envelopes;
+
+/// <summary>The rolling loads of a problem, and what they add to standing loads where answers add up.</summary>
+internal sealed class Traffic
+{
+    private readonly Superposition _sum;
+    private readonly Range[] _pieces;
+
+    internal Traffic(Superposition sum, ForceInfluence influence)
+    {
+        _sum = sum;
+        Influence = influence;
+        Trains = Train.Of(sum.Problem, influence.Nodes);
+        ImmutableArray<Piece> pieces = sum.Imposed;
+        _pieces = new Range[influence.Nodes.ElementCount];
+        int piece = 0;
+        for (int e = 0; e < _pieces.Length; e++)
+        {
+            int first = piece;
+            while (piece < pieces.Length && pieces[piece].To <= influence.Nodes.At(e + 1))
+            {
+                piece++;
+            }
+
+            _pieces[e] = first..piece;
+        }
+    }
+
+    internal ForceInfluence Influence { get; }
+
+    internal Train[] Trains { get; }
+
+    /// <summary>What a combination multiplies the forces of a train by.</summary>
+    internal double Factor(int combination, Train train) =>
+        _sum.Problem.Model.Combinations[combination].Factors[train.Case];
+
+    /// <summary>Takes in the greatest and the least along the beam that standing loads and one train give together.</summary>
+    internal void Take(
+        StandingCurve[] greatest, StandingCurve[] least, ref Leader<Worst> leader, ref Leader<Worst> leastLeader)
+    {
+        Curve curve = greatest[0].Parts.Curve;
+        List<(RollingSag Sag, Train Train, Range Pieces)> sags = [];
+        foreach (Train train in Trains.Where(train => greatest.Any(one => Factor(one.Combination, train) != 0)))
+        {
+            for (int e = 0; e < _pieces.Length; e++)
+            {
+                TrainElement element = new(train, Influence, e);
+                if (curve == Curve.Deflection)
+                {
+                    sags.Add((new RollingSag(element), train, _pieces[e]));
+                    continue;
+                }
+
+                RollingForces forces = new(element, curve);
+                TakeForces(greatest, forces, train, _pieces[e], ref leader);
+                TakeForces(least, forces, train, _pieces[e], ref leastLeader);
+            }
+        }
+
+        // All steps first, so that as little as may be is polished.
+        for (int round = 0; round < 2; round++)
+        {
+            foreach ((RollingSag sag, Train train, Range pieces) in sags)
+            {
+                TakeSag(greatest, sag, train, pieces, round == 1, ref leader);
+                TakeSag(least, sag, train, pieces, round == 1, ref leastLeader);
+            }
+        }
+    }
+
+    /// <summary>The trains on the element that a piece is in.</summary>
+    internal TrainElement[] On(int piece)
+    {
+        int element = Array.FindIndex(_pieces, pieces => piece < pieces.End.Value);
+        return [.. Trains.Select(train => new TrainElement(train, Influence, element))];
+    }
+
+    private void TakeForces(
+        StandingCurve[] curves, RollingForces forces, Train train, Range pieces, ref Leader<Worst> leader)
+    {
+        foreach (StandingCurve curve in curves)
+        {
+            double scale = curve.Sense * Factor(curve.Combination, train);
+            if (scale != 0)
+            {
+                forces.Take(curve, pieces, scale, ref leader);
+            }
+        }
+    }
+
+    private void TakeSag(
+        StandingCurve[] curves, RollingSag sag, Train train, Range pieces, bool polishes, ref Leader<Worst> leader)
+    {
+        foreach (StandingCurve curve in curves)
+        {
+            double scale = curve.Sense * Factor(curve.Combination, train);
+            if (scale != 0 && polishes)
+            {
+                sag.Polish(curve, pieces, scale, ref leader);
+            }
+            else if (scale != 0)
+            {
+                sag.Take(curve, pieces, scale, ref leader);
+            }
+        }
+    }
+}

@@ -1,0 +1,150 @@
+using FieldCheck.Mechanics.Response;
+
+namespace FieldCheck.Mechanics.Envelopes;
+
+/// <summary>What a train does to the sections of one element.</summary>
+/// <remarks>
+/// The state of a section follows from that at the start of its element and the axles between the two: each takes 1 from
+/// V and v from M, v its distance to the section, and lets the section turn and move by v²/2EI and so on.
+/// </remarks>
+internal sealed class TrainElement(Train train, ForceInfluence influence, int element)
+{
+    private const int Cubic = ForceInfluence.Cubic;
+
+    private readonly TrainRow?[] _rows = new TrainRow?[5];
+    private readonly double _bend = 1 / influence.Nodes.SpanOf(element).FlexuralRigidity;
+    private readonly double _shear = influence.Nodes.SpanOf(element).ShearRigidity is double rigidity ? 1 / rigidity : 0;
+
+    internal Train Train => train;
+
+    /// <summary>Left end of the element [m].</summary>
+    internal double From => influence.Nodes.At(element);
+
+    /// <summary>Right end of the element [m].</summary>
+    internal double To => influence.Nodes.At(element + 1);
+
+    /// <summary>V at the start of the element, a cubic in the train's place.</summary>
+    internal ReadOnlySpan<double> Shear(int interval) => Row(1).On(interval);
+
+    /// <summary>M at the start of the element, a cubic in the train's place.</summary>
+    internal ReadOnlySpan<double> Moment(int interval) => Row(2).On(interval);
+
+    internal bool IsInside(int interval, int axle) => train.ElementOf(interval, axle) == element;
+
+    /// <summary>The greatest of a quantity times a scale at one section of the element, over all places of the train.</summary>
+    internal RollingPeak Greatest(Curve curve, double position, double scale)
+    {
+        RollingPeak peak = RollingPeak.None;
+        Span<double> polynomial = stackalloc double[Cubic];
+        Span<double> weights = stackalloc double[5];
+        Weigh(curve, position - From, scale, weights);
+        for (int i = 0; i < train.IntervalCount; i++)
+        {
+            polynomial.Clear();
+            for (int state = 0; state < weights.Length; state++)
+            {
+                if (weights[state] != 0)
+                {
+                    Add(polynomial, Row(state).On(i), weights[state]);
+                }
+            }
+
+            Take(curve, position, scale, i, polynomial, ref peak);
+        }
+
+        return peak;
+    }
+
+    /// <summary>
+    /// Lets the axles that pass the section act on it only while they are left of it. An axle that only comes to stand at
+    /// it counts on both sides, since V jumps there.
+    /// </summary>
+    private void Take(
+        Curve curve, double position, double scale, int interval, Span<double> polynomial, ref RollingPeak peak)
+    {
+        double from = 0;
+        double length = train.LengthOf(interval);
+        int axles = curve == Curve.Axial ? 0 : train.Offsets.Length;
+        for (int k = 0; k < axles; k++)
+        {
+            double left = position - train.Offsets[k] - train.StartOf(interval);
+            int stop = train.StopOf(interval, k);
+            if (IsInside(interval, k) && left > -train.Nearness && stop >= 0)
+            {
+                AddAxle(polynomial, curve, scale * train.Forces[k], left, length);
+            }
+        }
+
+        for (int k = axles - 1; k >= 0; k--)
+        {
+            double left = position - train.Offsets[k] - train.StartOf(interval);
+            bool passes = left > -train.Nearness && left < length + train.Nearness;
+            if (IsInside(interval, k) && passes && train.StopOf(interval, k) == 0)
+            {
+                double share = Math.Clamp(left / length, 0, 1);
+                RollingScan.Take(polynomial, interval, from, share, ref peak);
+                AddAxle(polynomial, curve, -scale * train.Forces[k], left, length);
+                from = share;
+            }
+        }
+
+        RollingScan.Take(polynomial, interval, from, 1, ref peak);
+    }
+
+    /// <summary>What an axle left of the section adds, its distance to it being left - length·u.</summary>
+    private void AddAxle(Span<double> to, Curve curve, double force, double left, double length)
+    {
+        switch (curve)
+        {
+            case Curve.Shear:
+                to[0] -= force;
+                break;
+            case Curve.Moment:
+                to[0] -= force * left;
+                to[1] += force * length;
+                break;
+            default:
+                to[0] += force * left * (left * left * _bend / 6 - _shear);
+                to[1] += force * length * (_shear - left * left * _bend / 2);
+                to[2] += force * length * length * left * _bend / 2;
+                to[3] -= force * length * length * length * _bend / 6;
+                break;
+        }
+    }
+
+    /// <summary>A section's state from that at the start of its element, no axle between.</summary>
+    private void Weigh(Curve curve, double d, double scale, Span<double> weights)
+    {
+        weights.Clear();
+        switch (curve)
+        {
+            case Curve.Axial:
+                weights[0] = scale;
+                break;
+            case Curve.Shear:
+                weights[1] = scale;
+                break;
+            case Curve.Moment:
+                weights[1] = scale * d;
+                weights[2] = scale;
+                break;
+            default:
+                weights[1] = -scale * d * (d * d * _bend / 6 - _shear);
+                weights[2] = -scale * d * d * _bend / 2;
+                weights[3] = -scale * d;
+                weights[4] = -scale;
+                break;
+        }
+    }
+
+    private TrainRow Row(int state) => _rows[state] ??=
+        new TrainRow(train, influence.Nodes, influence.Row(influence.StartRow(element, state)));
+
+    private static void Add(Span<double> to, ReadOnlySpan<double> cubic, double weight)
+    {
+        for (int k = 0; k < Cubic; k++)
+        {
+            to[k] += weight * cubic[k];
+        }
+    }
+}
