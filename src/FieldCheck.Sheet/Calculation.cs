@@ -64,8 +64,7 @@ public sealed record Calculation
     {
         null => CheckStatus.NotUsable,
         BeamOutcome.CanMove or BeamOutcome.Tips => CheckStatus.CanMove,
-        _ when Messages.Any(message => MessageCodes.CountsAgainst(message.Code)) => CheckStatus.DoesNotHold,
-        _ => CheckStatus.Holds,
+        _ => Messages.Select(message => MessageCodes.StatusOf(message.Code)).DefaultIfEmpty(CheckStatus.Holds).Max(),
     };
 
     private Lazy<ToleranceBands?>? BandsToFind { get; init; }
@@ -99,7 +98,7 @@ public sealed record Calculation
             : new(() => ToleranceBands.Find(AlteredBeam.Problem(document, catalogue, beam), new BeamSolver()));
         Lazy<ImmutableArray<Envelope>> envelopes = new(() =>
             outcome is BeamOutcome.Stands ? EnvelopeSearch.Find(beam.Situations, new BeamSolver()) : []);
-        StatedFigures stated = StatedFigures.Of(document, beam, outcome, solver, bands);
+        StatedFigures stated = StatedFigures.Of(document, beam, outcome, solver, bands, envelopes);
         return new Calculation
         {
             Document = document,
@@ -114,7 +113,9 @@ public sealed record Calculation
             EnvelopesToFind = envelopes,
             Messages =
             [
-                .. outcome is BeamOutcome.Stands stands ? ReactionFindings.Of(beam, stands.Combinations) : [],
+                .. outcome is BeamOutcome.Stands stands
+                    ? new ReactionFindings(beam, stands.Combinations, beam.Varies ? envelopes.Value : [], solver).All()
+                    : [],
                 .. BeamFindings.OfOutcome(beam, outcome),
                 .. BeamFindings.OfLoads(beam),
                 .. BeamFindings.OfGrades(document),

@@ -12,6 +12,9 @@ public static class MessageCodes
     /// <summary>A support that acts one way only has let go.</summary>
     public const string LiftsOff = "lifts_off";
 
+    /// <summary>With some loads away, or one rolling, the beam tips or has no answer.</summary>
+    public const string Tips = "tips";
+
     /// <summary>Nothing holds the beam lengthways, and no load asks for it.</summary>
     public const string NotHeldLengthways = "not_held_lengthways";
 
@@ -51,8 +54,12 @@ public static class MessageCodes
     /// <summary>Something is kept with the beam and does not yet change a figure.</summary>
     public const string NotCarried = "not_carried";
 
-    /// <summary>Whether a message means that something asked for does not hold or could not be judged.</summary>
+    /// <summary>What a message makes of the check: that something does not hold or could not be judged, or more.</summary>
     /// <param name="code">The message's code.</param>
-    public static bool CountsAgainst(string code) =>
-        code is Uplift or StatedLow or StatedHigh or NotStated or NotJudged or Undecided;
+    public static CheckStatus StatusOf(string code) => code switch
+    {
+        Tips => CheckStatus.CanMove,
+        Uplift or StatedLow or StatedHigh or NotStated or NotJudged or Undecided => CheckStatus.DoesNotHold,
+        _ => CheckStatus.Holds,
+    };
 }

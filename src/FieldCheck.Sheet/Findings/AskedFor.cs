@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using System.Globalization;
+using FieldCheck.Mechanics.Envelopes;
 using FieldCheck.Sheet.Building;
 using FieldCheck.Sheet.Document;
 using FieldCheck.Sheet.Units;
@@ -17,13 +17,19 @@ internal static class AskedFor
             .. Limits(document.Limits),
             .. document.Materials.SelectMany(Material),
             .. beam.Supports.SelectMany(named => Bearing(named.Label, document.Supports[named.Row])),
-            .. document.Patterns.Select(pattern => $"case {pattern.Case} standing bay by bay"),
-            .. document.Rolling.Select(Rolling),
         ];
         foreach (string text in asked)
         {
             yield return new Message(
                 Severity.Caution, MessageCodes.NotJudged, $"NOT JUDGED: {TextSafety.ForTerminal(text)}.");
+        }
+
+        foreach (RollingLoad rolling in beam.Rolling.Where((_, index) => HasSign(document.Rolling[index])))
+        {
+            yield return new Message(
+                Severity.Note,
+                MessageCodes.NotCarried,
+                $"The plus or minus of {TextSafety.ForTerminal(rolling.Label)} is kept; no band takes it.");
         }
 
         if (document.Tolerance is not null && beam.Uncertain.IsEmpty)
@@ -61,8 +67,8 @@ internal static class AskedFor
         .. Each(support.AllowablePressure, $"ground pressure {{0}} under {label}"),
     ];
 
-    private static string Rolling(RollingEntry rolling, int index) =>
-        $"rolling load {rolling.Label ?? (index + 1).ToString(CultureInfo.InvariantCulture)}";
+    private static bool HasSign(RollingEntry row) => UncertainCell.HasSign(row.Impact)
+        || row.Axles.Any(axle => UncertainCell.HasSign(axle.Offset) || UncertainCell.HasSign(axle.Force));
 
     private static IEnumerable<string> Each(string? figure, string words) =>
         figure is null ? [] : [words.Replace("{0}", figure, StringComparison.Ordinal)];

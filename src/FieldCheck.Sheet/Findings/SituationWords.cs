@@ -67,7 +67,7 @@ public static class SituationWords
                let loaded = situation.Patterns.ElementAtOrDefault(index)
                where loaded is not null
                select Pattern(beam.Model.Cases[index].Name, loaded),
-            .. situation.Rolling is RollingPlace place ? new[] { Rolling(beam, place) } : [],
+            .. situation.Rolling is RollingPlace place ? new[] { Rolling(beam, place) } : NothingRolls(beam, factors),
         ];
     }
 
@@ -118,6 +118,14 @@ public static class SituationWords
 
     private static string Pattern(string name, LoadedBays loaded) =>
         Places(loaded) is { Length: > 0 } places ? $"{name} on {places}" : $"no {name}";
+
+    private static string[] NothingRolls(BuiltBeam beam, ImmutableArray<double> factors) =>
+        beam.Rolling.Where(rolling => factors[rolling.Case] != 0).ToList() switch
+        {
+            [] => [],
+            [RollingLoad only] => [$"no {only.Label}"],
+            _ => ["nothing rolling"],
+        };
 
     private static string Rolling(BuiltBeam beam, RollingPlace place)
     {

@@ -1,4 +1,5 @@
 using FieldCheck.Mechanics.Checks;
+using FieldCheck.Mechanics.Envelopes;
 using FieldCheck.Sheet.Building;
 using FieldCheck.Sheet.Stated;
 using FieldCheck.Sheet.Units;
@@ -58,7 +59,11 @@ internal static class StatedFindings
     private static string Under(BuiltBeam beam, StatedAgainst against)
     {
         string name = TextSafety.ForTerminal(against.Name);
-        return against.IsCase ? $" under case {name} alone"
+        string loads = against.Governs is Situation governs
+            ? string.Concat(SituationWords.Loads(beam, governs, against.Factors).Select(one => ", " + TextSafety.ForTerminal(one)))
+            : "";
+        return against.IsCase ? $" under case {name} alone{loads}"
+            : against.Governs is not null ? SituationWords.After(beam, against.Governs)
             : beam.Model.Combinations.Length > 1 ? $" under {name}"
             : "";
     }

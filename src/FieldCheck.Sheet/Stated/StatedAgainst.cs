@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using FieldCheck.Mechanics.Envelopes;
 using FieldCheck.Mechanics.Model;
 using FieldCheck.Mechanics.Response;
 
@@ -18,6 +19,12 @@ public sealed record StatedAgainst(
     /// is the only one that the figure can be for.
     /// </summary>
     public string? Extreme { get; init; }
+
+    /// <summary>
+    /// What governs that end over all patterns and rolling loads; of a case alone its combination says nothing. Null: the
+    /// answer is that of the whole combination or case.
+    /// </summary>
+    public Situation? Governs { get; init; }
 
     /// <summary>Whether both are the same combination or case.</summary>
     /// <param name="other">Another answer of the same beam.</param>

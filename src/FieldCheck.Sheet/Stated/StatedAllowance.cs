@@ -1,6 +1,7 @@
 using FieldCheck.Mechanics.Checks;
-using FieldCheck.Mechanics.Model;
+using FieldCheck.Mechanics.Envelopes;
 using FieldCheck.Mechanics.Response;
+using FieldCheck.Sheet.Building;
 using FieldCheck.Sheet.Document;
 using FieldCheck.Sheet.Reading;
 
@@ -14,16 +15,31 @@ internal static class StatedAllowance
 
     /// <summary>The allowance beside one answer; a tolerance given as a force leaves a moment the default.</summary>
     internal static ReactionAllowance Of(
-        StatedEntry row, ReactionComponent component, double halfDigit, StatedAgainst against, BeamModel model)
+        StatedEntry row, ReactionComponent component, double halfDigit, StatedAgainst against, BuiltBeam beam)
     {
         bool isMoment = component.Kind == QuantityKind.Moment;
-        double whole = isMoment ? GreatestMoment(against.Response) : LoadSizes.Total(model, against.Factors);
+        double whole = isMoment ? GreatestMoment(against.Response) : LoadSizes.Total(beam.Model, against.Factors) + Rolling(against, beam);
         return Read(row) switch
         {
             Tolerance.OfFigure share => new ReactionAllowance(halfDigit, share.Ratio, 0, whole),
             Tolerance.OfForce force when !isMoment => new ReactionAllowance(halfDigit, 0, force.Value, whole),
             _ => new ReactionAllowance(halfDigit, DefaultShare, 0, whole),
         };
+    }
+
+    /// <summary>The sizes of the axles that are on the beam where a rolling load governs [N].</summary>
+    private static double Rolling(StatedAgainst against, BuiltBeam beam)
+    {
+        if (against.Governs?.Rolling is not RollingPlace place)
+        {
+            return 0;
+        }
+
+        RollingLoad rolling = beam.Rolling[place.Rolling];
+        double sense = place.IsReversed ? -1 : 1;
+        return Math.Abs(against.Factors[rolling.Case]) * (1 + rolling.Impact) * rolling.Axles
+            .Where(axle => place.Position + sense * axle.Offset is double at && at >= 0 && at <= beam.Model.Length)
+            .Sum(axle => Math.Abs(axle.Down));
     }
 
     private static Tolerance? Read(StatedEntry row) =>

@@ -10,7 +10,8 @@ internal static class StatedBand
     internal static Band? Of(
         ToleranceBands? bands, StatedFigure figure, StatedAgainst against, BeamModel model)
     {
-        if (bands is null)
+        // The bands are those of whole combinations and cases.
+        if (bands is null || against.Governs is not null)
         {
             return null;
         }

@@ -7,17 +7,19 @@ using FieldCheck.Sheet.Reading;
 namespace FieldCheck.Sheet.Stated;
 
 /// <summary>Finds the answer that a stated figure may be held against: never one of another basis.</summary>
-/// <param name="document">The beam as typed.</param>
 /// <param name="combinations">Its answers.</param>
 /// <param name="cases">Its answers to cases alone.</param>
+/// <param name="extremes">What governs over patterns and rolling loads.</param>
 internal sealed class StatedComparables(
-    BeamDocument document, ImmutableArray<CombinationResponse> combinations, CaseAnswers cases)
+    ImmutableArray<CombinationResponse> combinations, CaseAnswers cases, StatedExtremes extremes)
 {
     /// <summary>The answer, or why there is none.</summary>
     /// <param name="row">The row.</param>
-    /// <param name="value">The component that it states, of an answer [N or N·m].</param>
-    internal Reading<StatedAgainst> Find(StatedEntry row, Func<StatedAgainst, double> value)
+    /// <param name="support">The support that it is of, as an index into those of the model.</param>
+    /// <param name="component">The component that it states.</param>
+    internal Reading<StatedAgainst> Find(StatedEntry row, int support, ReactionComponent component)
     {
+        StatedExtreme? asked = row.Extreme is null ? null : new(support, component, row.Extreme == "max");
         if (row.Basis == "unknown")
         {
             return Refuse(StatedReasons.BasisUnknown);
@@ -33,11 +35,19 @@ internal sealed class StatedComparables(
         {
             { Case: not null } => basis is CombinationBasis.Factored
                 ? Refuse(StatedReasons.CaseIsNotFactored)
-                : cases.Find(row.Case),
-            { Combination: not null } => Named(row.Combination, basis).Then(one => Extreme(row, [one], value)),
-            _ => Comparable(basis).Then(all => Extreme(row, all, value)),
+                : Case(row.Case, asked),
+            { Combination: not null } => Named(row.Combination, basis).Then(one => Extreme([one], asked, one.Name)),
+            _ => Comparable(basis).Then(all => Extreme(all, asked, name: null)),
         };
     }
+
+    /// <summary>The answers that a figure speaks of: an extreme, of all that it is the extreme of.</summary>
+    internal ImmutableArray<StatedAgainst> Behind(StatedFigure figure) => figure.Against! switch
+    {
+        { Extreme: not null, IsCase: false } extreme =>
+            [.. Of(extreme.Basis).Where(one => figure.Entry.Combination is null || one.Name == figure.Entry.Combination)],
+        StatedAgainst one => [one],
+    };
 
     /// <summary>Every combination of a basis, as what a figure is held against.</summary>
     internal ImmutableArray<StatedAgainst> Of(CombinationBasis basis) =>
@@ -65,23 +75,31 @@ internal sealed class StatedComparables(
             : new Reading<ImmutableArray<StatedAgainst>>.Refused(StatedReasons.NoneOfBasis(basis), 0);
     }
 
-    private Reading<StatedAgainst> Extreme(
-        StatedEntry row, ImmutableArray<StatedAgainst> all, Func<StatedAgainst, double> value)
+    /// <summary>A case whose loads may stand or not, or roll, has extremes of its own.</summary>
+    private Reading<StatedAgainst> Case(string name, StatedExtreme? asked) =>
+        asked is not null && extremes.Varies(name) ? extremes.OfCase(name, asked)
+            : extremes.OnlyRolls(name) ? Refuse(StatedReasons.CaseOnlyRolls(name))
+            : cases.Find(name);
+
+    private Reading<StatedAgainst> Extreme(ImmutableArray<StatedAgainst> all, StatedExtreme? asked, string? name)
     {
-        if (row.Extreme is null)
+        if (asked is null)
         {
             return all is [StatedAgainst only]
                 ? new Reading<StatedAgainst>.Accepted(only)
                 : Refuse(StatedReasons.WhichOne(all.Select(one => one.Name)));
         }
 
-        if (document.Patterns.Count > 0 || document.Rolling.Count > 0)
+        if (extremes.AreMore)
         {
-            return Refuse(StatedReasons.EnvelopeIsNotWhole);
+            return name is null ? extremes.Of(all[0].Basis, asked) : extremes.OfCombination(name, asked);
         }
 
-        StatedAgainst governs = row.Extreme == "max" ? all.MaxBy(value)! : all.MinBy(value)!;
-        return new Reading<StatedAgainst>.Accepted(all.Length == 1 ? governs : governs with { Extreme = row.Extreme });
+        StatedAgainst governs = asked.IsMax ? all.MaxBy(Value)! : all.MinBy(Value)!;
+        return new Reading<StatedAgainst>.Accepted(
+            all.Length == 1 ? governs : governs with { Extreme = asked.IsMax ? "max" : "min" });
+
+        double Value(StatedAgainst answer) => asked.Component.Value(answer.Response.Reactions[asked.Support]);
     }
 
     private static StatedAgainst Of(CombinationResponse answer) => new(

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using FieldCheck.Mechanics.Checks;
+using FieldCheck.Mechanics.Envelopes;
 using FieldCheck.Mechanics.Solving;
 using FieldCheck.Sheet.Building;
 using FieldCheck.Sheet.Document;
@@ -25,12 +26,14 @@ public sealed record StatedFigures(
     /// <param name="outcome">What came of solving it.</param>
     /// <param name="solver">Solves cases alone where need be.</param>
     /// <param name="bands">How well reactions are known; null: taken as exact. Found only if something is stated.</param>
+    /// <param name="envelopes">Over all situations; null: as far as its combinations go. Found only if a figure asks.</param>
     public static StatedFigures Of(
         BeamDocument document,
         BuiltBeam beam,
         BeamOutcome outcome,
         BeamSolver solver,
-        Lazy<ToleranceBands?>? bands = null)
+        Lazy<ToleranceBands?>? bands = null,
+        Lazy<ImmutableArray<Envelope>>? envelopes = null)
     {
         ArgumentNullException.ThrowIfNull(document);
         ArgumentNullException.ThrowIfNull(beam);
@@ -46,7 +49,8 @@ public sealed record StatedFigures(
             return None with { Figures = [.. read.Select(figure => figure with { Reason = reason })] };
         }
 
-        StatedComparables comparables = new(document, stands.Combinations, new CaseAnswers(beam, stands, solver));
+        StatedExtremes extremes = new(beam, envelopes ?? new(() => EnvelopeSearch.Find(beam.Situations, solver)), solver);
+        StatedComparables comparables = new(stands.Combinations, new CaseAnswers(beam, stands, solver), extremes);
         ImmutableArray<StatedFigure> judged =
             [.. read.Select(figure => Judged(figure, comparables, beam, bands?.Value))];
         return new StatedFigures(
@@ -81,26 +85,21 @@ public sealed record StatedFigures(
     }
 
     private static StatedFigure Judged(
-        StatedFigure figure, StatedComparables comparables, BuiltBeam beam, ToleranceBands? bands)
-    {
-        return comparables.Find(figure.Entry, Computed) switch
+        StatedFigure figure, StatedComparables comparables, BuiltBeam beam, ToleranceBands? bands) =>
+        comparables.Find(figure.Entry, figure.Support, figure.Component) switch
         {
             Reading<StatedAgainst>.Accepted { Value: StatedAgainst against } => figure with
             {
                 Against = against,
                 Comparison = ReactionComparison.Of(
                     figure.Stated,
-                    Computed(against),
-                    StatedAllowance.Of(figure.Entry, figure.Component, figure.HalfDigit, against, beam.Model),
+                    figure.Component.Value(against.Response.Reactions[figure.Support]),
+                    StatedAllowance.Of(figure.Entry, figure.Component, figure.HalfDigit, against, beam),
                     StatedBand.Of(bands, figure, against, beam.Model)),
             },
             Reading<StatedAgainst>.Refused refused => figure with { Reason = refused.Text },
             _ => throw new System.Diagnostics.UnreachableException(),
         };
-
-        double Computed(StatedAgainst answer) =>
-            figure.Component.Value(answer.Response.Reactions[figure.Support]);
-    }
 
     // Labels are unique whatever the case.
     private static int IndexOf(StatedEntry row, BuiltBeam beam) => beam.Supports

@@ -12,8 +12,6 @@ internal static class StatedReasons
 
     internal const string CaseIsNotFactored = "its basis is factored, and a case alone carries no factors";
 
-    internal const string EnvelopeIsNotWhole = "the extremes here leave out loads that stand bay by bay or roll";
-
     internal const string BeamCanMove = "the beam can move";
 
     internal const string NoAnswer = "no answer could be found";
@@ -27,6 +25,9 @@ internal static class StatedReasons
         $"say what it is for: combination {string.Join(" or ", combinations)}, a case, or extreme max or min";
 
     internal static string NoLoadsInCase(string name) => $"no load stands in case {name}";
+
+    internal static string CaseOnlyRolls(string name) =>
+        $"the loads of case {name} roll; say which end is stated: extreme max or min";
 
     internal static string CaseSlides(string name) => $"nothing holds the beam lengthways against case {name} alone";
 

@@ -15,14 +15,14 @@ internal static class UnstatedReactions
     {
         StatedFigure[] judged = [.. figures.Where(figure => figure.Against is not null)];
         IEnumerable<UnstatedReaction> found =
-            from answer in judged.SelectMany(figure => Answers(figure, comparables)).DistinctBy(One)
-            let speaking = judged.Where(figure => Answers(figure, comparables).Any(answer.IsSameAs)).ToList()
+            from answer in judged.SelectMany(figure => comparables.Behind(figure)).DistinctBy(One)
+            let speaking = judged.Where(figure => comparables.Behind(figure).Any(answer.IsSameAs)).ToList()
             from support in Enumerable.Range(0, beam.Supports.Length)
             from component in ReactionComponent.All
             let value = component.Value(answer.Response.Reactions[support])
             where IsWorthStating(component, value, answer)
             let row = speaking.Find(figure => figure.Support == support) ?? speaking[0]
-            where Math.Abs(value) > StatedAllowance.Of(row.Entry, component, 0, answer, beam.Model).For(value)
+            where Math.Abs(value) > StatedAllowance.Of(row.Entry, component, 0, answer, beam).For(value)
             where !figures.Any(figure => figure.Support == support && figure.Component == component
                 && Covers(figure, answer, value, comparables))
             select new UnstatedReaction(support, beam.Supports[support].Label, component, value, answer);
@@ -34,10 +34,6 @@ internal static class UnstatedReactions
                 .ThenBy(one => ReactionComponent.All.IndexOf(one.Component)),
         ];
     }
-
-    /// <summary>The answers that a figure speaks of: an extreme, of all that it is the extreme of.</summary>
-    private static ImmutableArray<StatedAgainst> Answers(StatedFigure figure, StatedComparables comparables) =>
-        figure.Against! is { Extreme: not null } extreme ? comparables.Of(extreme.Basis) : [figure.Against!];
 
     /// <summary>A push across is what anyone expects of a support; the rest has to be said.</summary>
     private static bool IsWorthStating(ReactionComponent component, double value, StatedAgainst answer)
@@ -56,7 +52,7 @@ internal static class UnstatedReactions
         {
             null => true,
             { Extreme: string extreme } => extreme == (value > 0 ? "max" : "min")
-                && Answers(figure, comparables).Any(answer.IsSameAs),
+                && comparables.Behind(figure).Any(answer.IsSameAs),
             StatedAgainst named => named.IsSameAs(answer),
         };
 

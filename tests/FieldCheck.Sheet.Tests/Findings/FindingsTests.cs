@@ -127,6 +127,26 @@ public sealed class FindingsTests
     }
 
     [Fact]
+    public void CaseOfOwnWeightOrOfARollingLoad_IsLeftOutToo_ButNotThatOfAPatternAlone()
+    {
+        BeamDocument document = Beams.Simple with
+        {
+            Sections = [new() { Name = "s", Inertia = "1000 cm4", Weight = "0.2 kN/m" }],
+            SelfWeight = new() { Case = "dead" },
+            Rolling = [new() { Case = "truck", Axles = [new() { Offset = "0 m", Force = "4 kN" }] }],
+            Patterns = [new() { Case = "snow" }],
+            Combinations = [new() { Name = "a", Factors = [new("live", "1")] }],
+        };
+
+        Assert.Equal(
+            [
+                "Case dead stands in no service combination: its loads are left out of them.",
+                "Case truck stands in no service combination: its loads are left out of them.",
+            ],
+            Texts(document, "case_left_out"));
+    }
+
+    [Fact]
     public void BeamWithoutLoads_SaysSo() =>
         Assert.Equal(["No load stands on the beam."], Texts(Beams.Simple with { Loads = [] }, "no_loads"));
 
@@ -154,12 +174,6 @@ public sealed class FindingsTests
                 Beams.Roller with { Pad = "2 ft x 2 ft", AllowablePressure = "3 ksf" },
             ],
             Materials = [new() { Name = "m", Modulus = "11 GPa", AllowableBending = "8 MPa", DesignShear = "2 MPa" }],
-            Patterns = [new() { Case = "live" }],
-            Rolling =
-            [
-                new() { Label = "Hand truck", Axles = [new() { Offset = "0 m", Force = "4 kN" }] },
-                new() { Axles = [new() { Offset = "0 m", Force = "4 kN" }] },
-            ],
             Limits = new() { DeflectionAbsolute = "10 mm", DeflectionCases = [new("live", "L/480")] },
             Stated = [new() { Support = "A", Horizontal = "1 kN", Moment = "0 kNm", Basis = "unknown" }],
         };
@@ -176,9 +190,6 @@ public sealed class FindingsTests
                 "NOT JUDGED: design shear stress 2 MPa of m.",
                 "NOT JUDGED: bearing stress 500 psi on A.",
                 "NOT JUDGED: ground pressure 3 ksf under B.",
-                "NOT JUDGED: case live standing bay by bay.",
-                "NOT JUDGED: rolling load Hand truck.",
-                "NOT JUDGED: rolling load 2.",
             ],
             Texts(document, "not_judged"));
         Assert.Equal(CheckStatus.DoesNotHold, CalculationTests.Run(document).Status);
@@ -193,6 +204,16 @@ public sealed class FindingsTests
         Assert.Equal(["The tolerances are kept; nothing measured takes them."], Texts(intensity, "not_carried"));
         Assert.Empty(Texts(places, "not_carried"));
     }
+
+    [Fact]
+    public void PlusOrMinusOfARollingLoad_IsSaidNotToBeCarried() => Assert.Equal(
+        ["The plus or minus of Hoist is kept; no band takes it."],
+        Texts(
+            Beams.Simple with
+            {
+                Rolling = [new() { Label = "Hoist", Axles = [new() { Offset = "0 m", Force = "4 kN ± 10 %" }] }],
+            },
+            "not_carried"));
 
     private static string[] Texts(BeamDocument document, string code) =>
     [

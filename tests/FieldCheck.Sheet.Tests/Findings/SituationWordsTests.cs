@@ -48,14 +48,20 @@ public sealed class SituationWordsTests
         Assert.Equal("rolling load 2 at 3.00 m", Of(Beam(1), new Situation(0, [], new RollingPlace(1, 3, false))));
 
     [Fact]
+    public void OneRollingLoadThatIsNotThere_IsSaidSo() => Assert.Equal(
+        "no Hand truck",
+        Of(Beams.Built(Beams.Simple with { Rolling = [Truck] }), new Situation(0, [null], null)));
+
+    [Fact]
     public void OfSeveralCombinations_TheNameComesFirst()
     {
         Situation situation = new(1, [new LoadedBays([], false, false)], null);
 
-        Assert.Equal("two, no live", Of(Beam(2), situation));
-        Assert.Equal(" under two, no live", SituationWords.After(Beam(2), situation));
-        Assert.Equal("no live", SituationWords.Within(Beam(2), situation));
-        Assert.Equal(" with no live", SituationWords.After(Beam(1), situation with { Combination = 0 }));
+        Assert.Equal("two, no live, nothing rolling", Of(Beam(2), situation));
+        Assert.Equal(" under two, no live, nothing rolling", SituationWords.After(Beam(2), situation));
+        Assert.Equal("no live, nothing rolling", SituationWords.Within(Beam(2), situation));
+        Assert.Equal(
+            " with no live, nothing rolling", SituationWords.After(Beam(1), situation with { Combination = 0 }));
     }
 
     [Fact]

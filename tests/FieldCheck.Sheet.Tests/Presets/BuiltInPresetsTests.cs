@@ -1,3 +1,5 @@
+using FieldCheck.Mechanics.Envelopes;
+using FieldCheck.Mechanics.Response;
 using FieldCheck.Mechanics.Solving;
 using FieldCheck.Sheet.Catalogue;
 using FieldCheck.Sheet.Presets;
@@ -245,6 +247,49 @@ public sealed class BuiltInPresetsTests
         Same([rear, 0, front], Verticals("canopy-beam", "overhang sheeted first"));
 
         static double Cube(double length) => length * length * length;
+    }
+
+    [Fact]
+    public void HandTruckBridge()
+    {
+        // Axles P and Q. An end gets most with P over it and Q behind. With P at x and Q at x + D the left reaction is
+        // W (L - x - e)/L, W = P + Q, e = Q D/W from P to their resultant; the moment under P with that of the own weight is
+        // W (L - x - e) x/L + w x (L - x)/2, greatest where its derivative is nothing.
+        const double L = 2.6, P = 1.2 * 3200, Q = 1.2 * 2100, D = 1.15, W = P + Q, E = Q * D / W;
+        double w = 150 + 0.075 * 0.2 * 420 * Gravity;
+        double x = (W * (L - E) / L + w * L / 2) / (2 * W / L + w);
+        Envelope envelope = Solve("hand-truck-bridge").Envelopes.Single();
+
+        Assert.Equal(w * L / 2 + P + Q * (L - D) / L, envelope.Reactions[0].Vertical.Max.Value, 1e-6);
+        Assert.Equal(w * L / 2, envelope.Reactions[0].Vertical.Min.Value, 1e-6);
+        RollingPlace b = envelope.Reactions[1].Vertical.Max.Situation.Rolling!;
+        Assert.Equal((L, true), (b.Position, b.IsReversed));
+        GovernedExtreme moment = envelope.ExtremesOf(Curve.Moment).Max;
+        Assert.Equal(W * (L - x - E) * x / L + w * x * (L - x) / 2, moment.Value, 1e-6);
+        Assert.Equal(x, moment.Position, 1e-7);
+    }
+
+    [Fact]
+    public void StoreFloorBeam()
+    {
+        // Three equal spans, the coefficients of wL and wL2 by which spans are loaded: all 0.4, 1.1 and 0.080, -0.100;
+        // the outer two 0.45 and 0.1013; the first two 1.2 and -0.1167; the middle one -0.05 (Hicks, Civil Engineering
+        // Formulas, Table 2.1, and the three-moment equation).
+        const double L = 12;
+        double own = 22;
+        double dead = 30 * 8 + own, live = 125 * 8;
+        Envelope[] envelopes = [.. Solve("store-floor-beam").Envelopes];
+
+        foreach ((Envelope envelope, double g, double q) in new[] { (envelopes[0], dead, live), (envelopes[1], 1.2 * dead, 1.6 * live) })
+        {
+            Assert.Equal((0.4 * g + 0.45 * q) * L * Pound, envelope.Reactions[0].Vertical.Max.Value, 1e-6 * q * L);
+            Assert.Equal((0.4 * g - 0.05 * q) * L * Pound, envelope.Reactions[0].Vertical.Min.Value, 1e-6 * q * L);
+            Assert.Equal((1.1 * g + 1.2 * q) * L * Pound, envelope.Reactions[1].Vertical.Max.Value, 1e-6 * q * L);
+            Assert.Equal(
+                -(g / 10 + q * 7 / 60) * L * L * Pound * 0.3048, envelope.ExtremesOf(Curve.Moment).Min.Value, 1e-6 * q * L * L);
+        }
+
+        Assert.DoesNotContain(Solve("store-floor-beam").Messages, message => message.Code == "uplift");
     }
 
     private static Calculation Solve(string name)

@@ -107,13 +107,6 @@ public sealed class StatedFiguresTests
     }
 
     [Fact]
-    public void ExtremesWithoutPatternsAndRollingLoads_AreNotJudged() => Assert.Equal(
-        "the extremes here leave out loads that stand bay by bay or roll",
-        One(
-            TwoBases with { Patterns = [new() { Case = "live" }] },
-            new() { Extreme = "max", Basis = "service" }).Reason);
-
-    [Fact]
     public void BeamThatCanMove_LeavesItsFiguresUnjudged() => Assert.Equal(
         "the beam can move", One(TwoBases with { Supports = [Beams.Pin] }, new() { Combination = "both" }).Reason);
 
