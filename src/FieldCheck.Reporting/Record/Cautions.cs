@@ -42,5 +42,6 @@ internal static class Cautions
     private static bool Pulls(Calculation calculation) => calculation is
     { Beam: BuiltBeam beam, Outcome: BeamOutcome.Stands stands }
         && (beam.Supports.Any(support => support.Support.Action is SupportAction.PushesOnly)
+            || calculation.Messages.Any(message => message.Code is MessageCodes.Uplift or MessageCodes.HoldsDown)
             || stands.Combinations.Any(answer => answer.Response.Reactions.Any(new BeamWords(beam).IsDown)));
 }

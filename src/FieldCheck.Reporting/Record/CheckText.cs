@@ -14,6 +14,9 @@ public static class CheckText
 {
     private const int PlotRows = 9;
 
+    /// <summary>Up to so many combinations are all drawn.</summary>
+    private const int MostDrawn = 4;
+
     /// <summary>The check of one beam.</summary>
     /// <param name="calculation">What came of it.</param>
     /// <param name="request">What to show.</param>
@@ -29,6 +32,7 @@ public static class CheckText
                 .. Section("INPUT AS READ", InputLines.Of(calculation), width),
                 .. Section("STATICS", [DeterminacyWords.Of(outcome)], width),
                 .. Answers(calculation, beam, outcome, request),
+                .. EnvelopePanel.Lines(calculation, width) is { IsEmpty: false } lines ? lines.Prepend("") : [],
                 .. Section("HOW WELL IT IS KNOWN", BandWords.Of(calculation), width),
                 .. calculation.Stated.IsEmpty
                     ? (string[])[]
@@ -58,10 +62,17 @@ public static class CheckText
     private static IEnumerable<string> Answers(
         Calculation calculation, BuiltBeam beam, BeamOutcome outcome, CheckRequest request) =>
         outcome is BeamOutcome.Stands stands
-            ? stands.Combinations.SelectMany(answer => Answer(beam, answer, request))
+            ? stands.Combinations.SelectMany((answer, index) =>
+                Answer(beam, answer, request, IsDrawn(calculation, beam, index)))
             : ["", .. BeamSketch.Draw(calculation, 0, request.Width, new SketchStyle())];
 
-    private static IEnumerable<string> Answer(BuiltBeam beam, CombinationResponse answer, CheckRequest request)
+    /// <summary>Of many combinations only those that govern something are drawn.</summary>
+    private static bool IsDrawn(Calculation calculation, BuiltBeam beam, int combination) =>
+        beam.Model.Combinations.Length <= MostDrawn
+        || calculation.Envelopes.Any(envelope => EnvelopeTable.Governs(envelope, beam, combination));
+
+    private static IEnumerable<string> Answer(
+        BuiltBeam beam, CombinationResponse answer, CheckRequest request, bool isDrawn)
     {
         string basis = BasisWords.Of(answer.Combination.Basis);
         string title = $"UNDER {PlainAscii.Of(answer.Combination.Name)} ({Cautions.Basis(basis)})";
@@ -73,8 +84,7 @@ public static class CheckText
             "",
             .. TextFlow.Wrap(title, request.Width, indent: 2),
             "",
-            .. BeamSketch.Draw(beam, answer, request.Width, new SketchStyle()),
-            "",
+            .. isDrawn ? [.. BeamSketch.Draw(beam, answer, request.Width, new SketchStyle()), ""] : Array.Empty<string>(),
             "Reactions",
             .. ReactionTable.Lines(beam, answer.Response, request.Width),
             .. ProofLines.Of(words, answer.Response.Proof).SelectMany(line => Row(line, request.Width)),
@@ -82,7 +92,9 @@ public static class CheckText
             "Peaks",
             .. PeakTable.Lines(beam, answer.Response, request.Width),
             .. Section("Places asked for", asked, request.Width),
-            .. PeakTable.Curves(beam).SelectMany(curve => Plot(beam, answer.Response, curve, request.Width)),
+            .. isDrawn
+                ? PeakTable.Curves(beam).SelectMany(curve => Plot(beam, answer.Response, curve, request.Width))
+                : TextFlow.Wrap("Not drawn: it governs nothing over all, see the envelope.", request.Width, indent: 2),
         ];
     }
 

@@ -25,7 +25,7 @@ internal static class JsonAnswer
             determinacy.IsCoupled ? null : determinacy.Along,
             determinacy.IsCoupled ? null : determinacy.Across,
             [.. answers.Select(combination => Of(combination, beam, request.At))],
-            JsonEnvelopes.Of(beam, answers),
+            JsonEnvelopes.Of(beam, calculation.Envelopes),
             JsonStatedFigures.Of(calculation),
             JsonExplanations.Of(calculation, beam),
             Checks: [],

@@ -1,72 +1,61 @@
 using System.Collections.Immutable;
+using FieldCheck.Mechanics.Envelopes;
 using FieldCheck.Mechanics.Response;
-using FieldCheck.Mechanics.Solving;
 using FieldCheck.Sheet.Building;
-using FieldCheck.Sheet.Stated;
+using ReactionComponent = FieldCheck.Sheet.Stated.ReactionComponent;
 
 namespace FieldCheck.Reporting.Record;
 
-/// <summary>The greatest and least over all combinations of one basis, and which combination governs.</summary>
+/// <summary>The greatest and least over all that the combinations of one basis let happen, and what governs.</summary>
 internal static class JsonEnvelopes
 {
-    internal static ImmutableArray<JsonEnvelope> Of(BuiltBeam beam, ImmutableArray<CombinationResponse> combinations) =>
+    internal static ImmutableArray<JsonEnvelope> Of(BuiltBeam beam, ImmutableArray<Envelope> envelopes) =>
     [
-        .. combinations
-            .GroupBy(answer => answer.Combination.Basis)
-            .OrderBy(group => group.Key)
-            .Select(group => Of(beam, JsonAnswer.Word(group.Key), [.. group])),
+        .. envelopes.Select(envelope => new JsonEnvelope(
+            JsonAnswer.Word(envelope.Basis),
+            Reactions(beam, envelope),
+            new(
+                Extremes(beam, envelope, Curve.Axial),
+                Extremes(beam, envelope, Curve.Shear),
+                Extremes(beam, envelope, Curve.Moment),
+                beam.Model.HasAbsoluteStiffness ? Extremes(beam, envelope, Curve.Deflection) : null))),
     ];
 
-    private static JsonEnvelope Of(BuiltBeam beam, string basis, ImmutableArray<CombinationResponse> answers) =>
-        new(basis, Reactions(beam, answers), Curves(beam, answers));
-
-    private static ImmutableArray<JsonReactionEnvelope> Reactions(
-        BuiltBeam beam, ImmutableArray<CombinationResponse> answers) =>
+    private static ImmutableArray<JsonReactionEnvelope> Reactions(BuiltBeam beam, Envelope envelope) =>
     [
         .. from index in Enumerable.Range(0, beam.Supports.Length)
            from component in ReactionComponent.All
            where component.IsGivenBy(beam.Supports[index].Support)
-           select Reaction(beam.Supports[index].Label, index, component, answers),
+           let range = Range(envelope.Reactions[index], component)
+           select new JsonReactionEnvelope(
+               beam.Supports[index].Label,
+               component.Name,
+               JsonStatedFigures.Unit(component),
+               JsonFigure.Of(range.Max.Value),
+               JsonSituations.Of(beam, range.Max.Situation),
+               JsonFigure.Of(range.Min.Value),
+               JsonSituations.Of(beam, range.Min.Situation),
+               Word(envelope.ReactionCertainty)),
     ];
 
-    private static JsonReactionEnvelope Reaction(
-        string support, int index, ReactionComponent component, ImmutableArray<CombinationResponse> answers)
-    {
-        CombinationResponse greatest = answers.MaxBy(Value)!;
-        CombinationResponse least = answers.MinBy(Value)!;
-        return new(
-            support,
-            component.Name,
-            JsonStatedFigures.Unit(component),
-            JsonFigure.Of(Value(greatest)),
-            Governs(greatest),
-            JsonFigure.Of(Value(least)),
-            Governs(least));
+    private static GovernedRange Range(ReactionEnvelope reaction, ReactionComponent component) =>
+        component == ReactionComponent.Vertical ? reaction.Vertical
+        : component == ReactionComponent.Horizontal ? reaction.Horizontal
+        : reaction.Moment;
 
-        double Value(CombinationResponse answer) => component.Value(answer.Response.Reactions[index]);
+    private static JsonGovernedExtremes Extremes(BuiltBeam beam, Envelope envelope, Curve curve)
+    {
+        GovernedExtremes extremes = envelope.ExtremesOf(curve);
+        return new(
+            JsonFigure.Of(extremes.Max.Value),
+            JsonFigure.Of(extremes.Max.Position),
+            JsonSituations.Of(beam, extremes.Max.Situation),
+            JsonFigure.Of(extremes.Min.Value),
+            JsonFigure.Of(extremes.Min.Position),
+            JsonSituations.Of(beam, extremes.Min.Situation),
+            Word(envelope.CertaintyOf(curve)));
     }
 
-    private static JsonCurves<JsonGovernedExtremes> Curves(
-        BuiltBeam beam, ImmutableArray<CombinationResponse> answers) => new(
-        Extremes(answers, Curve.Axial),
-        Extremes(answers, Curve.Shear),
-        Extremes(answers, Curve.Moment),
-        beam.Model.HasAbsoluteStiffness ? Extremes(answers, Curve.Deflection) : null);
-
-    private static JsonGovernedExtremes Extremes(ImmutableArray<CombinationResponse> answers, Curve curve)
-    {
-        (CombinationResponse Answer, Extremes Extremes)[] found =
-            [.. answers.Select(answer => (answer, answer.Response.ExtremesOf(curve)))];
-        (CombinationResponse greatest, Extremes high) = found.MaxBy(one => one.Extremes.Max.Value);
-        (CombinationResponse least, Extremes low) = found.MinBy(one => one.Extremes.Min.Value);
-        return new(
-            JsonFigure.Of(high.Max.Value),
-            JsonFigure.Of(high.Max.Position),
-            Governs(greatest),
-            JsonFigure.Of(low.Min.Value),
-            JsonFigure.Of(low.Min.Position),
-            Governs(least));
-    }
-
-    private static JsonGoverns Governs(CombinationResponse answer) => new(answer.Combination.Name, null, null, null);
+    private static string Word(EnvelopeCertainty certainty) =>
+        certainty == EnvelopeCertainty.Estimate ? "estimate" : "exact";
 }

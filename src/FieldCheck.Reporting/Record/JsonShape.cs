@@ -79,7 +79,8 @@ internal sealed record JsonReactionEnvelope(
     double? Max,
     JsonGoverns MaxGoverns,
     double? Min,
-    JsonGoverns MinGoverns);
+    JsonGoverns MinGoverns,
+    string Certainty);
 
 internal sealed record JsonGovernedExtremes(
     double? Max,
@@ -87,13 +88,22 @@ internal sealed record JsonGovernedExtremes(
     JsonGoverns MaxGoverns,
     double? Min,
     [property: JsonPropertyName("min_x_m")] double? MinX,
-    JsonGoverns MinGoverns);
+    JsonGoverns MinGoverns,
+    string Certainty);
 
+// What does not apply is left out.
 internal sealed record JsonGoverns(
-    string Combination,
-    ImmutableArray<int>? Pattern,
-    string? Rolling,
-    [property: JsonPropertyName("rolling_x_m")] double? RollingX);
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] string? Combination,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] ImmutableArray<int>? Pattern,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] ImmutableArray<string>? PatternOverhangs,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    IReadOnlyDictionary<string, ImmutableArray<int>>? Patterns,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    IReadOnlyDictionary<string, ImmutableArray<string>>? PatternsOverhangs,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] string? Rolling,
+    [property: JsonPropertyName("rolling_x_m"), JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    double? RollingX,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] bool? RollingReversed);
 
 internal sealed record JsonStated(
     string Support,
@@ -113,7 +123,8 @@ internal sealed record JsonStated(
     string? Case,
     string? Extreme,
     string Text,
-    string? Source);
+    string? Source,
+    JsonGoverns? Governs);
 
 internal sealed record JsonStatedBalance(
     string? Combination,

@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using FieldCheck.Mechanics.Checks;
+using FieldCheck.Mechanics.Envelopes;
 using FieldCheck.Sheet;
+using FieldCheck.Sheet.Building;
 using FieldCheck.Sheet.Reading;
 using FieldCheck.Sheet.Stated;
 
@@ -10,7 +12,8 @@ namespace FieldCheck.Reporting.Record;
 internal static class JsonStatedFigures
 {
     /// <summary>One entry for each figure stated, in the order of the rows.</summary>
-    internal static ImmutableArray<JsonStated> Of(Calculation calculation) => [.. calculation.Stated.Select(Of)];
+    internal static ImmutableArray<JsonStated> Of(Calculation calculation) =>
+        [.. calculation.Stated.Select(figure => Of(figure, calculation.Beam!))];
 
     /// <summary>One entry for each whole set.</summary>
     internal static ImmutableArray<JsonStatedBalance> BalancesOf(Calculation calculation) =>
@@ -20,7 +23,7 @@ internal static class JsonStatedFigures
     internal static string Unit(ReactionComponent component) =>
         component.Kind == QuantityKind.Moment ? "Nm" : "N";
 
-    private static JsonStated Of(StatedFigure figure)
+    private static JsonStated Of(StatedFigure figure, BuiltBeam beam)
     {
         ReactionComparison? compared = figure.Comparison;
         StatedAgainst? against = figure.Against;
@@ -42,7 +45,10 @@ internal static class JsonStatedFigures
             figure.Entry.Case,
             figure.Entry.Extreme,
             figure.Text,
-            figure.Entry.Source);
+            figure.Entry.Source,
+            against is { Governs: Situation governs }
+                ? JsonSituations.Of(beam, governs, against.IsCase ? null : against.Name, against.Factors)
+                : null);
     }
 
     private static JsonStatedBalance Of(StatedBalance stated)

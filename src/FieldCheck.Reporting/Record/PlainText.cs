@@ -22,6 +22,7 @@ public static class PlainText
             [
                 .. SpokenAnswer.Labelled("Read", InputLines.Of(calculation, isSpoken: true)),
                 .. SpokenAnswer.Outcome(beam, outcome, null, request.At),
+                .. SpokenAnswer.Envelopes(calculation, beam),
                 .. SpokenAnswer.Labelled("How well it is known", BandWords.Of(calculation, isSpoken: true)),
                 .. SpokenAnswer.Stated(calculation, beam),
             ]

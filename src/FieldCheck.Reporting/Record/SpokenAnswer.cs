@@ -37,7 +37,12 @@ public static class SpokenAnswer
         return
         [
             .. calculation is { Beam: BuiltBeam beam, Outcome: BeamOutcome outcome }
-                ? [.. Outcome(beam, outcome, combination), .. Stated(calculation, beam)]
+                ?
+                [
+                    .. Outcome(beam, outcome, combination),
+                    .. Envelopes(calculation, beam),
+                    .. Stated(calculation, beam),
+                ]
                 : Labelled("To mend", ProblemLines.Of(calculation)),
             .. Labelled("Remark", MessageLines.Of(calculation)),
         ];
@@ -75,6 +80,15 @@ public static class SpokenAnswer
             .. Labelled("How it is held", [DeterminacyWords.Of(outcome), .. MotionWords.Of(beam, outcome)]),
             .. told.SelectMany(answer => Answer(beam, answer, at.IsDefault ? [] : at)),
         ];
+    }
+
+    /// <summary>The greatest and least over all that may happen, where they say more than one answer does.</summary>
+    internal static IEnumerable<string> Envelopes(Calculation calculation, BuiltBeam beam)
+    {
+        EnvelopeTable table = new(new BeamWords(beam, IsSpoken: true));
+        return EnvelopeTable.Telling(calculation, beam)
+            .SelectMany(table.Facts)
+            .Select(one => Sentence($"{one.Label}: {one.Fact}"));
     }
 
     /// <summary>Every stated figure with its verdict, whether they balance, and why they may differ.</summary>

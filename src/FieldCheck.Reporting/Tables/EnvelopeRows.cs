@@ -12,6 +12,9 @@ namespace FieldCheck.Reporting.Tables;
 /// <param name="envelope">The envelope.</param>
 internal sealed class EnvelopeRows(BeamWords words, Envelope envelope)
 {
+    /// <summary>What is said of a figure that was found among situations that were tried.</summary>
+    internal const string Estimate = "estimate";
+
     private const string Greatest = "greatest";
     private const string Least = "least";
 
@@ -55,6 +58,7 @@ internal sealed class EnvelopeRows(BeamWords words, Envelope envelope)
                     [
                         $"{PeakRow.Say(words, curve, extreme.Value)} at {words.Place(extreme.Position)}",
                         .. Governs(extreme.Situation),
+                        .. Certainty(envelope.CertaintyOf(curve)),
                     ]),
             ];
 
@@ -70,14 +74,18 @@ internal sealed class EnvelopeRows(BeamWords words, Envelope envelope)
         ImmutableArray<string> beside = support is int index && IsDown(range.Min.Value)
             ? ["(must be held down)", ReactionTable.IsMeantToHold(Beam.Supports[index]) ? "HELD" : "LIFTS"]
             : [];
+        ImmutableArray<string> known = Certainty(envelope.ReactionCertainty);
         return say(range.Max.Value) == say(range.Min.Value)
-            ? [new EnvelopeRow(name, "always", [say(range.Max.Value), .. beside])]
+            ? [new EnvelopeRow(name, "always", [say(range.Max.Value), .. known, .. beside])]
             :
             [
-                new EnvelopeRow(name, Greatest, [say(range.Max.Value), .. Governs(range.Max.Situation)]),
-                new EnvelopeRow(name, Least, [say(range.Min.Value), .. Governs(range.Min.Situation), .. beside]),
+                new EnvelopeRow(name, Greatest, [say(range.Max.Value), .. Governs(range.Max.Situation), .. known]),
+                new EnvelopeRow(name, Least, [say(range.Min.Value), .. Governs(range.Min.Situation), .. known, .. beside]),
             ];
     }
+
+    private static ImmutableArray<string> Certainty(EnvelopeCertainty certainty) =>
+        certainty == EnvelopeCertainty.Estimate ? [Estimate] : [];
 
     private bool IsDown(double vertical) => vertical < 0 && !words.IsNothing(vertical, QuantityKind.Force);
 

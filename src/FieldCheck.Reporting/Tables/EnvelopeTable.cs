@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using FieldCheck.Mechanics.Envelopes;
+using FieldCheck.Mechanics.Model;
 using FieldCheck.Sheet;
 using FieldCheck.Sheet.Building;
 
@@ -21,8 +22,9 @@ internal sealed class EnvelopeTable(BeamWords words)
     /// <summary>The envelopes that say more than an answer above them does.</summary>
     internal static ImmutableArray<Envelope> Telling(Calculation calculation, BuiltBeam beam) =>
     [
-        .. calculation.Envelopes.Where(envelope => beam.Varies
-            || beam.Model.Combinations.Count(combination => combination.Basis == envelope.Basis) > 1),
+        .. calculation.Envelopes.Where(envelope => CombinationsOf(beam, envelope).Length > 1
+            || beam.PatternCases.Concat(beam.Rolling.Select(rolling => rolling.Case))
+                .Any(index => Counts(beam, envelope, index))),
     ];
 
     /// <summary>Whether a combination gives a greatest or least reaction or peak.</summary>
@@ -36,21 +38,23 @@ internal sealed class EnvelopeTable(BeamWords words)
     /// <summary>Over what the greatest and least were taken.</summary>
     internal ImmutableArray<string> Over(Envelope envelope)
     {
-        string[] names =
-        [
-            .. Beam.Model.Combinations.Where(combination => combination.Basis == envelope.Basis)
-                .Select(combination => combination.Name),
-        ];
+        ImmutableArray<Combination> all = CombinationsOf(Beam, envelope);
         string[] what =
         [
-            names.Length == 1 ? names[0] : $"{names.Length.ToString(CultureInfo.InvariantCulture)} combinations",
-            .. Beam.PatternCases.Select(index => $"{Beam.Model.Cases[index].Name} on any bays or none"),
-            .. Beam.Rolling.Select(rolling => $"{rolling.Label} anywhere, either way round, or nowhere"),
+            all.Length == 1 ? all[0].Name : $"{all.Length.ToString(CultureInfo.InvariantCulture)} combinations",
+            .. Beam.PatternCases.Where(index => Counts(Beam, envelope, index))
+                .Select(index => $"{Beam.Model.Cases[index].Name} on any bays or none"),
+            .. Beam.Rolling.Where(rolling => Counts(Beam, envelope, rolling.Case))
+                .Select(rolling => $"{rolling.Label} anywhere, either way round, or nowhere"),
         ];
+        bool hasPattern = Beam.PatternCases.Any(index => Counts(Beam, envelope, index));
         return
         [
             PlainAscii.Of($"over {string.Join("; ", what)}"),
-            .. Beam.PatternCases.IsEmpty ? [] : BayNames(),
+            .. hasPattern ? BayNames() : [],
+            .. IsEstimate(envelope)
+                ? new[] { $"{EnvelopeRows.Estimate}: found among places that were tried; another may give a little more" }
+                : [],
         ];
     }
 
@@ -84,6 +88,13 @@ internal sealed class EnvelopeTable(BeamWords words)
             yield return ($"Envelope of {basis} figures, {row.Name}", $"{row.End} {string.Join(", ", row.Items)}");
         }
     }
+
+    private static ImmutableArray<Combination> CombinationsOf(BuiltBeam beam, Envelope envelope) =>
+        [.. beam.Model.Combinations.Where(combination => combination.Basis == envelope.Basis)];
+
+    /// <summary>Whether a case has a factor in some combination.</summary>
+    private static bool Counts(BuiltBeam beam, Envelope envelope, int index) =>
+        CombinationsOf(beam, envelope).Any(combination => combination.Factors[index] != 0);
 
     private static ImmutableArray<string> Aligned(EnvelopeRow[] rows, int width)
     {
@@ -132,6 +143,9 @@ internal sealed class EnvelopeTable(BeamWords words)
         return $"the other {rest.Length.ToString(CultureInfo.InvariantCulture)} supports: between {words.Vertical(least)} "
             + $"and {words.Vertical(most)}; all of them stand in the JSON";
     }
+
+    private bool IsEstimate(Envelope envelope) => envelope.ReactionCertainty == EnvelopeCertainty.Estimate
+        || PeakTable.Curves(Beam).Any(curve => envelope.CertaintyOf(curve) == EnvelopeCertainty.Estimate);
 
     /// <summary>Which bay is which, where they are few enough to be counted over.</summary>
     private IEnumerable<string> BayNames()

@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using FieldCheck.Mechanics.Checks;
+using FieldCheck.Mechanics.Envelopes;
+using FieldCheck.Sheet.Findings;
 using FieldCheck.Sheet.Reading;
 using FieldCheck.Sheet.Stated;
 
@@ -81,8 +83,15 @@ internal sealed class StatedWords(BeamWords words)
     {
         string name = PlainAscii.Of(against.Name);
         string basis = BasisWords.Of(against.Basis);
+        IEnumerable<string> loads = against.Governs is Situation governs
+            ? SituationWords.Loads(words.Beam, governs, against.Factors).Select(PlainAscii.Of)
+            : [];
         return against switch
         {
+            { Governs: not null, IsCase: true } =>
+                [$"{(against.Extreme == "max" ? "greatest" : "least")} of case {name} alone", .. loads],
+            { Governs: not null } =>
+                [$"{(against.Extreme == "max" ? "greatest" : "least")} over all of the {basis} figures: {name}", .. loads],
             { IsCase: true } => [$"case {name} alone"],
             { Extreme: "max" } => [$"greatest of the {basis} combinations: {name}"],
             { Extreme: not null } => [$"least of the {basis} combinations: {name}"],

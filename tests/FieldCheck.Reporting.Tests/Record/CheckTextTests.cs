@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using FieldCheck.Reporting.Record;
 using FieldCheck.Sheet;
+using FieldCheck.Sheet.CombinationSets;
 using FieldCheck.Sheet.Document;
 
 namespace FieldCheck.Reporting.Tests.Record;
@@ -9,6 +10,8 @@ public sealed class CheckTextTests
 {
     private static readonly CheckRequest Request =
         new("trench.toml", [new AskedPlace("1.25 m", 1.25), new AskedPlace("B", 2.70), new AskedPlace("end", 3.60)]);
+
+    private static readonly string[] FourCases = ["dead", "live", "snow", "wind"];
 
     public static TheoryData<string> Presets => Sheets.PresetNames();
 
@@ -27,6 +30,31 @@ public sealed class CheckTextTests
     public void RowsOfEveryKind_TwoCombinations_IsThePage() => Picture.Matches(
         "check-everything",
         CheckText.Lines(Sheets.Run(Sheets.Everything), new CheckRequest("stage.toml", [new AskedPlace("end", 10.12)])));
+
+    /// <summary>Ten combinations: those that govern nothing keep their figures and lose their pictures.</summary>
+    [Fact]
+    public void OfManyCombinations_OnlyThoseThatGovernAreDrawn()
+    {
+        BeamDocument beam = Sheets.Overhang with
+        {
+            Loads =
+            [
+                .. FourCases.Select(name =>
+                    new LoadEntry { Kind = "distributed", Intensity = "1 kN/m", Case = name }),
+            ],
+        };
+        CombinationSet set = CombinationLibrary.BuiltIn().First(one => one.Name == "asce-7-16-allowable-stress");
+        BeamDocument document = beam with { Combinations = set.For(beam).AddedTo([]) };
+
+        ImmutableArray<string> lines = Lines(document);
+
+        int combinations = document.Combinations.Count;
+        int notDrawn = lines.Count(line => line.StartsWith("Not drawn: ", StringComparison.Ordinal));
+        Assert.Equal(combinations, lines.Count(line => line.StartsWith("UNDER ", StringComparison.Ordinal)));
+        Assert.Equal(combinations, lines.Count(line => line == "Reactions"));
+        Assert.Equal(combinations - notDrawn, lines.Count(line => line.StartsWith("moment, ", StringComparison.Ordinal)));
+        Assert.InRange(notDrawn, combinations - 3, combinations - 1);
+    }
 
     [Fact]
     public void APulledSupport_LIFTS_AndIsToldThreeTimes()

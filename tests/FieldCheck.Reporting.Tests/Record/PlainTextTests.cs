@@ -14,6 +14,18 @@ public sealed class PlainTextTests
             new CheckRequest("trench.toml", [new AskedPlace("1.25 m", 1.25), new AskedPlace("B", 2.70)])));
 
     [Fact]
+    public void AnEnvelope_IsOneSentenceAnEnd() => Assert.Equal(
+        [
+            "Envelope of service figures: over all loads; live on any bays or none.",
+            "Envelope of service figures: bays: 1 from A to B, 2 from B to C.",
+            "Envelope of service figures, A vertical: greatest 5.25 kilonewtons up, live on bay 1.",
+            "Envelope of service figures, A vertical: least 0.75 kilonewtons down, live on bay 2, (must be held down), LIFTS.",
+        ],
+        PlainText.Lines(Sheets.Run(Tables.EnvelopePanelTests.Bays(2, "3 kN/m")), new CheckRequest("", []))
+            .Where(line => line.StartsWith("Envelope", StringComparison.Ordinal))
+            .Take(4));
+
+    [Fact]
     public void ABeamThatCanMove_SaysHow() => Assert.Contains(
         "How it is held: the whole beam turns about A: add a support, or make A fixed.",
         PlainText.Lines(Sheets.Run(Sheets.OnePin), new CheckRequest("", [])));

@@ -43,6 +43,18 @@ public sealed class EnvelopePanelTests
     [Fact]
     public void OneCombinationOfEachBasis_SaysNothingMore() => Assert.Empty(Lines(TwoBays with { Patterns = [] }));
 
+    [Fact]
+    public void BasisInWhichNothingVaries_IsLeftOut() => Assert.DoesNotContain(
+        Lines(TwoBays with
+        {
+            Combinations =
+            [
+                new() { Name = "goods", Factors = [new("live", "1")] },
+                new() { Name = "bare", Basis = "factored", Factors = [new("dead", "1.2")] },
+            ],
+        }),
+        line => line.Contains("factored", StringComparison.Ordinal));
+
     /// <summary>30 supports: those with the most and the least, and one line of the others.</summary>
     [Fact]
     public void ManySupports_AreToldInFewRows()
