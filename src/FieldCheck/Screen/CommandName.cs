@@ -32,6 +32,7 @@ internal enum CommandName
     SagSide,
     Glyphs,
     EnvelopeCurves,
+    InfluenceLine,
     ShearCurve,
     MomentCurve,
     DeflectionCurve,

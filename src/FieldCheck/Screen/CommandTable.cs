@@ -44,6 +44,7 @@ internal sealed class CommandTable(ImmutableArray<ScreenCommand> all)
         new(SagSide, Plots, [Char("u")], 'u', "sagging moment above or below", "sag"),
         new(Glyphs, Plots, [Char("h")], 'h', "ASCII or half blocks", "blocks"),
         new(EnvelopeCurves, Plots, [Char("e")], 'k', "envelope drawn round the curves or not", "envelope"),
+        new(CommandName.InfluenceLine, Plots, [Char("i")], 'a', "influence line of a support, or of V or M at a place", "influence"),
         new(ShearCurve, Plots, [Char("v")], '1', "shear shown or not", "b d n curves"),
         new(MomentCurve, Plots, [Char("b")], '2', "moment shown or not"),
         new(DeflectionCurve, Plots, [Char("d")], '3', "deflection shown or not"),

@@ -23,6 +23,7 @@ internal static class Commands
             (state with { Overlay = new Overlay.SetList(null, LineText.Empty) }).Step(new Effect.FindSets()),
         CommandName.Redraw => state.Step(new Effect.Redraw()),
         CommandName.SaveWorking => WorkingFile.Ask(state).Step(),
+        CommandName.InfluenceLine => PlaceKeys.Ask(state, LineText.Empty, PlaceUse.Influence).Step(),
         CommandName.ReadAt => PlaceKeys.Ask(state, LineText.Empty, PlaceUse.ReadOff).Step(),
         _ => Change(state, name, (stroke as KeyStroke.Named)?.Key).Step(),
     };
@@ -51,6 +52,7 @@ internal static class Commands
         CommandName.Menu => state with { Overlay = new Overlay.Menu(MenuPage.Actions) },
         CommandName.Views => state with { Overlay = new Overlay.Menu(MenuPage.Views) },
         CommandName.Help => state with { Overlay = new Overlay.Help(LineText.Empty) },
+        CommandName.Drop when state is { View: ScreenView.Plots, Influence: not null } => state with { Influence = null },
         CommandName.Drop => state with { View = ScreenView.Beam },
         CommandName.PreviousView => state with { View = ScreenViews.Next(state.View, -1) },
         CommandName.NextView => state with { View = ScreenViews.Next(state.View, 1) },

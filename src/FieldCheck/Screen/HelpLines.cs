@@ -41,6 +41,9 @@ internal static class HelpLines
         "What acts there stands below; at a jump, both sides.",
         "All peaks are named below the curves.",
         "v b d n show and hide shear, moment, deflection, axial.",
+        "i draws an influence line: of a support by its letter,",
+        "  of V or M at the reading line, or M 1.2. Esc ends it.",
+        "e: stars, the envelope of all that may happen.",
         "f fills, u turns the sagging side, h draws half blocks:",
         "  kept for next time.",
     ];

@@ -19,6 +19,7 @@ internal static class KeyLine
             Overlay.SetList => "type to search   arrows   Enter add   Tab replace   Esc back",
             Overlay.NameLine or Overlay.WorkingName => "Enter save   Esc back",
             Overlay.PlaceLine { Use: PlaceUse.ReadOff } => "Enter read off there   Esc back",
+            Overlay.PlaceLine { Use: PlaceUse.Influence } => "A support's letter, V or M, or M 1.2   Enter   Esc back",
             Overlay.PlaceLine => "Enter take moments there   Esc back",
             Overlay.Results => "arrows   Esc back",
             Overlay.Settings => "arrows   Space or Enter changes it   Esc back",

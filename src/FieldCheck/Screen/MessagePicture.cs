@@ -19,6 +19,7 @@ internal static class MessagePicture
             Overlay.NameLine name => ("Save as: ", name.Name),
             Overlay.WorkingName name => ("Save as: ", name.Name),
             Overlay.PlaceLine { Use: PlaceUse.ReadOff } place => ("Read off at: ", place.Text),
+            Overlay.PlaceLine { Use: PlaceUse.Influence } place => ("Influence line of: ", place.Text),
             Overlay.PlaceLine place => ("Moments about: ", place.Text),
             _ => null,
         };

@@ -28,7 +28,7 @@ internal static class PlaceKeys
         ? state with
         {
             Notice = new Notice(
-                $"There is nothing to {(use == PlaceUse.ReadOff ? "read off" : "work")} yet: see the results.", Role.Warn),
+                $"There is nothing to {(use == PlaceUse.MomentsAbout ? "work" : "read off")} yet: see the results.", Role.Warn),
         }
         : state with { Overlay = new Overlay.PlaceLine(begun, use) };
 
@@ -55,6 +55,11 @@ internal static class PlaceKeys
     {
         ScreenState closed = state with { Overlay = null };
         string text = asked.Text.Text.Trim();
+        if (asked.Use == PlaceUse.Influence)
+        {
+            return InfluenceKeys.Take(state, closed, text);
+        }
+
         if (text.Length == 0 || new ShownCurves(state).Beam is not BuiltBeam beam)
         {
             return closed;

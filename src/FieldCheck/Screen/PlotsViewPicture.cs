@@ -27,7 +27,9 @@ internal static class PlotsViewPicture
         int y = -1;
         if (ReadingLine.On(state, shown) is ReadingLine reading)
         {
-            lines = Lines(state, shown, reading, width, height);
+            lines = ShownInfluence.Of(state) is ShownInfluence influence
+                ? Influence(state, influence, reading, width, height)
+                : Lines(state, shown, reading, width, height);
             y = lines.ToList().FindIndex(line => ColumnIn(line) >= 0);
         }
         else
@@ -72,6 +74,29 @@ internal static class PlotsViewPicture
             .. foot,
         ];
         return Filled(all, width, height);
+    }
+
+    private static ImmutableArray<PictureLine> Influence(
+        ScreenState state, ShownInfluence influence, ReadingLine line, int width, int height)
+    {
+        PictureLine[] foot =
+        [
+            .. influence.Lines(line.Position, Math.Max(width, Narrowest)).Select(text => LineWriter.Line(text, width)),
+            LineWriter.Line($"Esc: back to the curves.   {state.Table.KeyOf(CommandName.InfluenceLine)}: another", width, Role.Faint),
+        ];
+        foot = foot[..Math.Min(foot.Length, Math.Max(height / 3, 1))];
+        int sketch = height >= SketchFrom ? PlotPicture.SketchHeight(state) : 0;
+        int room = height - foot.Length - sketch;
+        int peaks = room > LeastCurve ? Math.Min(room - LeastCurve, Math.Min(PlotPicture.PeakLineCount([influence.Curve], width), MostPeaks)) : 0;
+        return Filled(
+            [
+                .. PlotPicture.Sketch(state, line.Position, width, sketch),
+                .. PlotPicture.Diagram(state, influence.Curve, line.Position, width, Math.Min(room - peaks, PlotPicture.Highest)),
+                .. PlotPicture.Peaks(state, [influence.Curve], width, peaks),
+                .. foot,
+            ],
+            width,
+            height);
     }
 
     private static ImmutableArray<PictureLine> Filled(IEnumerable<PictureLine> lines, int width, int height) =>

@@ -94,6 +94,9 @@ internal sealed record ScreenState
     /// <summary>Where the reading line was put [m from the left end]; null: nowhere yet.</summary>
     internal double? Reading { get; init; }
 
+    /// <summary>What the Plots view draws the influence line of; null: it draws the curves.</summary>
+    internal InfluenceChoice? Influence { get; init; }
+
     /// <summary>What lies over the view; null: nothing.</summary>
     internal Overlay? Overlay { get; init; }
 

@@ -110,6 +110,9 @@ public sealed class KeyScriptTests
         [
             desk.State.View == ScreenView.Beam ? "" : $"view: {desk.State.View}",
             desk.State.Reading is double place ? string.Create(CultureInfo.InvariantCulture, $"reading: {place:0.000} m") : "",
+            desk.State.Influence is InfluenceChoice influence
+                ? string.Create(CultureInfo.InvariantCulture, $"influence line: {influence.Support ?? $"{influence.Curve} {influence.Position:0.000} m"}")
+                : "",
             desk.State.About is MomentPoint about
                 ? string.Create(CultureInfo.InvariantCulture, $"moments about: {about.Support} {about.Position:0.000} m")
                 : "",

@@ -34,6 +34,8 @@ public sealed class ScreenPictureTests
         ["can-move"] = "Down Down Down ^X",
         ["plots"] = "F4",
         ["plots-envelope"] = "F8 \"1.0 dead + 1.0 live\" Enter \"1.2 dead + 1.6 live\" Tab f Enter Up Up Up Tab Space F4",
+        ["influence"] = "F4 i b Enter Right Right",
+        ["influence-moment"] = "F4 i \"m 1.2\" Enter",
         ["working"] = "F5 PgDn",
         ["stated"] = "F6 10.3 Enter 14.6 Enter",
         ["stated-nothing"] = "F6",
