@@ -25,49 +25,80 @@ internal sealed class InfluenceLine
     {
         return load switch
         {
-            Load.Point point => Range(from, to, point.Down, point.Right, 0),
-            Load.Couple couple => Range(from, to, 0, 0, couple.Moment),
+            Load.Point point => Range(from, to, point.Down, point.Right, 0, null),
+            Load.Couple couple => Range(from, to, 0, 0, couple.Moment, couple.Side),
             _ => throw new UnreachableException(),
         };
     }
 
     /// <summary>Least and greatest influence of a load of one in a range, across or along.</summary>
     internal (double Low, double High) RangeOfOne(double from, double to, bool along) =>
-        along ? Range(from, to, 0, 1, 0) : Range(from, to, 1, 0, 0);
+        along ? Range(from, to, 0, 1, 0, null) : Range(from, to, 1, 0, 0, null);
 
-    /// <summary>The steepest that the influence of a couple of one changes with its place in a range, jumps apart.</summary>
-    internal double SlopeOfCouple(double from, double to)
+    /// <summary>
+    /// The most that the influence of a load of one changes per metre that it moves in a range, jumps apart.
+    /// </summary>
+    /// <param name="part">Of which kind, as an index into <see cref="UnitLoads.Parts"/>.</param>
+    /// <param name="from">Left end of the range.</param>
+    /// <param name="to">Right end of the range.</param>
+    internal double Steepness(int part, double from, double to)
     {
         double steepest = 0;
+        Span<double> rate = stackalloc double[3];
+        Span<double> turns = stackalloc double[3];
         foreach (Stretch stretch in _stretches)
         {
-            if (stretch.From < to && stretch.To > from)
+            if (stretch.From >= to || stretch.To <= from)
             {
-                double[] c = stretch.Coefficients;
-                double start = c[7] + 2 * c[8] * stretch.Share(Math.Max(stretch.From, from));
-                double end = c[7] + 2 * c[8] * stretch.Share(Math.Min(stretch.To, to));
-                steepest = Math.Max(steepest, Math.Max(Math.Abs(start), Math.Abs(end)) / stretch.Unit);
+                continue;
             }
+
+            ReadOnlySpan<double> c = stretch.Coefficients.AsSpan(UnitLoads.Parts[part]);
+            for (int k = 1; k < c.Length; k++)
+            {
+                rate[k - 1] = k * c[k];
+            }
+
+            ReadOnlySpan<double> slope = rate[..(c.Length - 1)];
+            double size = Math.Max(
+                Math.Abs(Roots.Value(slope, stretch.Share(Math.Max(stretch.From, from)))),
+                Math.Abs(Roots.Value(slope, stretch.Share(Math.Min(stretch.To, to)))));
+            int count = Roots.TurnsInside(slope, turns);
+            for (int i = 0; i < count; i++)
+            {
+                // A turn beyond the range makes the bound no worse than safe.
+                size = Math.Max(size, Math.Abs(Roots.Value(slope, turns[i])));
+            }
+
+            steepest = Math.Max(steepest, size / stretch.Unit);
         }
 
         return steepest;
     }
 
+    /// <summary>How far the influence of a force of one jumps as it passes the section.</summary>
+    internal double JumpOf(bool along) =>
+        !_target.IsReaction && _target.Curve == (along ? Curve.Axial : Curve.Shear) ? 1 : 0;
+
     /// <summary>The integral of it over the beam, for loads that are spread.</summary>
     internal InfluenceIntegral Integral(bool along) =>
         _integrals[along ? 1 : 0] ??= new InfluenceIntegral(_stretches, along);
 
-    private (double Low, double High) Range(double from, double to, double down, double right, double turn)
+    private (double Low, double High) Range(
+        double from, double to, double down, double right, double turn, Side? side)
     {
         Span<double> polynomial = stackalloc double[4];
         Span<double> turns = stackalloc double[4];
         double low = double.PositiveInfinity;
         double high = double.NegativeInfinity;
+        // Rounding may put an end of the beam beyond it.
+        from = Math.Min(from, _stretches[^1].To);
+        to = Math.Max(to, _stretches[0].From);
         foreach (Stretch stretch in _stretches)
         {
             double start = Math.Max(stretch.From, from);
             double end = Math.Min(stretch.To, to);
-            if (start > end || (start == end && from < to && IsOutOfSight(stretch, start)))
+            if (start > end || (start == end && from < to && IsOutOfSight(stretch, start, side)))
             {
                 continue;
             }
@@ -93,13 +124,20 @@ internal sealed class InfluenceLine
     }
 
     /// <summary>
-    /// A range that ends exactly at the section: just left of it a load there is not counted, just right of it it is.
-    /// At an end of the beam that leaves a stretch of no length.
+    /// A range that ends exactly at the section: just left of it a load there is not counted, just right of it it is; at
+    /// an end of the beam that leaves a stretch of no length. And a range that ends exactly at a hinge: a couple there
+    /// turns the part that it is on.
     /// </summary>
-    private bool IsOutOfSight(Stretch stretch, double position) =>
-        !_target.IsReaction && position == _target.Position
-        && stretch.From < stretch.To
-        && (_target.Side == Side.Left ? stretch.To == position : stretch.From == position);
+    private bool IsOutOfSight(Stretch stretch, double position, Side? side)
+    {
+        if (_target.IsReaction || position != _target.Position)
+        {
+            return side is Side turned && (turned == Side.Left ? stretch.From == position : stretch.To == position);
+        }
+
+        return stretch.From < stretch.To
+            && (_target.Side == Side.Left ? stretch.To == position : stretch.From == position);
+    }
 
     private static void Take(double value, ref double low, ref double high)
     {

@@ -92,7 +92,9 @@ internal sealed class InfluenceTable
             stretches.Add(whole with { From = target.Position });
         }
 
-        return new InfluenceLine([.. stretches], target);
+        // At an end of the beam the stretch of no length is the load that stands just there; elsewhere a neighbour has it.
+        return new InfluenceLine(
+            [.. stretches.Where(one => one.To > one.From || one.From == _nodes[0] || one.To == _nodes[^1])], target);
     }
 
     private double[] Fitted(ReadOnlySpan<BeamResponse?> answers)

@@ -8,6 +8,7 @@ internal sealed class LoadBetween
 {
     private readonly List<Spread> _spreads = [];
     private readonly List<Spread> _points = [];
+    private readonly List<Spread> _pushes = [];
     private readonly List<Spread> _couples = [];
 
     internal LoadBetween(SuperposedBands bands)
@@ -46,10 +47,15 @@ internal sealed class LoadBetween
     /// <summary>The same of the forces that may stand strictly between, because they may move there [N].</summary>
     internal (double Down, double Up) Points(double from, double to, double sign) => Sum(_points, from, to, sign);
 
+    /// <summary>The size of all forces along that may move in between [N].</summary>
+    internal double Pushing(double from, double to) => Size(_pushes, from, to);
+
     /// <summary>The size of all couples that may move in between [N·m].</summary>
-    internal double Couples(double from, double to) => _couples
-        .Where(couple => couple.From < to && couple.To > from)
-        .Sum(couple => Math.Max(Math.Abs(couple.Least), Math.Abs(couple.Most)));
+    internal double Turning(double from, double to) => Size(_couples, from, to);
+
+    private static double Size(List<Spread> loads, double from, double to) => loads
+        .Where(load => load.From < to && load.To > from)
+        .Sum(load => Math.Max(Math.Abs(load.Least), Math.Abs(load.Most)));
 
     private static (double Down, double Up) Sum(List<Spread> loads, double from, double to, double sign)
     {
@@ -89,6 +95,7 @@ internal sealed class LoadBetween
                 places.UnionWith([low, high]);
                 double[] factors = box is null ? [1] : [.. box.Sizes.Select(size => size.Start)];
                 _points.Add(Of(low, high, factors.Select(one => one * point.Down), factor));
+                _pushes.Add(Of(low, high, factors.Select(one => one * point.Right), factor));
                 break;
             case Load.Couple couple:
                 places.UnionWith(box is null ? [couple.Position] : [box.From.Low, box.From.High]);

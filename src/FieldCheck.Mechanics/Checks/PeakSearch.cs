@@ -21,6 +21,7 @@ internal sealed class PeakSearch
     private readonly LoadBetween _loads;
     private readonly double _momentSize;
     private double _best = double.NegativeInfinity;
+    private BandCertainty _certainty = BandCertainty.Exact;
     private double _innerBest = double.NegativeInfinity;
 
     private PeakSearch(SuperposedBands bands, Curve curve, double sign, LoadBetween loads, double momentSize)
@@ -76,7 +77,7 @@ internal sealed class PeakSearch
         bool isNear = high <= _best + 10 * Nearness * scale;
         BandCertainty certainty = isNear ? BandCertainty.Exact : BandCertainty.Bound;
         double low = Math.Min(_innerBest, _best);
-        return new Band(low, high, certainty).AtBest(_bands.Certainty);
+        return new Band(low, high, certainty).AtBest(_certainty);
 
         void Open(Gap gap) => open.Enqueue(gap, -Bound(gap));
 
@@ -91,7 +92,9 @@ internal sealed class PeakSearch
 
     private Station At(double position, Side side)
     {
-        (double low, double high) = Signed(_bands.Of(Target.At(position, side, _curve)), _sign);
+        Band band = _bands.Of(Target.At(position, side, _curve));
+        _certainty = band.AtBest(_certainty).Certainty;
+        (double low, double high) = Signed(band, _sign);
         _best = Math.Max(_best, high);
         _innerBest = Math.Max(_innerBest, low);
         return new Station(position, low, high);
@@ -110,12 +113,15 @@ internal sealed class PeakSearch
         switch (_curve)
         {
             case Curve.Shear:
-                return Math.Min(
+                double plain = Math.Min(
                     gap.From.High + with * length + pointWith, gap.To.High + against * length + pointAgainst);
+                double moved = Math.Min(gap.From.High + with * length, gap.To.High + against * length);
+                return pointWith * pointAgainst == 0 ? plain : Math.Min(plain, moved + Drift(gap, length));
             case Curve.Moment:
-                double couples = _loads.Couples(gap.From.Position, gap.To.Position);
-                double chord = higher + against * length * length / 8 + pointAgainst * length / 4
-                    + (couples == 0 ? 0 : couples * Drift(gap) * length);
+                double couples = _loads.Turning(gap.From.Position, gap.To.Position);
+                double chord = couples == 0
+                    ? higher + against * length * length / 8 + pointAgainst * length / 4
+                    : higher + against * length * length / 8 + Drift(gap, length);
                 return chord <= _best || pointAgainst + pointWith + couples > 0
                     ? chord
                     : Math.Min(chord, BySlope(gap, length, against, with));
@@ -125,15 +131,26 @@ internal sealed class PeakSearch
     }
 
     /// <summary>
-    /// A couple that may stand between is moved to an end of the gap, which changes the moment at a section by this much a
-    /// metre at most: the slope of its influence is straight in its place and in that of the section.
+    /// What acts at one place and may stand between is moved to an end of the gap: this much the figure at a section
+    /// between changes at most. The slope of an influence line is straight in the place of the section.
     /// </summary>
-    private double Drift(Gap gap)
+    private double Drift(Gap gap, double length)
     {
         (double from, double to) = (gap.From.Position, gap.To.Position);
-        return Math.Max(
-            _bands.Line(Target.At(from, Side.Right, Curve.Moment)).SlopeOfCouple(from, to),
-            _bands.Line(Target.At(to, Side.Left, Curve.Moment)).SlopeOfCouple(from, to));
+        InfluenceLine left = _bands.Line(Target.At(from, Side.Right, _curve));
+        InfluenceLine right = _bands.Line(Target.At(to, Side.Left, _curve));
+        double drift = 0;
+        (double down, double up) = _loads.Points(from, to, 1);
+        double[] sizes = [down + up, _loads.Pushing(from, to), _loads.Turning(from, to)];
+        for (int part = 0; part < sizes.Length; part++)
+        {
+            if (sizes[part] > 0)
+            {
+                drift += sizes[part] * Math.Max(left.Steepness(part, from, to), right.Steepness(part, from, to));
+            }
+        }
+
+        return drift * length;
     }
 
     /// <summary>How far a deflected line can leave its chord: by its curvature, and its kinks where shear deforms it.</summary>

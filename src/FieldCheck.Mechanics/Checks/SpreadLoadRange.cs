@@ -3,7 +3,8 @@ namespace FieldCheck.Mechanics.Checks;
 /// <summary>Least and greatest of what a spread load does to one figure, its ends and its size in their ranges.</summary>
 internal static class SpreadLoadRange
 {
-    internal static (double Low, double High) Of(LoadBox box, InfluenceLine line, bool along)
+    /// <summary>A bound where the search is given up, exact elsewhere.</summary>
+    internal static Band Of(LoadBox box, InfluenceLine line, bool along)
     {
         InfluenceIntegral integral = line.Integral(along);
         if (!box.KeepsTotal && box.Sizes.All(size => size.Start == size.End))
@@ -11,11 +12,15 @@ internal static class SpreadLoadRange
             return OfEven(box, integral);
         }
 
-        return (-new SpreadLoadSearch(box, line, along, -1).Greatest(), new SpreadLoadSearch(box, line, along, 1).Greatest());
+        SpreadLoadSearch down = new(box, line, along, -1);
+        SpreadLoadSearch up = new(box, line, along, 1);
+        double low = -down.Greatest();
+        double high = up.Greatest();
+        return new Band(low, high, down.IsNear && up.IsNear ? BandCertainty.Exact : BandCertainty.Bound);
     }
 
     /// <summary>Of one intensity all along: the two ends have no part in each other.</summary>
-    private static (double Low, double High) OfEven(LoadBox box, InfluenceIntegral integral)
+    private static Band OfEven(LoadBox box, InfluenceIntegral integral)
     {
         (double startLow, double startHigh) = integral.RangeTo(box.From.Low, box.From.High);
         (double endLow, double endHigh) = integral.RangeTo(box.To.Low, box.To.High);
@@ -26,6 +31,6 @@ internal static class SpreadLoadRange
                 size.Start * (endHigh - startLow), size.Start * (endLow - startHigh),
             }),
         ];
-        return (corners.Min(), corners.Max());
+        return new Band(corners.Min(), corners.Max(), BandCertainty.Exact);
     }
 }

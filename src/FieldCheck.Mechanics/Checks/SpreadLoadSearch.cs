@@ -4,18 +4,21 @@ namespace FieldCheck.Mechanics.Checks;
 
 /// <summary>
 /// The greatest of what a spread load does to one figure when its two ends have a part in each other: branch and bound
-/// over where they stand. A cell is cut while its middle and the steepness in it leave room above the best value found;
-/// what comes out is never less than the greatest.
+/// over where they stand. Where the figure only rises or only falls with an end, a cell shrinks to that side; it is cut while
+/// its middle and the steepness in it leave room above the best value found. What comes out is never less than the greatest.
 /// </summary>
 internal sealed class SpreadLoadSearch
 {
     /// <summary>How near the search comes, as a share of how far apart the corners are [–].</summary>
     private const double Nearness = 5e-4;
 
-    /// <summary>Corners that are alike, as a share of how far the figure could move at most [–].</summary>
-    private const double Alike = 1e-6;
+    /// <summary>How near an answer must be to be called exact, as a share of how far apart the corners are [–].</summary>
+    private const double Near = 5e-3;
 
-    private const int MostCells = 4000;
+    /// <summary>Corners that are alike, as a share of how far the figure could move at most [–].</summary>
+    private const double Alike = 1e-9;
+
+    private const int MostCells = 20_000;
 
     private readonly LoadBox _box;
     private readonly InfluenceLine _line;
@@ -23,6 +26,8 @@ internal sealed class SpreadLoadSearch
     private readonly bool _along;
     private readonly double _sign;
     private readonly double _length;
+    private readonly double _steepness;
+    private readonly double _jump;
     private readonly PriorityQueue<Cell, double> _open = new();
     private double _best = double.NegativeInfinity;
     private double _worst = double.PositiveInfinity;
@@ -38,8 +43,13 @@ internal sealed class SpreadLoadSearch
         _along = along;
         _sign = sign;
         _integral = line.Integral(along);
+        _steepness = line.Steepness(along ? 1 : 0, box.From.Low, box.To.High);
+        _jump = line.JumpOf(along);
         _length = box.Load is Load.Distributed spread ? spread.To - spread.From : 0;
     }
+
+    /// <summary>False: the search was given up, and what it found is farther out than it need be.</summary>
+    internal bool IsNear { get; private set; } = true;
 
     internal double Greatest()
     {
@@ -61,12 +71,15 @@ internal sealed class SpreadLoadSearch
             }
 
             _open.Dequeue();
-            (Cell first, Cell second) = cell.Halves(Steepness(cell));
+            (Interval ofA, Interval ofB) = Rates(cell);
+            (Cell first, Cell second) = cell.Halves(ofA.Size, ofB.Size);
             Open(first);
             Open(second);
         }
 
-        return _open.TryPeek(out _, out double left) ? Math.Max(_best, -left) : _best;
+        double greatest = _open.TryPeek(out _, out double left) ? Math.Max(_best, -left) : _best;
+        IsNear = greatest - _best <= Math.Max(Near * (_best - _worst), enough);
+        return greatest;
     }
 
     private static double Middle((double Low, double High) range) => (range.Low + range.High) / 2;
@@ -87,14 +100,14 @@ internal sealed class SpreadLoadSearch
     }
 
     /// <returns>How far the figure may be from its value in the middle of the cell.</returns>
-    private double Open(Cell cell)
+    private double Open(Cell whole)
     {
+        (Interval ofA, Interval ofB) = Rates(whole);
+        Cell cell = whole.Shrunk(ofA.Side, ofB.Side);
         double middle = Value(cell, cell.A, cell.B);
         _best = Math.Max(_best, middle);
-        (double ofA, double ofB) = Steepness(cell);
-        double reach = ofA * cell.HalfA + ofB * cell.HalfB;
-        _open.Enqueue(cell, -(middle + reach));
-        return reach;
+        _open.Enqueue(cell, -(middle + ofA.Size * cell.HalfA + ofB.Size * cell.HalfB));
+        return ofA.Size * whole.HalfA + ofB.Size * whole.HalfB;
     }
 
     private double Value(Cell cell, double a, double b)
@@ -108,26 +121,45 @@ internal sealed class SpreadLoadSearch
     }
 
     /// <summary>
-    /// The most that the figure changes per metre that an end moves, anywhere in a cell. At the left end the load there
-    /// times η goes, and the rest shifts by half of what the intensities differ, times some mean of η; so at the right.
-    /// A load that keeps its total thins out besides.
+    /// What the figure changes per metre that an end moves, anywhere in a cell. At the left end the load there times η
+    /// goes, and the rest shifts by half of what the intensities differ, times the mean of η weighted toward that end; so
+    /// at the right. A load that keeps its total thins out besides.
     /// </summary>
-    private (double OfA, double OfB) Steepness(Cell cell)
+    private (Interval OfA, Interval OfB) Rates(Cell cell)
     {
-        Interval atA = Influence(cell.A - cell.HalfA, cell.A + cell.HalfA);
-        Interval atB = Influence(cell.B - cell.HalfB, cell.B + cell.HalfB);
-        Interval between = Influence(cell.A - cell.HalfA, cell.B + cell.HalfB);
-        Interval shift = between.Times((cell.End - cell.Start) / 2);
-        Interval ofA = atA.Times(-cell.Start).Plus(shift.Times(-1));
-        Interval ofB = atB.Times(cell.End).Plus(shift.Times(-1));
+        (Interval towardA, Interval towardB) = Means(cell);
+        double half = (cell.End - cell.Start) / 2;
+        Interval ofA = Influence(cell.A - cell.HalfA, cell.A + cell.HalfA).Times(-cell.Start).Plus(towardA.Times(-half));
+        Interval ofB = Influence(cell.B - cell.HalfB, cell.B + cell.HalfB).Times(cell.End).Plus(towardB.Times(-half));
         if (!_box.KeepsTotal)
         {
-            return (ofA.Size, ofB.Size);
+            return (ofA, ofB);
         }
 
-        Interval thinning = between.Times(cell.Start / 2).Plus(between.Times(cell.End / 2));
-        double scale = _length / (cell.B - cell.HalfB - cell.A - cell.HalfA);
-        return (scale * ofA.Plus(thinning).Size, scale * ofB.Plus(thinning.Times(-1)).Size);
+        Interval thinning = towardA.Times(cell.Start / 2).Plus(towardB.Times(cell.End / 2));
+        double shortest = cell.B - cell.HalfB - cell.A - cell.HalfA;
+        double longest = cell.B + cell.HalfB - cell.A + cell.HalfA;
+        Interval scale = new(_length / longest, _length / shortest);
+        return (ofA.Plus(thinning).Times(scale), ofB.Plus(thinning.Times(-1)).Times(scale));
+    }
+
+    /// <summary>
+    /// Means of η over the load, weighted in a straight line toward its left and its right end, anywhere in a cell: in the
+    /// middle of it, give or take what η changes over the half widths, and what jumps into or out of the load.
+    /// </summary>
+    private (Interval TowardA, Interval TowardB) Means(Cell cell)
+    {
+        (double zerothA, double firstA) = _integral.To(cell.A);
+        (double zerothB, double firstB) = _integral.To(cell.B);
+        (double zeroth, double first) = (zerothB - zerothA, firstB - firstA);
+        double length = cell.B - cell.A;
+        double scale = 2 / (length * length);
+        double shortest = length - cell.HalfA - cell.HalfB;
+        double spread = _steepness * Math.Max(cell.HalfA, cell.HalfB)
+            + _jump * 2 * (cell.HalfA + cell.HalfB) / shortest;
+        return (
+            Interval.Around(scale * (cell.B * zeroth - first), spread),
+            Interval.Around(scale * (first - cell.A * zeroth), spread));
     }
 
     private Interval Influence(double from, double to)
@@ -138,20 +170,36 @@ internal sealed class SpreadLoadSearch
 
     private readonly record struct Interval(double Low, double High)
     {
+        internal static Interval Around(double middle, double half) => new(middle - half, middle + half);
+
         internal double Size => Math.Max(Math.Abs(Low), Math.Abs(High));
+
+        /// <summary>1: rising all over; -1: falling; 0: not known.</summary>
+        internal int Side => Low >= 0 ? 1 : High <= 0 ? -1 : 0;
 
         internal Interval Times(double factor) =>
             factor < 0 ? new Interval(factor * High, factor * Low) : new Interval(factor * Low, factor * High);
+
+        /// <summary>Times a factor that lies in a range above zero.</summary>
+        internal Interval Times(Interval factor) => new(
+            Math.Min(factor.Low * Low, factor.High * Low), Math.Max(factor.Low * High, factor.High * High));
 
         internal Interval Plus(Interval other) => new(Low + other.Low, High + other.High);
     }
 
     private readonly record struct Cell(double Start, double End, double A, double HalfA, double B, double HalfB)
     {
-        /// <summary>The two halves across the way in which more can change.</summary>
-        internal (Cell First, Cell Second) Halves((double OfA, double OfB) steepness)
+        /// <summary>The side toward which the figure rises, where that is known.</summary>
+        internal Cell Shrunk(int sideA, int sideB)
         {
-            if (steepness.OfA * HalfA >= steepness.OfB * HalfB)
+            Cell cell = sideA == 0 ? this : this with { A = A + sideA * HalfA, HalfA = 0 };
+            return sideB == 0 ? cell : cell with { B = B + sideB * HalfB, HalfB = 0 };
+        }
+
+        /// <summary>The two halves across the way in which more can change.</summary>
+        internal (Cell First, Cell Second) Halves(double ofA, double ofB)
+        {
+            if (ofA * HalfA >= ofB * HalfB)
             {
                 double a = HalfA / 2;
                 return (this with { A = A - a, HalfA = a }, this with { A = A + a, HalfA = a });

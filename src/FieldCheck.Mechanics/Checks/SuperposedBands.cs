@@ -57,13 +57,16 @@ internal sealed class SuperposedBands
         double nominal = target.In(Nominal);
         double low = nominal;
         double high = nominal;
+        BandCertainty certainty = Certainty;
         InfluenceLine? line = null;
         foreach (LoadBox box in _boxes)
         {
             double factor = Factors[box.Index.Case];
             if (factor != 0)
             {
-                Add(factor, Change(box, target, ref line));
+                Band change = Change(box, target, ref line);
+                certainty = change.AtBest(certainty).Certainty;
+                Add(factor, (change.Low, change.High));
             }
         }
 
@@ -86,7 +89,7 @@ internal sealed class SuperposedBands
             }
         }
 
-        return new Band(low, high, Certainty);
+        return new Band(low, high, certainty);
 
         void Add(double factor, (double Low, double High) change)
         {
@@ -96,7 +99,7 @@ internal sealed class SuperposedBands
     }
 
     /// <summary>How far one load may change a figure from what it does as typed.</summary>
-    private (double Low, double High) Change(LoadBox box, Target target, ref InfluenceLine? line)
+    private Band Change(LoadBox box, Target target, ref InfluenceLine? line)
     {
         LoadAnswers answers = _answers.Of(box.Index);
         double typed = answers.Of(target, LoadAnswers.SizeOf(box.Load));
@@ -109,15 +112,15 @@ internal sealed class SuperposedBands
                 (low, high) = (Math.Min(low, value), Math.Max(high, value));
             }
 
-            return (low - typed, high - typed);
+            return new Band(low - typed, high - typed, BandCertainty.Exact);
         }
 
         line ??= Line(target);
-        (double least, double most) = Range(box, line);
-        return (Math.Min(low, least) - typed, Math.Max(high, most) - typed);
+        Band range = Range(box, line);
+        return new Band(Math.Min(low, range.Low) - typed, Math.Max(high, range.High) - typed, range.Certainty);
     }
 
-    private static (double Low, double High) Range(LoadBox box, InfluenceLine line)
+    private static Band Range(LoadBox box, InfluenceLine line)
     {
         if (box.Load is Load.Distributed spread)
         {
@@ -126,6 +129,6 @@ internal sealed class SuperposedBands
 
         (double low, double high) = line.RangeOf(box.Load, box.From.Low, box.From.High);
         double[] corners = [.. box.Sizes.SelectMany(size => new[] { size.Start * low, size.Start * high })];
-        return (corners.Min(), corners.Max());
+        return new Band(corners.Min(), corners.Max(), BandCertainty.Exact);
     }
 }

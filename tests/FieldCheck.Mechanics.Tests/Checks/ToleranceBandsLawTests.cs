@@ -17,11 +17,14 @@ public sealed class ToleranceBandsLawTests
 {
     private const double Rounding = 1e-8;
 
+    /// <summary>Just beside a section or support, where a figure may jump [m].</summary>
+    private const double Beside = 1e-9;
+
     private static readonly int Beams = Asked("FIELDCHECK_BAND_BEAMS", 8);
     private static readonly int Points = Asked("FIELDCHECK_BAND_POINTS", 60);
 
     [Fact]
-    public void Everything_ThatCanComeOut_LiesInside() => Hold((model, random) =>
+    public void Everything_ThatCanComeOut_LiesInside() => Hold(Beams, (model, random) =>
     {
         ImmutableArray<InputSpread> inputs = UncertainBeam.Inputs(model, random);
         BeamSolver solver = new();
@@ -69,7 +72,7 @@ public sealed class ToleranceBandsLawTests
     /// load on a net. Influence lines turn inside the ranges too, so this is not a corner check.
     /// </summary>
     [Fact]
-    public void ExactBand_IsAtMostOneHundredthWider_ThanLoadByLoadSearch() => Hold((model, random) =>
+    public void ExactBand_IsAtMostOneHundredthWider_ThanLoadByLoadSearch() => Hold(Beams, (model, random) =>
     {
         ImmutableArray<InputSpread> inputs =
             [.. UncertainBeam.Inputs(model, random).Where(input => input is not InputSpread.AllLoads)];
@@ -100,7 +103,9 @@ public sealed class ToleranceBandsLawTests
             {
                 BeamResponse[] answers =
                 [
-                    .. Net(group, model, place).Select(offsets => UncertainBeam.Altered(model, group, offsets)).OfType<BeamModel>()
+                    .. Net(group, model, place)
+                        .Select(offsets => UncertainBeam.Altered(model, group, offsets))
+                        .OfType<BeamModel>()
                         .Select(drawn => Answer(solver, drawn)),
                 ];
                 foreach (SearchedBand one in searched)
@@ -117,21 +122,23 @@ public sealed class ToleranceBandsLawTests
     });
 
     [Fact]
-    public void PeakBand_IsReachedSomewhereAlongTheBeam() => Hold((model, random) =>
+    public void PeakBand_IsReachedSomewhereAlongTheBeam() => Hold((Beams + 1) / 2, (model, random) =>
     {
         ImmutableArray<InputSpread> inputs = UncertainBeam.Inputs(model, random);
         ToleranceBands bands = ToleranceBands.Find(new ToleranceProblem(model, inputs), new BeamSolver())!;
         double[] places =
         [
-            .. Enumerable.Range(0, 101).Select(i => model.Length * i / 100)
+            .. Enumerable.Range(0, 401).Select(i => model.Length * i / 400)
                 .Concat(model.Supports.Select(one => one.Position))
+                .Concat(model.Hinges)
+                .Concat(model.JointPositions)
                 .Concat(model.Cases.SelectMany(one => one.Loads).SelectMany(Ends))
                 .Concat(inputs.Where(IsOfAPlace).SelectMany(input => RangeEnds(model, input)))
                 .Distinct()
                 .Order(),
         ];
         SectionBand[] sections = [.. places.SelectMany((place, i) => Inner(bands.At(0, place), i, places.Length))];
-        foreach (PeakBand peak in bands.Peaks(0).Where(peak => peak.Greatest.Certainty == BandCertainty.Exact))
+        foreach (PeakBand peak in bands.Peaks(0).Where(IsExact))
         {
             double high = sections.Max(section => On(section, peak.Curve).High);
             double low = sections.Min(section => On(section, peak.Curve).Low);
@@ -141,6 +148,9 @@ public sealed class ToleranceBandsLawTests
             Assert.InRange(peak.Least.Low, low - 0.01 * size, low + Rounding * size);
         }
     });
+
+    private static bool IsExact(PeakBand peak) =>
+        peak.Greatest.Certainty == BandCertainty.Exact && peak.Least.Certainty == BandCertainty.Exact;
 
     private static bool IsOfAPlace(InputSpread input) =>
         input is InputSpread.LoadPosition or InputSpread.LoadFrom or InputSpread.LoadTo;
@@ -170,8 +180,8 @@ public sealed class ToleranceBandsLawTests
     };
 
     /// <summary>
-    /// Corners of the sizes, times a net over the places: 400 of one, 25 by 25 of two, and the section itself, where
-    /// influence lines jump.
+    /// Corners of the sizes, times a net over the places: 400 of one, 25 by 25 of two, the section itself, where
+    /// influence lines jump, and the supports, where they change sign, and just beside.
     /// </summary>
     private static IEnumerable<ImmutableArray<double>> Net(
         ImmutableArray<InputSpread> group, BeamModel model, double section)
@@ -182,7 +192,7 @@ public sealed class ToleranceBandsLawTests
         foreach (InputSpread input in group)
         {
             double[] offsets = IsOfAPlace(input)
-                ? Places(input, steps, section - Typed(model, input))
+                ? Places(input, steps, [section, .. model.Supports.Select(one => one.Position)], Typed(model, input))
                 : [-input.HalfWidth, input.HalfWidth];
             net = [.. net.SelectMany(one => offsets.Select(offset => one.Add(offset)))];
         }
@@ -190,10 +200,11 @@ public sealed class ToleranceBandsLawTests
         return net;
     }
 
-    private static double[] Places(InputSpread input, int steps, double section) =>
+    private static double[] Places(InputSpread input, int steps, double[] marks, double typed) =>
     [
         .. Enumerable.Range(0, steps + 1).Select(i => input.HalfWidth * (2.0 * i / steps - 1)),
-        .. Math.Abs(section) < input.HalfWidth ? [section] : Array.Empty<double>(),
+        .. marks.SelectMany(mark => new[] { mark - typed - Beside, mark - typed, mark - typed + Beside })
+            .Where(offset => Math.Abs(offset) < input.HalfWidth),
     ];
 
     private static double Typed(BeamModel model, InputSpread input)
@@ -230,11 +241,11 @@ public sealed class ToleranceBandsLawTests
         Environment.GetEnvironmentVariable(name) ?? usual.ToString(CultureInfo.InvariantCulture),
         CultureInfo.InvariantCulture);
 
-    private static void Hold(Action<BeamModel, Random> law) => Gen.Select(RandomBeam.Stable, Gen.Int[0, 1_000_000])
+    private static void Hold(int beams, Action<BeamModel, Random> law) => Gen.Select(RandomBeam.Stable, Gen.Int[0, 1_000_000])
         .Where((model, _) => IsHeld(model))
         .Sample(
             (model, seed) => law(model, new Random(seed)),
-            iter: Beams,
+            iter: beams,
             print: pair => $"seed {pair.Item2}\n{BeamText.Of(pair.Item1)}");
 
     /// <summary>Nearly movable beams magnify rounding beyond any fixed tolerance.</summary>
@@ -259,8 +270,13 @@ public sealed class ToleranceBandsLawTests
             double rounding = Rounding * (scale + Math.Abs(typed));
             double wider = 0.01 * (_up - _down) + rounding;
 
-            Assert.InRange(band.Low, typed + _down - wider, typed + _down + rounding);
-            Assert.InRange(band.High, typed + _up - rounding, typed + _up + wider);
+            Assert.True(band.Low <= typed + _down + rounding);
+            Assert.True(band.High >= typed + _up - rounding);
+            if (band.Certainty == BandCertainty.Exact)
+            {
+                Assert.InRange(band.Low, typed + _down - wider, typed + _down + rounding);
+                Assert.InRange(band.High, typed + _up - rounding, typed + _up + wider);
+            }
         }
     }
 }
