@@ -12,13 +12,21 @@ internal sealed class InfluenceLine
     private readonly Target _target;
     private readonly InfluenceIntegral?[] _integrals = new InfluenceIntegral?[2];
 
-    internal InfluenceLine(ImmutableArray<Stretch> stretches, Target target)
+    /// <param name="stretches">From left to right, without gaps.</param>
+    /// <param name="target">The figure.</param>
+    /// <param name="size">The greatest of the terms that it was summed up from.</param>
+    internal InfluenceLine(ImmutableArray<Stretch> stretches, Target target, double size)
     {
         _stretches = stretches;
         _target = target;
+        Size = size;
     }
 
-    internal ImmutableArray<Stretch> Stretches => _stretches;
+    /// <summary>
+    /// The greatest of the terms that it was summed up from: where it is nil, as the moment at a hinge, what is left of
+    /// them is rounding.
+    /// </summary>
+    internal double Size { get; }
 
     /// <summary>Least and greatest of what a load that acts at one place does, wherever it stands in a range.</summary>
     internal (double Low, double High) RangeOf(Load load, double from, double to)
@@ -48,7 +56,7 @@ internal sealed class InfluenceLine
         Span<double> turns = stackalloc double[3];
         foreach (Stretch stretch in _stretches)
         {
-            if (stretch.From >= to || stretch.To <= from)
+            if (stretch.From >= to || stretch.To <= from || stretch.From == stretch.To)
             {
                 continue;
             }
@@ -76,9 +84,13 @@ internal sealed class InfluenceLine
         return steepest;
     }
 
-    /// <summary>How far the influence of a force of one jumps as it passes the section.</summary>
-    internal double JumpOf(bool along) =>
-        !_target.IsReaction && _target.Curve == (along ? Curve.Axial : Curve.Shear) ? 1 : 0;
+    /// <summary>How far the influence of a force of one jumps where it passes the section, if that lies in a range.</summary>
+    /// <param name="along">Whether it acts along.</param>
+    /// <param name="from">Left end of the range.</param>
+    /// <param name="to">Right end of the range.</param>
+    internal double JumpOf(bool along, double from, double to) =>
+        !_target.IsReaction && _target.Curve == (along ? Curve.Axial : Curve.Shear)
+            && _target.Position > from && _target.Position < to ? 1 : 0;
 
     /// <summary>The integral of it over the beam, for loads that are spread.</summary>
     internal InfluenceIntegral Integral(bool along) =>
@@ -98,7 +110,7 @@ internal sealed class InfluenceLine
         {
             double start = Math.Max(stretch.From, from);
             double end = Math.Min(stretch.To, to);
-            if (start > end || (start == end && from < to && IsOutOfSight(stretch, start, side)))
+            if (start > end || (start == end && from < to && IsOutOfSight(stretch, start, from, to, side)))
             {
                 continue;
             }
@@ -124,18 +136,22 @@ internal sealed class InfluenceLine
     }
 
     /// <summary>
-    /// A range that ends exactly at the section: just left of it a load there is not counted, just right of it it is; at
-    /// an end of the beam that leaves a stretch of no length. And a range that ends exactly at a hinge: a couple there
-    /// turns the part that it is on.
+    /// A range that ends exactly where two stretches meet. At the section: just left of it a load there is not counted,
+    /// just right of it it is; a stretch of no length is the load that stands just there. At a hinge a couple turns only
+    /// the part that it is on; where two elements meet without one, either will do.
     /// </summary>
-    private bool IsOutOfSight(Stretch stretch, double position, Side? side)
+    private bool IsOutOfSight(Stretch stretch, double position, double from, double to, Side? side)
     {
-        if (_target.IsReaction || position != _target.Position)
+        double share = stretch.Share(position);
+        bool isAtEnd = position == _stretches[0].From || position == _stretches[^1].To;
+        bool isOnOtherPart = side == Side.Left ? share == 0 && to == position
+            : side == Side.Right && share == 1 && from == position;
+        if (isOnOtherPart && !isAtEnd)
         {
-            return side is Side turned && (turned == Side.Left ? stretch.From == position : stretch.To == position);
+            return true;
         }
 
-        return stretch.From < stretch.To
+        return !_target.IsReaction && position == _target.Position && stretch.From < stretch.To
             && (_target.Side == Side.Left ? stretch.To == position : stretch.From == position);
     }
 

@@ -17,6 +17,9 @@ internal sealed class InfluenceTable
     private readonly ImmutableArray<int> _spans;
     private readonly double[]?[] _influence;
 
+    /// <summary>The greatest of each <see cref="Curve"/> anywhere, that of a force at least the load of one.</summary>
+    private readonly double[] _sizes = [1, 1, 0, 0, 0];
+
     private InfluenceTable(BeamModel model, ImmutableArray<double> nodes)
     {
         _model = model;
@@ -76,9 +79,10 @@ internal sealed class InfluenceTable
             ? [(3 * target.Support + (int)target.Part, 1)]
             : Weights(target, at);
         List<Stretch> stretches = new(ElementCount + 1);
+        double size = _sizes[(int)(target.IsReaction ? CurveLike(target.Part) : target.Curve)];
         for (int e = 0; e < ElementCount; e++)
         {
-            double[] coefficients = Combined(e, weights);
+            double[] coefficients = Combined(e, weights, ref size);
             Stretch whole = new(_nodes[e], _nodes[e + 1], _nodes[e], _nodes[e + 1] - _nodes[e], coefficients);
             if (target.IsReaction || e != at.Index)
             {
@@ -92,9 +96,7 @@ internal sealed class InfluenceTable
             stretches.Add(whole with { From = target.Position });
         }
 
-        // At an end of the beam the stretch of no length is the load that stands just there; elsewhere a neighbour has it.
-        return new InfluenceLine(
-            [.. stretches.Where(one => one.To > one.From || one.From == _nodes[0] || one.To == _nodes[^1])], target);
+        return new InfluenceLine([.. stretches], target, size);
     }
 
     private double[] Fitted(ReadOnlySpan<BeamResponse?> answers)
@@ -110,11 +112,31 @@ internal sealed class InfluenceTable
 
         for (int row = 0; row < RowCount; row++)
         {
-            UnitLoads.Fit(rows.AsSpan(row * UnitLoads.Count, UnitLoads.Count));
+            Span<double> influence = rows.AsSpan(row * UnitLoads.Count, UnitLoads.Count);
+            UnitLoads.Fit(influence);
+            ref double size = ref _sizes[(int)CurveOf(row)];
+            foreach (double coefficient in influence)
+            {
+                size = Math.Max(size, Math.Abs(coefficient));
+            }
         }
 
         return rows;
     }
+
+    private Curve CurveOf(int row)
+    {
+        int state = row - 3 * _model.Supports.Length;
+        return state < 0 ? CurveLike((ReactionPart)(row % 3)) : (Curve)(state % StatesAnElement);
+    }
+
+    /// <summary>Of what kind a part of a reaction is.</summary>
+    private static Curve CurveLike(ReactionPart part) => part switch
+    {
+        ReactionPart.Vertical => Curve.Shear,
+        ReactionPart.Horizontal => Curve.Axial,
+        _ => Curve.Moment,
+    };
 
     private void Read(BeamResponse response, Span<double> to)
     {
@@ -137,7 +159,10 @@ internal sealed class InfluenceTable
         }
     }
 
-    private double[] Combined(int element, (int Row, double Weight)[] weights)
+    /// <param name="element">The element that the load of one stands on.</param>
+    /// <param name="weights">What is summed up.</param>
+    /// <param name="size">Becomes the greatest size of a term, if one is greater.</param>
+    private double[] Combined(int element, (int Row, double Weight)[] weights, ref double size)
     {
         double[] sum = new double[UnitLoads.Count];
         if (_influence[element] is double[] rows)
@@ -146,7 +171,9 @@ internal sealed class InfluenceTable
             {
                 for (int k = 0; k < UnitLoads.Count; k++)
                 {
-                    sum[k] += weight * rows[row * UnitLoads.Count + k];
+                    double term = weight * rows[row * UnitLoads.Count + k];
+                    sum[k] += term;
+                    size = Math.Max(size, Math.Abs(term));
                 }
             }
         }

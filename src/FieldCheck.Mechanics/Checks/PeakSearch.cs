@@ -116,12 +116,14 @@ internal sealed class PeakSearch
                 double plain = Math.Min(
                     gap.From.High + with * length + pointWith, gap.To.High + against * length + pointAgainst);
                 double moved = Math.Min(gap.From.High + with * length, gap.To.High + against * length);
-                return pointWith * pointAgainst == 0 ? plain : Math.Min(plain, moved + Drift(gap, length));
+                double pushes = _loads.Pushing(gap.From.Position, gap.To.Position);
+                return pointWith * pointAgainst == 0
+                    ? plain
+                    : Math.Min(plain, moved + Drift(gap, length, [pointWith + pointAgainst, pushes, 0]));
             case Curve.Moment:
                 double couples = _loads.Turning(gap.From.Position, gap.To.Position);
-                double chord = couples == 0
-                    ? higher + against * length * length / 8 + pointAgainst * length / 4
-                    : higher + against * length * length / 8 + Drift(gap, length);
+                double chord = higher + against * length * length / 8 + pointAgainst * length / 4
+                    + Drift(gap, length, [0, 0, couples]);
                 return chord <= _best || pointAgainst + pointWith + couples > 0
                     ? chord
                     : Math.Min(chord, BySlope(gap, length, against, with));
@@ -131,23 +133,29 @@ internal sealed class PeakSearch
     }
 
     /// <summary>
-    /// What acts at one place and may stand between is moved to an end of the gap: this much the figure at a section
-    /// between changes at most. The slope of an influence line is straight in the place of the section.
+    /// Loads that may stand between are moved to the ends of the gap, none of them past the section: this much a figure
+    /// between changes at most. How steep its influence line is there is straight in the place of the section, whichever
+    /// side the load is on: in that of a force for the shear, in that of a couple for the moment.
     /// </summary>
-    private double Drift(Gap gap, double length)
+    /// <param name="gap">The two places.</param>
+    /// <param name="length">How far they are apart.</param>
+    /// <param name="sizes">Of the loads across, along and the couples that may stand between.</param>
+    private double Drift(Gap gap, double length, ReadOnlySpan<double> sizes)
     {
+        if (sizes.IndexOfAnyExcept(0) < 0)
+        {
+            return 0;
+        }
+
         (double from, double to) = (gap.From.Position, gap.To.Position);
         InfluenceLine left = _bands.Line(Target.At(from, Side.Right, _curve));
         InfluenceLine right = _bands.Line(Target.At(to, Side.Left, _curve));
         double drift = 0;
-        (double down, double up) = _loads.Points(from, to, 1);
-        double[] sizes = [down + up, _loads.Pushing(from, to), _loads.Turning(from, to)];
         for (int part = 0; part < sizes.Length; part++)
         {
-            if (sizes[part] > 0)
-            {
-                drift += sizes[part] * Math.Max(left.Steepness(part, from, to), right.Steepness(part, from, to));
-            }
+            drift += sizes[part] == 0
+                ? 0
+                : sizes[part] * Math.Max(left.Steepness(part, from, to), right.Steepness(part, from, to));
         }
 
         return drift * length;

@@ -15,8 +15,8 @@ internal sealed class SpreadLoadSearch
     /// <summary>How near an answer must be to be called exact, as a share of how far apart the corners are [–].</summary>
     private const double Near = 5e-3;
 
-    /// <summary>Corners that are alike, as a share of how far the figure could move at most [–].</summary>
-    private const double Alike = 1e-9;
+    /// <summary>Below this share of what it was summed up from a figure is rounding [–].</summary>
+    private const double Rounding = 1e-11;
 
     private const int MostCells = 20_000;
 
@@ -44,7 +44,7 @@ internal sealed class SpreadLoadSearch
         _sign = sign;
         _integral = line.Integral(along);
         _steepness = line.Steepness(along ? 1 : 0, box.From.Low, box.To.High);
-        _jump = line.JumpOf(along);
+        _jump = line.JumpOf(along, box.From.Low, box.To.High);
         _length = box.Load is Load.Distributed spread ? spread.To - spread.From : 0;
     }
 
@@ -53,16 +53,17 @@ internal sealed class SpreadLoadSearch
 
     internal double Greatest()
     {
-        double reach = 0;
+        double rounding = 0;
         foreach ((double start, double end) in _box.Sizes)
         {
             Cell all = new(
                 _sign * start, _sign * end, Middle(_box.From), Half(_box.From), Middle(_box.To), Half(_box.To));
             TakeCorners(all);
-            reach = Math.Max(reach, Open(all));
+            Open(all);
+            rounding = Math.Max(rounding, Rounding * _line.Size * (Math.Abs(start) + Math.Abs(end)) * _length);
         }
 
-        double enough = Math.Max(Nearness * (_best - _worst), Alike * reach);
+        double enough = Math.Max(Nearness * (_best - _worst), rounding);
         for (int count = 1; count < MostCells && _open.TryPeek(out Cell cell, out double bound); count++)
         {
             if (-bound <= _best + enough)
@@ -99,15 +100,13 @@ internal sealed class SpreadLoadSearch
         }
     }
 
-    /// <returns>How far the figure may be from its value in the middle of the cell.</returns>
-    private double Open(Cell whole)
+    private void Open(Cell whole)
     {
         (Interval ofA, Interval ofB) = Rates(whole);
         Cell cell = whole.Shrunk(ofA.Side, ofB.Side);
         double middle = Value(cell, cell.A, cell.B);
         _best = Math.Max(_best, middle);
         _open.Enqueue(cell, -(middle + ofA.Size * cell.HalfA + ofB.Size * cell.HalfB));
-        return ofA.Size * whole.HalfA + ofB.Size * whole.HalfB;
     }
 
     private double Value(Cell cell, double a, double b)

@@ -6,12 +6,13 @@ using FieldCheck.Mechanics.Model;
 using FieldCheck.Mechanics.Response;
 using FieldCheck.Mechanics.Solving;
 using FieldCheck.Mechanics.Tests.Laws;
+using Xunit.Sdk;
 
 namespace FieldCheck.Mechanics.Tests.Checks;
 
 /// <summary>
 /// Exact bands hold everything that can come out, and little more. FIELDCHECK_BAND_BEAMS and FIELDCHECK_BAND_POINTS ask
-/// for a longer run; the one reported was 500 beams with 10000 points each.
+/// for a longer run, FIELDCHECK_BAND_SEED for one that was reported.
 /// </summary>
 public sealed class ToleranceBandsLawTests
 {
@@ -22,6 +23,10 @@ public sealed class ToleranceBandsLawTests
 
     private static readonly int Beams = Asked("FIELDCHECK_BAND_BEAMS", 8);
     private static readonly int Points = Asked("FIELDCHECK_BAND_POINTS", 60);
+    private static readonly int Seed = Asked("FIELDCHECK_BAND_SEED", Environment.TickCount);
+
+    private static readonly Gen<(BeamModel Model, int Seed)> Beam =
+        Gen.Select(RandomBeam.Stable, Gen.Int[0, 1_000_000]).Where((model, _) => IsHeld(model));
 
     [Fact]
     public void Everything_ThatCanComeOut_LiesInside() => Hold(Beams, (model, random) =>
@@ -33,9 +38,11 @@ public sealed class ToleranceBandsLawTests
         ReactionBands[] reactions = [.. model.Supports.Select((_, support) => bands.Reaction(0, support))];
         (SectionBand Left, SectionBand Right)[] sections = [.. places.Select(place => bands.At(0, place))];
         ImmutableArray<PeakBand> peaks = bands.Peaks(0);
-        for (int point = 0; point < Points; point++)
+        IEnumerable<ImmutableArray<double>> points = UncertainBeam.Vertices(inputs)
+            .Concat(Enumerable.Range(0, Points).Select(_ => UncertainBeam.Offsets(inputs, random)));
+        foreach (ImmutableArray<double> offsets in points)
         {
-            if (UncertainBeam.Altered(model, inputs, UncertainBeam.Offsets(inputs, random)) is not BeamModel drawn)
+            if (UncertainBeam.Altered(model, inputs, offsets) is not BeamModel drawn)
             {
                 continue;
             }
@@ -80,6 +87,8 @@ public sealed class ToleranceBandsLawTests
         ToleranceBands bands = ToleranceBands.Find(new ToleranceProblem(model, inputs), solver)!;
         Assert.Equal(BandCertainty.Exact, bands.Certainty);
         double place = random.Next(1, (int)(model.Length / RandomBeam.Grid)) * RandomBeam.Grid;
+        // At a hinge itself no couple is felt that stands before it; the band holds what is felt just beside.
+        place += model.Hinges.Contains(place) ? RandomBeam.Grid / 2 : 0;
         BeamResponse nominal = Answer(solver, model);
         double scale = Size(nominal);
         int support = random.Next(model.Supports.Length);
@@ -122,7 +131,7 @@ public sealed class ToleranceBandsLawTests
     });
 
     [Fact]
-    public void PeakBand_IsReachedSomewhereAlongTheBeam() => Hold((Beams + 1) / 2, (model, random) =>
+    public void PeakBand_IsReachedSomewhereAlongTheBeam() => Hold(Beams, (model, random) =>
     {
         ImmutableArray<InputSpread> inputs = UncertainBeam.Inputs(model, random);
         ToleranceBands bands = ToleranceBands.Find(new ToleranceProblem(model, inputs), new BeamSolver())!;
@@ -138,10 +147,12 @@ public sealed class ToleranceBandsLawTests
                 .Order(),
         ];
         SectionBand[] sections = [.. places.SelectMany((place, i) => Inner(bands.At(0, place), i, places.Length))];
+        // A search ends a little farther out at each place than it need; the peak may do with less.
+        double near = inputs.Any(input => IsSearched(model, input)) ? 1e-3 : 0;
         foreach (PeakBand peak in bands.Peaks(0).Where(IsExact))
         {
-            double high = sections.Max(section => On(section, peak.Curve).High);
-            double low = sections.Min(section => On(section, peak.Curve).Low);
+            double high = sections.Max(section => Inward(On(section, peak.Curve), near).High);
+            double low = sections.Min(section => Inward(On(section, peak.Curve), near).Low);
             double size = Math.Max(Math.Abs(high), Math.Abs(low));
 
             Assert.InRange(peak.Greatest.High, high - Rounding * size, high + 0.01 * size);
@@ -151,6 +162,22 @@ public sealed class ToleranceBandsLawTests
 
     private static bool IsExact(PeakBand peak) =>
         peak.Greatest.Certainty == BandCertainty.Exact && peak.Least.Certainty == BandCertainty.Exact;
+
+    private static (double Low, double High) Inward(Band band, double share) =>
+        (band.Low + share * band.HalfWidth, band.High - share * band.HalfWidth);
+
+    /// <summary>The ends of a load that varies, or keeps its total, have a part in each other.</summary>
+    private static bool IsSearched(BeamModel model, InputSpread input)
+    {
+        LoadIndex at = UncertainBeam.IndexOf(input);
+        return input switch
+        {
+            InputSpread.LoadFrom { KeepsTotal: true } or InputSpread.LoadTo { KeepsTotal: true } => true,
+            InputSpread.LoadFrom or InputSpread.LoadTo => model.Cases[at.Case].Loads[at.Load]
+                is Load.Distributed spread && spread.StartIntensity != spread.EndIntensity,
+            _ => false,
+        };
+    }
 
     private static bool IsOfAPlace(InputSpread input) =>
         input is InputSpread.LoadPosition or InputSpread.LoadFrom or InputSpread.LoadTo;
@@ -241,12 +268,18 @@ public sealed class ToleranceBandsLawTests
         Environment.GetEnvironmentVariable(name) ?? usual.ToString(CultureInfo.InvariantCulture),
         CultureInfo.InvariantCulture);
 
-    private static void Hold(int beams, Action<BeamModel, Random> law) => Gen.Select(RandomBeam.Stable, Gen.Int[0, 1_000_000])
-        .Where((model, _) => IsHeld(model))
-        .Sample(
-            (model, seed) => law(model, new Random(seed)),
-            iter: beams,
-            print: pair => $"seed {pair.Item2}\n{BeamText.Of(pair.Item1)}");
+    private static void Hold(int beams, Action<BeamModel, Random> law) => Parallel.For(0, beams, index =>
+    {
+        (BeamModel model, int seed) = Beam.Generate(new PCG((uint)index, (ulong)Seed), null, out _);
+        try
+        {
+            law(model, new Random(seed));
+        }
+        catch (XunitException failure)
+        {
+            throw new XunitException($"beam {index} of seed {Seed}: {failure.Message}\n{BeamText.Of(model)}", failure);
+        }
+    });
 
     /// <summary>Nearly movable beams magnify rounding beyond any fixed tolerance.</summary>
     private static bool IsHeld(BeamModel model) =>

@@ -40,6 +40,11 @@ internal static class UncertainBeam
     internal static ImmutableArray<double> Offsets(ImmutableArray<InputSpread> inputs, Random random) =>
         [.. inputs.Select(input => input.HalfWidth * (random.Next(3) == 0 ? random.Next(2) * 2 - 1 : random.NextDouble() * 2 - 1))];
 
+    /// <summary>Every input at one of its ends, in all ways.</summary>
+    internal static IEnumerable<ImmutableArray<double>> Vertices(ImmutableArray<InputSpread> inputs) =>
+        Enumerable.Range(0, 1 << inputs.Length).Select(vertex => ImmutableArray.CreateRange(
+            inputs.Select((input, i) => (vertex >> i & 1) == 0 ? -input.HalfWidth : input.HalfWidth)));
+
     /// <summary>The beam with its inputs off by so much; null where a load's ends meet.</summary>
     internal static BeamModel? Altered(
         BeamModel model, ImmutableArray<InputSpread> inputs, ImmutableArray<double> offsets)
@@ -99,9 +104,11 @@ internal static class UncertainBeam
         {
             case Load.Distributed spread:
                 double half = Math.Min(place, (spread.To - spread.From) / 5);
-                yield return new InputSpread.LoadFrom(index, half);
-                yield return new InputSpread.LoadTo(index, half / 2);
-                if (spread.StartIntensity == spread.EndIntensity)
+                bool isEven = spread.StartIntensity == spread.EndIntensity;
+                bool keepsTotal = isEven && random.Next(3) == 0;
+                yield return new InputSpread.LoadFrom(index, half, keepsTotal);
+                yield return new InputSpread.LoadTo(index, half / 2, keepsTotal);
+                if (isEven)
                 {
                     yield return new InputSpread.LoadSize(index, random.NextDouble() / 4);
                 }
@@ -133,12 +140,18 @@ internal static class UncertainBeam
             one, one.From, one.To, one.StartIntensity + off, one.EndIntensity),
         (Load.Distributed one, InputSpread.EndIntensity) => Spread(
             one, one.From, one.To, one.StartIntensity, one.EndIntensity + off),
-        (Load.Distributed one, InputSpread.LoadFrom) => Spread(
-            one, Math.Max(0, one.From + off), one.To, one.StartIntensity, one.EndIntensity),
-        (Load.Distributed one, _) => Spread(
-            one, one.From, Math.Min(length, one.To + off), one.StartIntensity, one.EndIntensity),
+        (Load.Distributed one, InputSpread.LoadFrom end) => Stretched(
+            one, Math.Max(0, one.From + off), one.To, end.KeepsTotal),
+        (Load.Distributed one, InputSpread.LoadTo end) => Stretched(
+            one, one.From, Math.Min(length, one.To + off), end.KeepsTotal),
         _ => throw new System.Diagnostics.UnreachableException(),
     };
+
+    private static Load.Distributed? Stretched(Load.Distributed load, double from, double to, bool keepsTotal)
+    {
+        double thinned = keepsTotal ? (load.To - load.From) / (to - from) : 1;
+        return Spread(load, from, to, load.StartIntensity * thinned, load.EndIntensity * thinned);
+    }
 
     private static Load.Distributed? Spread(Load.Distributed load, double from, double to, double start, double end) =>
         from < to ? new Load.Distributed(from, to, start, end, load.ActsAlong) : null;
