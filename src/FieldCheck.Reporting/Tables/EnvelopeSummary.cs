@@ -11,6 +11,7 @@ public static class EnvelopeSummary
 {
     private const int WideFrom = 60;
     private const int Gap = 2;
+    private const int MostBeside = 2;
 
     /// <summary>For each basis the worst of every support and curve, and what governs it; then what must be said.</summary>
     /// <param name="calculation">What came of the beam.</param>
@@ -71,8 +72,10 @@ public static class EnvelopeSummary
         {
             string value = $"{name.PadRight(names)}  {row.End.PadRight(ends)} {row.Value}";
             int indent = names + ends + values + Gap + 3;
+            ImmutableArray<string> beside = TextFlow.Wrap(row.Governs, Math.Max(width - indent, 1));
             return row.Governs.Length == 0 ? TextFlow.Join([value], " ", width, indent: 4)
-                : width >= WideFrom ? Beside(value.PadRight(indent), row.Governs, indent, width)
+                : width >= WideFrom && beside.Length <= MostBeside
+                    ? beside.Select((line, index) => (index == 0 ? value.PadRight(indent) : new string(' ', indent)) + line)
                 : [value, .. TextFlow.Wrap(row.Governs, width - 4).Select(line => "    " + line)];
         }
     }
@@ -85,8 +88,4 @@ public static class EnvelopeSummary
     }
 
     private static int NumberWidth(SummaryRow row) => Math.Max(row.Value.IndexOf(' ', StringComparison.Ordinal), 0);
-
-    private static IEnumerable<string> Beside(string value, string governs, int indent, int width) =>
-        TextFlow.Wrap(governs, Math.Max(width - indent, 20))
-            .Select((line, index) => (index == 0 ? value : new string(' ', indent)) + line);
 }

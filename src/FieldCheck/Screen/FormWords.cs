@@ -50,7 +50,7 @@ internal static class FormWords
     {
         FormBlock.Stated => "nothing stated yet",
         FormBlock.Combinations when sheet.RowsOf(block) == 0 =>
-            "all loads stand, service, every factor 1; type here to add a combination",
+            "all loads, service, factors 1: type here for others",
         _ => $"type here to add a {FormColumns.RowName(block)}",
     };
 

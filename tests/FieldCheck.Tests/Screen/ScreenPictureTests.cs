@@ -44,6 +44,7 @@ public sealed class ScreenPictureTests
         ["stated-many"] = "F6 10 Enter 20 Enter ^D",
         ["cases-nothing"] = "F8",
         ["cases"] = "F8 \"1.0 dead + 1.0 live\" Enter \"1.2 dead + 1.6 live\" Tab f Enter Up Up Up Tab Space",
+        ["cases-rolling"] = "F8 Down \"hand truck\" Tab \"6, 4 at 1.2\" Tab Tab 30 Enter",
         ["cases-standard"] = "F8 / k Down",
         ["menu"] = "Down Down Down Down Down Down /",
         ["help"] = "?",
