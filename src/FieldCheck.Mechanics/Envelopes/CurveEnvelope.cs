@@ -3,27 +3,32 @@ using FieldCheck.Mechanics.Response;
 
 namespace FieldCheck.Mechanics.Envelopes;
 
-/// <summary>The envelope of one quantity along the beam, where answers add up.</summary>
+/// <summary>
+/// The envelope of one quantity along the beam: of the combinations under which answers add up, and of the answers to
+/// situations in which a support may let go.
+/// </summary>
 internal sealed class CurveEnvelope
 {
     private readonly StandingCurve[] _greatest;
     private readonly StandingCurve[] _least;
     private readonly CurveParts _parts;
     private readonly Traffic? _traffic;
+    private readonly LiftedAnswers? _lifted;
 
-    internal CurveEnvelope(CurveParts parts, ImmutableArray<int> combinations)
+    internal CurveEnvelope(CurveParts parts, ImmutableArray<int> combinations, LiftedAnswers? lifted)
     {
         _parts = parts;
         _traffic = parts.Superposition.Traffic;
+        _lifted = lifted;
         _greatest = [.. combinations.Select(combination => new StandingCurve(parts, combination, 1))];
         _least = [.. combinations.Select(combination => new StandingCurve(parts, combination, -1))];
-        Leader<Worst> greatest = StandingSearch.Greatest(_greatest);
-        Leader<Worst> least = StandingSearch.Greatest(_least);
-        _traffic?.Take(_greatest, _least, ref greatest, ref least);
-        Extremes = new GovernedExtremes(Governed(greatest, 1), Governed(least, -1));
+        GovernedExtremes? found = combinations.IsEmpty ? null : Find();
+        Extremes = lifted is null ? found! : lifted.Joined(found, parts.Curve);
         bool isStepped = parts.Curve == Curve.Deflection && _traffic is not null
             && combinations.Any(combination => _traffic.Trains.Any(train => _traffic.Factor(combination, train) != 0));
-        Certainty = isStepped ? EnvelopeCertainty.Estimate : EnvelopeCertainty.Exact;
+        Certainty = isStepped || lifted is { Certainty: EnvelopeCertainty.Estimate }
+            ? EnvelopeCertainty.Estimate
+            : EnvelopeCertainty.Exact;
     }
 
     internal GovernedExtremes Extremes { get; }
@@ -36,10 +41,18 @@ internal sealed class CurveEnvelope
         ImmutableArray<EnvelopeBand>.Builder bands = ImmutableArray.CreateBuilder<EnvelopeBand>(places.Length);
         foreach (double place in places)
         {
-            bands.Add(new EnvelopeBand(At(_greatest, place, trains), 0 - At(_least, place, trains)));
+            bands.Add(new EnvelopeBand(At(_greatest, 1, place, trains), 0 - At(_least, -1, place, trains)));
         }
 
         return bands.MoveToImmutable();
+    }
+
+    private GovernedExtremes Find()
+    {
+        Leader<Worst> greatest = StandingSearch.Greatest(_greatest);
+        Leader<Worst> least = StandingSearch.Greatest(_least);
+        _traffic?.Take(_greatest, _least, ref greatest, ref least);
+        return new GovernedExtremes(Governed(greatest, 1), Governed(least, -1));
     }
 
     private GovernedExtreme Governed(Leader<Worst> leader, int sense) => new(
@@ -47,7 +60,7 @@ internal sealed class CurveEnvelope
         leader.Position,
         leader.Situation.Situation(jumpsBesideAxle: _parts.Curve == Curve.Shear));
 
-    private double At(StandingCurve[] curves, double place, Dictionary<int, TrainElement[]> trains)
+    private double At(StandingCurve[] curves, int sense, double place, Dictionary<int, TrainElement[]> trains)
     {
         ImmutableArray<Piece> pieces = _parts.Pieces;
         if (!(place >= pieces[0].From && place <= pieces[^1].To))
@@ -57,6 +70,7 @@ internal sealed class CurveEnvelope
 
         int piece = FirstTo(place);
         double most = Most(curves, piece, place, trains);
+        most = _lifted is null ? most : Math.Max(most, _lifted.MostAt(_parts.Curve, place, sense));
         return place == pieces[piece].To && piece + 1 < pieces.Length
             ? Math.Max(most, Most(curves, piece + 1, place, trains))
             : most;

@@ -13,7 +13,8 @@ internal sealed class ReactionSearch(Superposition sum, ImmutableArray<int> comb
             Range(support, ReactionComponent.Moment))),
     ];
 
-    private GovernedRange Range(int support, ReactionComponent component)
+    /// <summary>The greatest and least of one part of one reaction.</summary>
+    internal GovernedRange Range(int support, ReactionComponent component)
     {
         double imposed = sum.Reaction(-1, support, component);
         double[] parts =

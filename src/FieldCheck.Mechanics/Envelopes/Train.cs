@@ -71,6 +71,13 @@ internal sealed class Train
     /// <summary>The element that an axle is in, or -1: it is off the beam.</summary>
     internal int ElementOf(int interval, int axle) => _elements[interval * Offsets.Length + axle];
 
+    /// <summary>One of some even steps from where it is off one end of the beam to where it is off the other [m].</summary>
+    internal double Step(int step, int steps)
+    {
+        double first = -Offsets[^1];
+        return first + (_length - Offsets[0] - first) * step / steps;
+    }
+
     /// <summary>
     /// Whether an axle stands exactly at an end of the beam and cannot move: no section lies beyond it, 1 to the right of
     /// the left end, -1 to the left of the right end; else 0.

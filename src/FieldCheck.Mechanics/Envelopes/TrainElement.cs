@@ -3,17 +3,12 @@ using FieldCheck.Mechanics.Response;
 namespace FieldCheck.Mechanics.Envelopes;
 
 /// <summary>What a train does to the sections of one element.</summary>
-/// <remarks>
-/// The state of a section follows from that at the start of its element and the axles between the two: each takes 1 from
-/// V and v from M, v its distance to the section, and lets the section turn and move by v²/2EI and so on.
-/// </remarks>
 internal sealed class TrainElement(Train train, ForceInfluence influence, int element)
 {
     private const int Cubic = ForceInfluence.Cubic;
 
     private readonly TrainRow?[] _rows = new TrainRow?[5];
-    private readonly double _bend = 1 / influence.Nodes.SpanOf(element).FlexuralRigidity;
-    private readonly double _shear = influence.Nodes.SpanOf(element).ShearRigidity is double rigidity ? 1 / rigidity : 0;
+    private readonly SectionRelation _section = new(influence.Nodes.SpanOf(element));
 
     internal Train Train => train;
 
@@ -37,7 +32,7 @@ internal sealed class TrainElement(Train train, ForceInfluence influence, int el
         RollingPeak peak = RollingPeak.None;
         Span<double> polynomial = stackalloc double[Cubic];
         Span<double> weights = stackalloc double[5];
-        Weigh(curve, position - From, scale, weights);
+        _section.Weigh(curve, position - From, scale, weights);
         for (int i = 0; i < train.IntervalCount; i++)
         {
             polynomial.Clear();
@@ -71,7 +66,7 @@ internal sealed class TrainElement(Train train, ForceInfluence influence, int el
             int stop = train.StopOf(interval, k);
             if (IsInside(interval, k) && left > -train.Nearness && stop >= 0)
             {
-                AddAxle(polynomial, curve, scale * train.Forces[k], left, length);
+                _section.AddAxle(polynomial, curve, scale * train.Forces[k], left, length);
             }
         }
 
@@ -83,58 +78,12 @@ internal sealed class TrainElement(Train train, ForceInfluence influence, int el
             {
                 double share = Math.Clamp(left / length, 0, 1);
                 RollingScan.Take(polynomial, interval, from, share, ref peak);
-                AddAxle(polynomial, curve, -scale * train.Forces[k], left, length);
+                _section.AddAxle(polynomial, curve, -scale * train.Forces[k], left, length);
                 from = share;
             }
         }
 
         RollingScan.Take(polynomial, interval, from, 1, ref peak);
-    }
-
-    /// <summary>What an axle left of the section adds, its distance to it being left - length·u.</summary>
-    private void AddAxle(Span<double> to, Curve curve, double force, double left, double length)
-    {
-        switch (curve)
-        {
-            case Curve.Shear:
-                to[0] -= force;
-                break;
-            case Curve.Moment:
-                to[0] -= force * left;
-                to[1] += force * length;
-                break;
-            default:
-                to[0] += force * left * (left * left * _bend / 6 - _shear);
-                to[1] += force * length * (_shear - left * left * _bend / 2);
-                to[2] += force * length * length * left * _bend / 2;
-                to[3] -= force * length * length * length * _bend / 6;
-                break;
-        }
-    }
-
-    /// <summary>A section's state from that at the start of its element, no axle between.</summary>
-    private void Weigh(Curve curve, double d, double scale, Span<double> weights)
-    {
-        weights.Clear();
-        switch (curve)
-        {
-            case Curve.Axial:
-                weights[0] = scale;
-                break;
-            case Curve.Shear:
-                weights[1] = scale;
-                break;
-            case Curve.Moment:
-                weights[1] = scale * d;
-                weights[2] = scale;
-                break;
-            default:
-                weights[1] = -scale * d * (d * d * _bend / 6 - _shear);
-                weights[2] = -scale * d * d * _bend / 2;
-                weights[3] = -scale * d;
-                weights[4] = -scale;
-                break;
-        }
     }
 
     private TrainRow Row(int state) => _rows[state] ??=

@@ -1,6 +1,8 @@
 using System.Globalization;
+using FieldCheck.Mechanics.Envelopes;
 using FieldCheck.Mechanics.Model;
 using FieldCheck.Mechanics.Response;
+using FieldCheck.Mechanics.Solving;
 
 namespace FieldCheck.Mechanics.Tests.Published;
 
@@ -86,7 +88,8 @@ internal static class PublishedCheck
     private static double InfluenceOrdinate(BeamModel beam, PublishedValue value)
     {
         Assert.Equal("influence_moment", value.What);
-        LoadCase unit = new("unit load", [new Load.Point(value.LoadAt!.Value, Down: 1)]);
-        return Beside(Answer.To(beam with { Cases = [unit] }), value).Moment;
+        InfluenceLine line =
+            InfluenceLine.Of(beam, Curve.Moment, value.At!.Value, value.Side, new BeamSolver())!;
+        return line.At(value.LoadAt!.Value).Left;
     }
 }

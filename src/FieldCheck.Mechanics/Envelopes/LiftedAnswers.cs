@@ -1,0 +1,155 @@
+using System.Collections.Immutable;
+using FieldCheck.Mechanics.Response;
+using FieldCheck.Mechanics.Solving;
+
+namespace FieldCheck.Mechanics.Envelopes;
+
+/// <summary>
+/// Answers to situations tried one by one, where a support may let go. Kept are those only that gave more or less than all
+/// before them somewhere: of thousands, some tens.
+/// </summary>
+internal sealed class LiftedAnswers
+{
+    /// <summary>Places a stretch at which an answer may be the greatest or least.</summary>
+    private const int Stations = 4;
+
+    private readonly EnvelopeProblem _problem;
+    private readonly BeamSolver _solver;
+    private readonly double[] _places;
+    private readonly Dictionary<(int Figure, int Sense), double> _records = [];
+    private readonly List<(Situation Situation, BeamResponse Response)> _kept = [];
+    private readonly List<Situation> _withoutAnswer = [];
+
+    internal LiftedAnswers(EnvelopeProblem problem, ImmutableArray<Piece> pieces, BeamSolver solver)
+    {
+        _problem = problem;
+        _solver = solver;
+        _places =
+        [
+            .. pieces.SelectMany(piece => Enumerable.Range(0, Stations)
+                .Select(i => piece.From + i * piece.Length / Stations)),
+        ];
+    }
+
+    /// <summary>Situations without an answer, one a combination.</summary>
+    internal ImmutableArray<Situation> WithoutAnswer => [.. _withoutAnswer];
+
+    internal IReadOnlyList<(Situation Situation, BeamResponse Response)> Kept => _kept;
+
+    internal EnvelopeCertainty Certainty { get; set; } = EnvelopeCertainty.Exact;
+
+    /// <summary>Answers to a situation; null where the beam does not stand in it.</summary>
+    internal BeamResponse? Try(Situation situation)
+    {
+        if (EnvelopeSearch.Respond(_problem, situation, _solver) is not BeamResponse response)
+        {
+            if (_withoutAnswer.TrueForAll(one => one.Combination != situation.Combination))
+            {
+                _withoutAnswer.Add(situation);
+            }
+
+            return null;
+        }
+
+        if (BreaksARecord(response))
+        {
+            _kept.Add((situation, response));
+        }
+
+        return response;
+    }
+
+    /// <summary>The greatest and least of a reaction, what is known of it already among them.</summary>
+    internal GovernedRange Joined(GovernedRange? known, Func<Reaction, double> part, int support)
+    {
+        return new GovernedRange(Best(known?.Max, 1), Best(known?.Min, -1));
+
+        Governed Best(Governed? best, int sense)
+        {
+            foreach ((Situation situation, BeamResponse response) in _kept)
+            {
+                double value = part(response.Reactions[support]);
+                best = best is null || IsMore(value, best.Value, sense) ? new Governed(value, situation) : best;
+            }
+
+            return best!;
+        }
+    }
+
+    /// <summary>The greatest and least of a quantity along the beam, what is known of it already among them.</summary>
+    internal GovernedExtremes Joined(GovernedExtremes? known, Curve curve)
+    {
+        GovernedExtreme? most = known?.Max;
+        GovernedExtreme? least = known?.Min;
+        foreach ((Situation situation, BeamResponse response) in _kept)
+        {
+            Extremes own = response.ExtremesOf(curve);
+            most = most is null || IsMore(own.Max.Value, most.Value, 1) ? Of(own.Max, situation) : most;
+            least = least is null || IsMore(own.Min.Value, least.Value, -1) ? Of(own.Min, situation) : least;
+        }
+
+        return new GovernedExtremes(most!, least!);
+
+        static GovernedExtreme Of(Extreme extreme, Situation situation) =>
+            new(extreme.Value, extreme.Position, situation);
+    }
+
+    /// <summary>The greatest at a place on both its sides; with sense -1 the least, of the opposite sign.</summary>
+    internal double MostAt(Curve curve, double place, int sense) =>
+        _kept.Select(one => Most(one.Response, curve, place, sense)).DefaultIfEmpty(double.NegativeInfinity).Max();
+
+    private static bool IsMore(double value, double best, int sense) =>
+        sense * (value - best) > Leader<int>.Closeness * Math.Max(Math.Abs(value), Math.Abs(best));
+
+    private bool BreaksARecord(BeamResponse response)
+    {
+        int figure = 0;
+        bool breaks = false;
+        foreach (Reaction reaction in response.Reactions)
+        {
+            Take(reaction.Horizontal, reaction.Horizontal);
+            Take(reaction.Vertical, reaction.Vertical);
+            Take(reaction.Moment, reaction.Moment);
+        }
+
+        foreach (Curve curve in Envelope.Curves)
+        {
+            Extremes extremes = response.ExtremesOf(curve);
+            Take(extremes.Max.Value, extremes.Min.Value);
+            foreach (double place in _places)
+            {
+                Take(Most(response, curve, place, 1), -Most(response, curve, place, -1));
+            }
+        }
+
+        return breaks;
+
+        void Take(double most, double least)
+        {
+            foreach ((double value, int sense) in ((double, int)[])[(most, 1), (least, -1)])
+            {
+                if (!_records.TryGetValue((figure, sense), out double record) || IsMore(value, record, sense))
+                {
+                    _records[(figure, sense)] = value;
+                    breaks = true;
+                }
+            }
+
+            figure++;
+        }
+    }
+
+    private static double Most(BeamResponse response, Curve curve, double place, int sense)
+    {
+        (SectionState left, SectionState right) = response.At(place);
+        return Math.Max(sense * Value(left), sense * Value(right));
+
+        double Value(in SectionState state) => curve switch
+        {
+            Curve.Axial => state.Axial,
+            Curve.Shear => state.Shear,
+            Curve.Moment => state.Moment,
+            _ => state.Deflection,
+        };
+    }
+}

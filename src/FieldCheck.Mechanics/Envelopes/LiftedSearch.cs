@@ -1,0 +1,172 @@
+using FieldCheck.Mechanics.Response;
+
+namespace FieldCheck.Mechanics.Envelopes;
+
+/// <summary>
+/// Tries the situations of one combination under which a support can let go: every pattern where they are few and nothing
+/// rolls, which is exact; else those that would govern did answers add up, patterns of the usual kinds, and rolling loads
+/// by steps, polished.
+/// </summary>
+internal sealed class LiftedSearch
+{
+    /// <summary>Up to so many parts that may stand or not, every pattern is tried.</summary>
+    internal const int MostParts = 12;
+
+    private const int Steps = 60;
+    private const double Golden = 0.6180339887498949;
+
+    private readonly Superposition _sum;
+    private readonly int _combination;
+    private readonly LiftedAnswers _answers;
+    private readonly int[] _optional;
+    private readonly Train[] _trains;
+
+    internal LiftedSearch(Superposition sum, int combination, LiftedAnswers answers)
+    {
+        _sum = sum;
+        _combination = combination;
+        _answers = answers;
+        _optional = [.. sum.Optional.Where(part => sum.Factor(combination, part) != 0)];
+        _trains = [.. sum.Traffic?.Trains.Where(train => sum.Traffic.Factor(combination, train) != 0) ?? []];
+    }
+
+    /// <summary>How many patterns there are.</summary>
+    internal double Patterns => Math.Pow(2, _optional.Length);
+
+    /// <summary>Tries them.</summary>
+    /// <param name="triesEvery">Whether every pattern may be tried.</param>
+    internal void Run(bool triesEvery)
+    {
+        if (triesEvery && _trains.Length == 0)
+        {
+            for (int set = 0; set < 1 << _optional.Length; set++)
+            {
+                _answers.Try(Standing(k => (set & (1 << k)) != 0));
+            }
+
+            return;
+        }
+
+        _answers.Certainty = EnvelopeCertainty.Estimate;
+        Situation[] governing = [.. Governing()];
+        Situation[] usual = [.. Usual()];
+        foreach (Situation situation in governing.Concat(usual))
+        {
+            _answers.Try(situation);
+        }
+
+        if (_trains.Length > 0)
+        {
+            Roll([.. governing.Select(one => one with { Rolling = null }).Concat(usual.Take(2))]);
+            Polish();
+        }
+    }
+
+    /// <summary>What would govern, did answers add up.</summary>
+    private IEnumerable<Situation> Governing()
+    {
+        foreach (ReactionEnvelope reaction in new ReactionSearch(_sum, [_combination]).Find())
+        {
+            foreach (GovernedRange range in new[] { reaction.Horizontal, reaction.Vertical, reaction.Moment })
+            {
+                yield return range.Max.Situation;
+                yield return range.Min.Situation;
+            }
+        }
+
+        foreach (Curve curve in Envelope.Curves)
+        {
+            GovernedExtremes extremes = new CurveEnvelope(new CurveParts(_sum, curve), [_combination], null).Extremes;
+            yield return extremes.Max.Situation;
+            yield return extremes.Min.Situation;
+        }
+    }
+
+    /// <summary>All, none, every other, one alone, all but one.</summary>
+    private IEnumerable<Situation> Usual()
+    {
+        yield return Standing(_ => true);
+        yield return Standing(_ => false);
+        yield return Standing(k => k % 2 == 0);
+        yield return Standing(k => k % 2 == 1);
+        for (int one = 0; one < _optional.Length; one++)
+        {
+            int only = one;
+            yield return Standing(k => k == only);
+            yield return Standing(k => k != only);
+        }
+    }
+
+    private Situation Standing(Func<int, bool> stands)
+    {
+        HashSet<int> parts = [.. _optional.Where((_, k) => stands(k))];
+        return _sum.Situation(_combination, parts.Contains, null);
+    }
+
+    private void Roll(Situation[] patterns)
+    {
+        foreach (Situation pattern in Distinct(patterns))
+        {
+            foreach (Train train in _trains)
+            {
+                for (int step = 0; step <= Steps; step++)
+                {
+                    _answers.Try(pattern with { Rolling = new RollingPlace(train.Rolling, train.Step(step, Steps), train.IsReversed) });
+                }
+            }
+        }
+    }
+
+    private static IEnumerable<Situation> Distinct(Situation[] patterns) => patterns.DistinctBy(one => string.Join(
+        ';',
+        one.Patterns.Select(loaded => loaded is null
+            ? ""
+            : $"{string.Join(',', loaded.Bays)}{loaded.OnLeftOverhang}{loaded.OnRightOverhang}")));
+
+    /// <summary>Goes on where the best of each figure was found.</summary>
+    private void Polish()
+    {
+        List<Func<BeamResponse, double>> figures = [];
+        for (int i = 0; i < _sum.Problem.Model.Supports.Length; i++)
+        {
+            int support = i;
+            figures.Add(response => response.Reactions[support].Vertical);
+            figures.Add(response => -response.Reactions[support].Vertical);
+        }
+
+        foreach (Curve curve in Envelope.Curves)
+        {
+            figures.Add(response => response.ExtremesOf(curve).Max.Value);
+            figures.Add(response => -response.ExtremesOf(curve).Min.Value);
+        }
+
+        foreach (Func<BeamResponse, double> figure in figures)
+        {
+            (Situation Situation, BeamResponse Response)[] own =
+                [.. _answers.Kept.Where(one => one.Situation.Combination == _combination)];
+            if (own.Length > 0 && own.MaxBy(one => figure(one.Response)).Situation is { Rolling: RollingPlace } best)
+            {
+                Polish(best, figure);
+            }
+        }
+    }
+
+    private void Polish(Situation best, Func<BeamResponse, double> figure)
+    {
+        RollingPlace place = best.Rolling!;
+        Train train = _trains.First(one => one.Rolling == place.Rolling && one.IsReversed == place.IsReversed);
+        double step = train.Step(1, Steps) - train.Step(0, Steps);
+        (double low, double high) = (place.Position - step, place.Position + step);
+        while (high - low > 1e-6 * step)
+        {
+            double left = high - Golden * (high - low);
+            double right = low + Golden * (high - low);
+            (low, high) = At(left) > At(right) ? (low, right) : (left, high);
+        }
+
+        double At(double position) =>
+            _answers.Try(best with { Rolling = place with { Position = position } }) is BeamResponse response
+                ? figure(response)
+                : double.NegativeInfinity;
+    }
+}
