@@ -10,6 +10,11 @@ internal static class Bernstein
     internal static double Most(ReadOnlySpan<double> polynomial, double factor)
     {
         int degree = polynomial.Length - 1;
+        if (degree == 3)
+        {
+            return MostOfCubic(factor * polynomial[0], factor * polynomial[1], factor * polynomial[2], factor * polynomial[3]);
+        }
+
         double most = factor * polynomial[0];
         for (int k = 1; k <= degree; k++)
         {
@@ -25,5 +30,13 @@ internal static class Bernstein
         }
 
         return most;
+    }
+
+    /// <summary>The same, written out: most polynomials are cubics.</summary>
+    private static double MostOfCubic(double a, double b, double c, double d)
+    {
+        double third = b * (1.0 / 3);
+        double ends = Math.Max(a, a + b + c + d);
+        return Math.Max(ends, Math.Max(a + third, a + 2 * third + c * (1.0 / 3)));
     }
 }

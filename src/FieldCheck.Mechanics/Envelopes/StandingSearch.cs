@@ -36,9 +36,10 @@ internal static class StandingSearch
         PieceCuts cuts = new();
         for (int i = 0; i < bounds.Length; i++)
         {
-            if (leader.CouldBeat(bounds[i]))
+            (StandingCurve curve, int piece) = (curves[i / pieces], i % pieces);
+            if (leader.CouldBeat(bounds[i]) && bounds[i] > Math.Max(curve.AtStart(piece), curve.AtEnd(piece)))
             {
-                TakeInside(curves[i / pieces], i % pieces, cuts, ref leader);
+                TakeInside(curve, piece, cuts, ref leader);
             }
         }
 
