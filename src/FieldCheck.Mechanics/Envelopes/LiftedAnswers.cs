@@ -19,6 +19,7 @@ internal sealed class LiftedAnswers
     private readonly Dictionary<(int Figure, int Sense), double> _records = [];
     private readonly List<(Situation Situation, BeamResponse Response)> _kept = [];
     private readonly List<Situation> _withoutAnswer = [];
+    private readonly Dictionary<int, Situation> _letsGo = [];
 
     internal LiftedAnswers(EnvelopeProblem problem, ImmutableArray<Piece> pieces, BeamSolver solver)
     {
@@ -51,6 +52,14 @@ internal sealed class LiftedAnswers
             return null;
         }
 
+        for (int i = 0; i < response.Reactions.Length; i++)
+        {
+            if (response.Reactions[i].IsLiftedOff)
+            {
+                _letsGo.TryAdd(i, situation);
+            }
+        }
+
         if (BreaksARecord(response))
         {
             _kept.Add((situation, response));
@@ -59,7 +68,10 @@ internal sealed class LiftedAnswers
         return response;
     }
 
-    /// <summary>The greatest and least of a reaction, what is known of it already among them.</summary>
+    /// <summary>
+    /// The greatest and least of a reaction, what is known of it already among them. Of all situations that make it nothing
+    /// the one is named in which the support lets go.
+    /// </summary>
     internal GovernedRange Joined(GovernedRange? known, Func<Reaction, double> part, int support)
     {
         return new GovernedRange(Best(known?.Max, 1), Best(known?.Min, -1));
@@ -72,7 +84,9 @@ internal sealed class LiftedAnswers
                 best = best is null || IsMore(value, best.Value, sense) ? new Governed(value, situation) : best;
             }
 
-            return best!;
+            return best!.Value == 0 && _letsGo.TryGetValue(support, out Situation? loose)
+                ? new Governed(0, loose)
+                : best;
         }
     }
 

@@ -76,6 +76,7 @@ public sealed class LiftOffTests
         Assert.Equal(1.0 / 2, envelope.Reactions[0].Vertical.Max.Value, 1e-12);
         Assert.Equal([0], envelope.Reactions[0].Vertical.Max.Situation.Patterns[1]!.Bays.AsEnumerable());
         Assert.Equal(0, envelope.Reactions[2].Vertical.Min.Value);
+        Assert.Equal([0], envelope.Reactions[2].Vertical.Min.Situation.Patterns[1]!.Bays.AsEnumerable());
         Assert.Equal(EnvelopeCertainty.Exact, envelope.ReactionCertainty);
         Assert.Equal(EnvelopeCertainty.Exact, envelope.CertaintyOf(Curve.Moment));
         Assert.Empty(envelope.WithoutAnswer);
