@@ -16,7 +16,7 @@ internal sealed class LiftedAnswers
     private readonly EnvelopeProblem _problem;
     private readonly BeamSolver _solver;
     private readonly double[] _places;
-    private readonly Dictionary<(int Figure, int Sense), double> _records = [];
+    private readonly List<(double Most, double Least)> _records = [];
     private readonly List<(Situation Situation, BeamResponse Response)> _kept = [];
     private readonly List<Situation> _withoutAnswer = [];
     private readonly Dictionary<int, Situation> _letsGo = [];
@@ -130,9 +130,15 @@ internal sealed class LiftedAnswers
         {
             Extremes extremes = response.ExtremesOf(curve);
             Take(extremes.Max.Value, extremes.Min.Value);
-            foreach (double place in _places)
+        }
+
+        foreach (double place in _places)
+        {
+            (SectionState left, SectionState right) = response.At(place);
+            foreach (Curve curve in Envelope.Curves)
             {
-                Take(Most(response, curve, place, 1), -Most(response, curve, place, -1));
+                (double one, double other) = (Value(left, curve), Value(right, curve));
+                Take(Math.Max(one, other), Math.Min(one, other));
             }
         }
 
@@ -140,15 +146,20 @@ internal sealed class LiftedAnswers
 
         void Take(double most, double least)
         {
-            foreach ((double value, int sense) in ((double, int)[])[(most, 1), (least, -1)])
+            if (_records.Count == figure)
             {
-                if (!_records.TryGetValue((figure, sense), out double record) || IsMore(value, record, sense))
-                {
-                    _records[(figure, sense)] = value;
-                    breaks = true;
-                }
+                _records.Add((most, least));
+                breaks = true;
             }
 
+            (double mostSoFar, double leastSoFar) = _records[figure];
+            bool isRecord = IsMore(most, mostSoFar, 1) || IsMore(least, leastSoFar, -1);
+            if (isRecord)
+            {
+                _records[figure] = (Math.Max(most, mostSoFar), Math.Min(least, leastSoFar));
+            }
+
+            breaks |= isRecord;
             figure++;
         }
     }
@@ -156,14 +167,14 @@ internal sealed class LiftedAnswers
     private static double Most(BeamResponse response, Curve curve, double place, int sense)
     {
         (SectionState left, SectionState right) = response.At(place);
-        return Math.Max(sense * Value(left), sense * Value(right));
-
-        double Value(in SectionState state) => curve switch
-        {
-            Curve.Axial => state.Axial,
-            Curve.Shear => state.Shear,
-            Curve.Moment => state.Moment,
-            _ => state.Deflection,
-        };
+        return Math.Max(sense * Value(left, curve), sense * Value(right, curve));
     }
+
+    private static double Value(in SectionState state, Curve curve) => curve switch
+    {
+        Curve.Axial => state.Axial,
+        Curve.Shear => state.Shear,
+        Curve.Moment => state.Moment,
+        _ => state.Deflection,
+    };
 }

@@ -12,7 +12,10 @@ internal sealed class LiftedSearch
     /// <summary>Up to so many parts that may stand or not, every pattern is tried.</summary>
     internal const int MostParts = 12;
 
-    private const int Steps = 60;
+    /// <summary>With so many patterns at most a rolling load is stepped.</summary>
+    private const int MostRolledPatterns = 8;
+
+    private const int Steps = 40;
     private const double Golden = 0.6180339887498949;
 
     private readonly Superposition _sum;
@@ -57,7 +60,7 @@ internal sealed class LiftedSearch
 
         if (_trains.Length > 0)
         {
-            Roll([.. governing.Select(one => one with { Rolling = null }).Concat(usual.Take(2))]);
+            Roll([.. usual.Take(2), .. governing]);
             Polish();
         }
     }
@@ -105,7 +108,7 @@ internal sealed class LiftedSearch
 
     private void Roll(Situation[] patterns)
     {
-        foreach (Situation pattern in Distinct(patterns))
+        foreach (Situation pattern in Distinct(patterns).Take(MostRolledPatterns))
         {
             foreach (Train train in _trains)
             {
@@ -157,11 +160,23 @@ internal sealed class LiftedSearch
         Train train = _trains.First(one => one.Rolling == place.Rolling && one.IsReversed == place.IsReversed);
         double step = train.Step(1, Steps) - train.Step(0, Steps);
         (double low, double high) = (place.Position - step, place.Position + step);
-        while (high - low > 1e-6 * step)
+        double left = high - Golden * (high - low);
+        double right = low + Golden * (high - low);
+        (double atLeft, double atRight) = (At(left), At(right));
+        while (high - low > 1e-4 * step)
         {
-            double left = high - Golden * (high - low);
-            double right = low + Golden * (high - low);
-            (low, high) = At(left) > At(right) ? (low, right) : (left, high);
+            if (atLeft > atRight)
+            {
+                (high, right, atRight) = (right, left, atLeft);
+                left = high - Golden * (high - low);
+                atLeft = At(left);
+            }
+            else
+            {
+                (low, left, atLeft) = (left, right, atRight);
+                right = low + Golden * (high - low);
+                atRight = At(right);
+            }
         }
 
         double At(double position) =>
