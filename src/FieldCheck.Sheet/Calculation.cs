@@ -114,7 +114,8 @@ public sealed record Calculation
             Messages =
             [
                 .. outcome is BeamOutcome.Stands stands
-                    ? new ReactionFindings(beam, stands.Combinations, beam.Varies ? envelopes.Value : [], solver).All()
+                    ? new ReactionFindings(
+                        beam, stands.Combinations, beam.Varies ? WorstReactions.Of(beam, solver) : null).All()
                     : [],
                 .. BeamFindings.OfOutcome(beam, outcome),
                 .. BeamFindings.OfLoads(beam),

@@ -20,6 +20,10 @@ internal sealed class EnvelopeRows(BeamWords words, Envelope envelope)
 
     private BuiltBeam Beam => words.Beam;
 
+    /// <summary>Whether reactions and peaks are all estimates: then it is said once, above them.</summary>
+    internal bool AreAllEstimates => envelope.ReactionCertainty == EnvelopeCertainty.Estimate
+        && PeakTable.Curves(Beam).All(curve => envelope.CertaintyOf(curve) == EnvelopeCertainty.Estimate);
+
     /// <summary>The reactions of one support: across always, along and in rotation where they are something.</summary>
     internal IEnumerable<EnvelopeRow> Reactions(int support)
     {
@@ -84,8 +88,8 @@ internal sealed class EnvelopeRows(BeamWords words, Envelope envelope)
             ];
     }
 
-    private static ImmutableArray<string> Certainty(EnvelopeCertainty certainty) =>
-        certainty == EnvelopeCertainty.Estimate ? [Estimate] : [];
+    private ImmutableArray<string> Certainty(EnvelopeCertainty certainty) =>
+        certainty == EnvelopeCertainty.Estimate && !AreAllEstimates ? [Estimate] : [];
 
     private bool IsDown(double vertical) => vertical < 0 && !words.IsNothing(vertical, QuantityKind.Force);
 

@@ -4,6 +4,7 @@ using FieldCheck.Mechanics.Envelopes;
 using FieldCheck.Mechanics.Model;
 using FieldCheck.Sheet;
 using FieldCheck.Sheet.Building;
+using FieldCheck.Sheet.Findings;
 
 namespace FieldCheck.Reporting.Tables;
 
@@ -52,8 +53,14 @@ internal sealed class EnvelopeTable(BeamWords words)
         [
             PlainAscii.Of($"over {string.Join("; ", what)}"),
             .. hasPattern ? BayNames() : [],
+            .. envelope.WithoutAnswer.Take(1).Select(situation => PlainAscii.Of(
+                $"without {SituationWords.Within(Beam, situation)}: there the beam tips, or has no answer")),
             .. IsEstimate(envelope)
-                ? new[] { $"{EnvelopeRows.Estimate}: found among places that were tried; another may give a little more" }
+                ? new[]
+                {
+                    $"{(new EnvelopeRows(words, envelope).AreAllEstimates ? "all of it an " : "")}{EnvelopeRows.Estimate}: "
+                        + "found among what was tried, something else may give a little more",
+                }
                 : [],
         ];
     }

@@ -83,6 +83,24 @@ public sealed class EnvelopeFindingsTests
             }),
             "lifts_off"));
 
+    /// <summary>4 m and an overhang of 2 m on a pin that only pushes: with the overhang alone loaded nothing holds it.</summary>
+    [Fact]
+    public void BeamThatTipsUnderSomePattern_IsAFault()
+    {
+        Calculation calculation = CalculationTests.Run(new BeamDocument
+        {
+            Spans = [new() { Length = "4 m" }, new() { Length = "2 m" }],
+            Supports = [Beams.Pin with { Acts = "up" }, Beams.Roller],
+            Loads = [new() { Kind = "distributed", Intensity = "3 kN/m" }],
+            Patterns = [new() { Case = "live" }],
+        });
+
+        Assert.Equal(
+            ["The beam tips, or has no answer, with live on the right overhang: the figures are without that."],
+            Texts(calculation, "tips"));
+        Assert.Equal(CheckStatus.CanMove, calculation.Status);
+    }
+
     /// <summary>4 m and an overhang of 2 m; 3 kN at its tip pull A by 3 x 2 / 4 = 1.5 kN, times 1.2.</summary>
     [Fact]
     public void RollingLoadOnTheOverhang_PullsTheFarSupport() => Assert.Equal(
