@@ -47,6 +47,51 @@ internal sealed class CurveEnvelope
         return bands.MoveToImmutable();
     }
 
+    /// <summary>The greatest and least at one place, at a jump over both sides, and what makes them so.</summary>
+    internal GovernedRange GovernedAt(double place) =>
+        new(GovernedAt(_greatest, 1, place), GovernedAt(_least, -1, place));
+
+    private Governed GovernedAt(StandingCurve[] curves, int sense, double place)
+    {
+        int first = FirstAt(place);
+        int last = place == _parts.Pieces[first].To && first + 1 < _parts.Pieces.Length ? first + 1 : first;
+        double most = double.NegativeInfinity;
+        Worst worst = default;
+        for (int piece = first; piece <= last; piece++)
+        {
+            double share = ShareOf(piece, place);
+            foreach (StandingCurve curve in curves)
+            {
+                (Train? train, RollingPeak peak) = RollingAt(curve, piece, place);
+                double value = curve.At(piece, share) + (train is null ? 0 : peak.Value);
+                if (value > most)
+                {
+                    most = value;
+                    worst = new Worst(new StandingPlace(curve, piece, share), train, peak);
+                }
+            }
+        }
+
+        Governed? known = curves.Length == 0
+            ? null
+            : new Governed(0 + sense * most, worst.Situation(jumpsBesideAxle: _parts.Curve == Curve.Shear));
+        return _lifted is null ? known! : _lifted.GovernedAt(known, _parts.Curve, place, sense);
+    }
+
+    /// <summary>The train that adds most and where; null where every one takes away.</summary>
+    private (Train? Train, RollingPeak Peak) RollingAt(StandingCurve curve, int piece, double place)
+    {
+        (Train? Train, RollingPeak Peak) most = (null, RollingPeak.None);
+        foreach (TrainElement element in _traffic?.On(piece) ?? [])
+        {
+            double scale = curve.Sense * _traffic!.Factor(curve.Combination, element.Train);
+            RollingPeak peak = scale == 0 ? RollingPeak.None : element.Greatest(_parts.Curve, place, scale);
+            most = peak.Value > Math.Max(0, most.Peak.Value) ? (element.Train, peak) : most;
+        }
+
+        return most;
+    }
+
     private GovernedExtremes Find()
     {
         Leader<Worst> greatest = StandingSearch.Greatest(_greatest);
@@ -63,12 +108,7 @@ internal sealed class CurveEnvelope
     private double At(StandingCurve[] curves, int sense, double place, Dictionary<int, TrainElement[]> trains)
     {
         ImmutableArray<Piece> pieces = _parts.Pieces;
-        if (!(place >= pieces[0].From && place <= pieces[^1].To))
-        {
-            throw new ArgumentOutOfRangeException(nameof(place), place, "Must lie on the beam.");
-        }
-
-        int piece = FirstTo(place);
+        int piece = FirstAt(place);
         double most = Most(curves, piece, place, trains);
         most = _lifted is null ? most : Math.Max(most, _lifted.MostAt(_parts.Curve, place, sense));
         return place == pieces[piece].To && piece + 1 < pieces.Length
@@ -78,8 +118,7 @@ internal sealed class CurveEnvelope
 
     private double Most(StandingCurve[] curves, int piece, double place, Dictionary<int, TrainElement[]> trains)
     {
-        Piece of = _parts.Pieces[piece];
-        double share = place == of.To ? 1 : (place - of.From) / of.Length;
+        double share = ShareOf(piece, place);
         double most = double.NegativeInfinity;
         foreach (StandingCurve curve in curves)
         {
@@ -112,9 +151,20 @@ internal sealed class CurveEnvelope
         return most;
     }
 
-    /// <summary>The first piece that ends at or right of a place.</summary>
-    private int FirstTo(double place)
+    private double ShareOf(int piece, double place)
     {
+        Piece of = _parts.Pieces[piece];
+        return place == of.To ? 1 : (place - of.From) / of.Length;
+    }
+
+    /// <summary>The first piece that ends at or right of a place.</summary>
+    private int FirstAt(double place)
+    {
+        if (!(place >= _parts.Pieces[0].From && place <= _parts.Pieces[^1].To))
+        {
+            throw new ArgumentOutOfRangeException(nameof(place), place, "Must lie on the beam.");
+        }
+
         int low = 0;
         int high = _parts.Pieces.Length - 1;
         while (low < high)

@@ -50,6 +50,12 @@ public sealed class Envelope
     /// <exception cref="ArgumentOutOfRangeException">The quantity has no envelope.</exception>
     public GovernedExtremes ExtremesOf(Curve curve) => Of(curve).Extremes;
 
+    /// <summary>The greatest and least of a quantity at one place, at a jump over both sides, and what makes them so.</summary>
+    /// <param name="curve">The quantity.</param>
+    /// <param name="place">The place [m from the left end]; within the beam.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The place is not on the beam.</exception>
+    public GovernedRange GovernedAt(Curve curve, double place) => Of(curve).GovernedAt(place);
+
     /// <summary>Between what a quantity lies at each of some places, for drawing; peaks come from the extremes.</summary>
     /// <param name="curve">The quantity, one of <see cref="Curves"/>.</param>
     /// <param name="places">The places [m from the left end]; within the beam, in any order.</param>

@@ -108,6 +108,19 @@ internal sealed class LiftedAnswers
             new(extreme.Value, extreme.Position, situation);
     }
 
+    /// <summary>The greatest at a place with sense 1, the least with -1, what is known of it already among them.</summary>
+    internal Governed GovernedAt(Governed? known, Curve curve, double place, int sense)
+    {
+        Governed? best = known;
+        foreach ((Situation situation, BeamResponse response) in _kept)
+        {
+            double value = 0 + sense * Most(response, curve, place, sense);
+            best = best is null || IsMore(value, best.Value, sense) ? new Governed(value, situation) : best;
+        }
+
+        return best!;
+    }
+
     /// <summary>The greatest at a place on both its sides; with sense -1 the least, of the opposite sign.</summary>
     internal double MostAt(Curve curve, double place, int sense) =>
         _kept.Select(one => Most(one.Response, curve, place, sense)).DefaultIfEmpty(double.NegativeInfinity).Max();

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using FieldCheck.Mechanics.Envelopes;
 using FieldCheck.Mechanics.Response;
 using FieldCheck.Reporting.Tables;
 using FieldCheck.Sheet.Building;
@@ -12,6 +13,9 @@ public static class InfluenceCurve
 {
     private const string SectionMark = "x";
 
+    // Far above the rounding of the solver, far below what could be seen.
+    private const double RoundingShare = 1e-9;
+
     /// <summary>The curve; null where the beam has none.</summary>
     /// <param name="beam">The beam.</param>
     /// <param name="figure">What it is of.</param>
@@ -20,7 +24,7 @@ public static class InfluenceCurve
     {
         ArgumentNullException.ThrowIfNull(beam);
         ArgumentNullException.ThrowIfNull(figure);
-        if (InfluenceLine.Of(beam, figure) is not InfluenceLine line)
+        if (InfluenceLines.Of(beam, figure) is not InfluenceLine line)
         {
             return null;
         }
@@ -34,10 +38,12 @@ public static class InfluenceCurve
         {
             Length = beam.Model.Length,
             At = line.At,
-            Breaks = line.Breaks,
+            Breaks = figure is InfluenceOf.Section { Position: double at } && at > 0 && at < beam.Model.Length
+                ? [0, at, beam.Model.Length]
+                : [0, beam.Model.Length],
             Peaks = line.Peaks,
             Zeros = line.Zeros,
-            Negligible = line.Negligible,
+            Negligible = RoundingShare * line.Peaks.Max(peak => Math.Abs(peak.Value)),
             IsPositiveDown = isMoment && isSagDown,
             Marks = Marks(beam, figure),
             Edge = [Short(beam, figure), words.Unit(kind), $"for 1", force],

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using FieldCheck.Mechanics.Envelopes;
 using FieldCheck.Mechanics.Response;
 using FieldCheck.Sheet.Building;
+using FieldCheck.Sheet.Findings;
 
 namespace FieldCheck.Reporting.Tables;
 
@@ -22,7 +23,7 @@ public static class PlaceReadout
         return TextFlow.Join([$"At {place}: {items[0]}", .. items.Skip(1)], "   ", width, indent: 2);
     }
 
-    /// <summary>Between what curves lie at a place over all that may happen, broken into lines.</summary>
+    /// <summary>Between what curves lie at a place over all that may happen, and what governs; each broken into lines.</summary>
     /// <param name="beam">The beam.</param>
     /// <param name="envelope">The envelope.</param>
     /// <param name="curves">Which curves.</param>
@@ -34,12 +35,28 @@ public static class PlaceReadout
         ArgumentNullException.ThrowIfNull(beam);
         ArgumentNullException.ThrowIfNull(envelope);
         BeamWords words = new(beam);
-        IEnumerable<string> items = curves.Select(curve =>
-        {
-            EnvelopeBand band = envelope.BandAt(curve, [position])[0];
-            return $"{PeakRow.NameOf(curve)} {PeakRow.Say(words, curve, band.Min)} to {PeakRow.Say(words, curve, band.Max)}";
-        });
-        return TextFlow.Join(items.Prepend($"{BasisWords.Of(envelope.Basis)} envelope here:"), "   ", width, indent: 2);
+        return
+        [
+            .. curves.SelectMany(curve =>
+            {
+                GovernedRange range = envelope.GovernedAt(curve, position);
+                return TextFlow.Join(
+                    [
+                        $"{PeakRow.NameOf(curve)} here: max {Governed(words, curve, range.Max)}",
+                        $"min {Governed(words, curve, range.Min)}",
+                    ],
+                    "   ",
+                    width,
+                    indent: 2);
+            }),
+        ];
+    }
+
+    private static string Governed(BeamWords words, Curve curve, Governed governed)
+    {
+        string value = PeakRow.Say(words, curve, governed.Value);
+        string why = PlainAscii.Of(SituationWords.Within(words.Beam, governed.Situation));
+        return why.Length == 0 ? value : $"{value}, {why}";
     }
 
     /// <summary>A place in words: its distance, with the label of the support that stands there.</summary>

@@ -15,6 +15,7 @@ internal static class PlotsViewPicture
     private const int MostPeaks = 5;
     private const int CurvesFrom = 6;
     private const int MostReadings = 2;
+    private const string More = " ...";
 
     /// <summary>The view; in a low window the curves that come first. The cursor stands on the reading line.</summary>
     /// <param name="state">The state.</param>
@@ -48,12 +49,11 @@ internal static class PlotsViewPicture
     {
         if (height < CurvesFrom)
         {
-            return Filled(Foot(state, line, width, height), width, height);
+            return Filled(Foot(state, shown, line, width, height), width, height);
         }
 
-        ImmutableArray<PictureLine> foot =
-            [.. Foot(state, line, width, MostReadings), .. Round(state, shown, line, width)];
-        foot = foot[..Math.Min(foot.Length, Math.Max(height * 3 / 10, 1))];
+        ImmutableArray<PictureLine> foot = CutShort(
+            [.. Foot(state, shown, line, width, MostReadings)], Math.Max(shown.Envelope is null ? height / 4 : height / 3, 1), width);
         ImmutableArray<PlotCurve> chosen = [.. shown.Chosen.Select(curve => shown[curve]!)];
         int sketch = height >= SketchFrom ? PlotPicture.SketchHeight(state) : 0;
         int room = height - foot.Length - sketch;
@@ -102,12 +102,20 @@ internal static class PlotsViewPicture
     private static ImmutableArray<PictureLine> Filled(IEnumerable<PictureLine> lines, int width, int height) =>
         [.. lines.Concat(Enumerable.Repeat(LineWriter.Line("", width), height)).Take(height)];
 
-    private static IEnumerable<PictureLine> Foot(ScreenState state, ReadingLine line, int width, int readings)
+    // What has no room is not left out in silence.
+    private static ImmutableArray<PictureLine> CutShort(ImmutableArray<PictureLine> lines, int most, int width) =>
+        lines.Length <= most
+            ? lines
+            : [.. lines.Take(most - 1), LineWriter.Line(TextColumns.Cut(lines[most - 1].ToString().TrimEnd(), width - More.Length) + More, width)];
+
+    private static IEnumerable<PictureLine> Foot(
+        ScreenState state, ShownCurves shown, ReadingLine line, int width, int readings)
     {
         string tab = state.Table.KeyOf(CommandName.NextMark);
         return
         [
             .. line.Lines(Math.Max(width, Narrowest)).Take(readings).Select(text => LineWriter.Line(text, width)),
+            .. Round(state, shown, line, width),
             LineWriter.Line(line.MarksInWords(tab), width, Role.Faint),
         ];
     }
@@ -125,7 +133,6 @@ internal static class PlotsViewPicture
         [
             LineWriter.Line(TextColumns.FitWithMark(legend, width), width, Role.Faint),
             .. PlaceReadout.Band(line.Beam, envelope, shown.Chosen, line.Position, Math.Max(width, Narrowest))
-                .Take(MostReadings)
                 .Select(text => LineWriter.Line(text, width)),
         ];
     }

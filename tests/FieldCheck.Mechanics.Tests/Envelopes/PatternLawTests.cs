@@ -111,6 +111,32 @@ public sealed class PatternLawTests
     });
 
     [Fact]
+    public void WhatGovernsAtAPlace_GivesTheEdgeOfTheBandThere() => Holds(problem =>
+    {
+        foreach (Envelope envelope in EnvelopeSearch.Find(problem, Solver))
+        {
+            foreach (Curve curve in Envelope.Curves)
+            {
+                for (double place = 0.19 * problem.Model.Length; place < problem.Model.Length; place += 0.31 * problem.Model.Length)
+                {
+                    GovernedRange range = envelope.GovernedAt(curve, place);
+                    EnvelopeBand band = envelope.BandAt(curve, [place])[0];
+                    BeamResponse most = EnvelopeSearch.Respond(problem, range.Max.Situation, Solver)!;
+                    BeamResponse least = EnvelopeSearch.Respond(problem, range.Min.Situation, Solver)!;
+                    double size = Near * SizeOf(Figure.Along(curve), problem.Model, [most, least, .. AnswersTo(problem.Model)]);
+                    Law.Equal(band.Max, range.Max.Value, size, $"greatest {curve} at {place}");
+                    Law.Equal(band.Min, range.Min.Value, size, $"least {curve} at {place}");
+                    Law.Equal(band.Max, Both(most, curve, place).Max(), size, $"answer to the greatest {curve} at {place}");
+                    Law.Equal(band.Min, Both(least, curve, place).Min(), size, $"answer to the least {curve} at {place}");
+                }
+            }
+        }
+    });
+
+    private static double[] Both(BeamResponse response, Curve curve, double place) =>
+        [Answer.Of(curve, response.At(place).Left), Answer.Of(curve, response.At(place).Right)];
+
+    [Fact]
     public void AddingACombination_OnlyWidensTheEnvelope() => Holds(problem =>
     {
         BeamModel fewer = problem.Model with { Combinations = problem.Model.Combinations.RemoveAt(1) };

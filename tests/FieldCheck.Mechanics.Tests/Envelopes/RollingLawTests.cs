@@ -114,6 +114,30 @@ public sealed class RollingLawTests
         threads: 1,
         print: Print);
 
+    [Fact]
+    public void WhatGovernsAtAPlace_GivesTheEdgeOfTheBandThere() => Problems.Sample(
+        problem =>
+        {
+            foreach (Envelope envelope in EnvelopeSearch.Find(problem, Solver))
+            {
+                double place = 0.43 * problem.Model.Length;
+                GovernedRange range = envelope.GovernedAt(Curve.Moment, place);
+                EnvelopeBand band = envelope.BandAt(Curve.Moment, [place])[0];
+                foreach ((Governed governed, double edge) in new[] { (range.Max, band.Max), (range.Min, band.Min) })
+                {
+                    BeamResponse answer = EnvelopeSearch.Respond(problem, governed.Situation, Solver)!;
+                    double size = Near * new Scale(problem.Model, [answer, .. AnswersTo(problem.Model)]).Of(Curve.Moment);
+                    double[] there =
+                        [Answer.Of(Curve.Moment, answer.At(place).Left), Answer.Of(Curve.Moment, answer.At(place).Right)];
+                    Law.Equal(edge, governed.Value, size, "value");
+                    Assert.Contains(there, value => Math.Abs(value - edge) <= size);
+                }
+            }
+        },
+        iter: Math.Max(1, Law.Draws / 3),
+        threads: 1,
+        print: Print);
+
     private static void Gives(
         EnvelopeProblem problem,
         Figure figure,
