@@ -10,6 +10,7 @@ internal static class PlotLabels
     internal static void Write(
         Canvas canvas, PlotCurve curve, PlotColumn[] trace, BeamColumns columns, PlotScale scale, PlotInk ink)
     {
+        HashSet<(string Text, int Column)> ofEdges = [];
         if (curve.Band is PlotBand band)
         {
             WriteEdge(band.Max.Value, band.Max.Position);
@@ -26,7 +27,7 @@ internal static class PlotLabels
                 : columns.Of(peak.From);
             int level = sign > 0 ? trace[column].High : trace[column].Low;
             string text = curve.Number(peak.Value);
-            if (sign != 0 && text.Length > 0)
+            if (sign != 0 && text.Length > 0 && !ofEdges.Contains((text, column)))
             {
                 int row = Math.Sign(level) == sign ? scale.RowOf(level) : scale.ZeroRow - sign;
                 Write(canvas, text, row, column, sign, ink);
@@ -36,7 +37,7 @@ internal static class PlotLabels
         void WriteEdge(double value, double position)
         {
             int level = scale.LevelOf(PlotTrace.Up(curve, value));
-            if (level != 0)
+            if (level != 0 && ofEdges.Add((curve.Number(value), columns.Of(position))))
             {
                 Write(canvas, curve.Number(value), scale.RowOf(level), columns.Of(position), Math.Sign(level), ink);
             }

@@ -11,10 +11,17 @@ internal sealed record SummaryRow(string Name, string End, string Value, string 
 
     internal static SummaryRow Of(EnvelopeRow row)
     {
-        string[] verdicts = [.. row.Items.Skip(1).Where(item => item is "HELD" or "LIFTS" or "estimate")];
-        string[] governs = [.. row.Items.Skip(1).Except(verdicts).Where(item => !item.StartsWith('('))];
+        string[] verdicts = [.. row.Items.Skip(1).Where(item => item is "HELD" or "LIFTS")];
+        IEnumerable<string> governs = row.Items.Skip(1).Except(verdicts)
+            .Where(item => !item.StartsWith('('))
+            .OrderByDescending(item => item == EnvelopeRows.Estimate);
         return new SummaryRow(
-            row.Name.EndsWith(Across, StringComparison.Ordinal) ? row.Name[..^Across.Length] : row.Name,
+            row.Name switch
+            {
+                "deflection" => "defl.",
+                "axial force" => "axial",
+                _ => row.Name.EndsWith(Across, StringComparison.Ordinal) ? row.Name[..^Across.Length] : row.Name,
+            },
             row.End switch
             {
                 "greatest" => "max",
