@@ -24,7 +24,7 @@ public readonly record struct BalancingLoad(double Down, double Position, double
     {
         double down = -forces.Difference;
         double turning = -moments.Difference;
-        double ofCouples = couples.Sum(couple => couple.HalfDigit);
+        double ofCouples = couples.Sum(couple => couple.AsWritten);
         double position = about + (turning / down);
         double from = position;
         double to = position;
@@ -47,7 +47,7 @@ public readonly record struct BalancingLoad(double Down, double Position, double
             double moment = turning - (sense * ofCouples);
             foreach (StatedForce vertical in verticals)
             {
-                double off = (vertical.Position < split ? sense : -sense) * vertical.HalfDigit;
+                double off = (vertical.Position < split ? sense : -sense) * vertical.AsWritten;
                 force -= off;
                 moment -= off * (vertical.Position - about);
             }

@@ -43,7 +43,7 @@ public readonly record struct ReactionComparison
     {
         double allowed = allowance.For(computed);
         ReactionVerdict verdict = Judge(Require.Finite(stated), computed, allowed);
-        double half = allowance.HalfDigit;
+        double half = allowance.AsWritten;
         return new ReactionComparison
         {
             Stated = stated,

@@ -24,7 +24,7 @@ internal static class JsonAnswer
             determinacy.Total,
             determinacy.IsCoupled ? null : determinacy.Along,
             determinacy.IsCoupled ? null : determinacy.Across,
-            [.. answers.Select(combination => Of(combination, beam, request.At))],
+            [.. answers.Select((answer, index) => Of(answer, beam, request.At, JsonBands.Combination(calculation, index)))],
             JsonEnvelopes.Of(beam, calculation.Envelopes),
             JsonStatedFigures.Of(calculation),
             JsonExplanations.Of(calculation, beam),
@@ -37,7 +37,8 @@ internal static class JsonAnswer
     internal static string Word(CombinationBasis basis) =>
         basis == CombinationBasis.Factored ? "factored" : "service";
 
-    private static JsonCombination Of(CombinationResponse answer, BuiltBeam beam, ImmutableArray<AskedPlace> places)
+    private static JsonCombination Of(
+        CombinationResponse answer, BuiltBeam beam, ImmutableArray<AskedPlace> places, JsonCombinationBands? bands)
     {
         bool hasStiffness = beam.Model.HasAbsoluteStiffness;
         return new(
@@ -50,7 +51,8 @@ internal static class JsonAnswer
                 Along(Curve.Moment),
                 hasStiffness ? Along(Curve.Deflection) : null),
             [.. places.Select(place => Of(place, answer.Response, beam.Model))],
-            JsonFigure.Of(answer.Response.Proof.Residual));
+            JsonFigure.Of(answer.Response.Proof.Residual),
+            bands);
 
         JsonExtremes Along(Curve curve)
         {

@@ -29,7 +29,31 @@ internal sealed record JsonCombination(
     ImmutableArray<JsonReaction> Reactions,
     JsonCurves<JsonExtremes> Extremes,
     ImmutableArray<JsonPlace> At,
-    double? EquilibriumResidual);
+    double? EquilibriumResidual,
+    JsonCombinationBands? Bands);
+
+internal sealed record JsonCombinationBands(
+    ImmutableArray<JsonReactionBand> Reactions, JsonPeakCurves Extremes);
+
+internal sealed record JsonReactionBand(
+    string Support,
+    string Component,
+    string Unit,
+    double? Low,
+    double? High,
+    string Certainty,
+    ImmutableArray<JsonInputEffect> Inputs);
+
+internal sealed record JsonInputEffect(
+    string Key, string PlusOrMinus, string Text, double? Down, double? Up);
+
+internal sealed record JsonPeakCurves(
+    [property: JsonPropertyName("shear_N")] JsonPeakBand Shear,
+    [property: JsonPropertyName("moment_Nm")] JsonPeakBand Moment,
+    [property: JsonPropertyName("deflection_m")] JsonPeakBand? Deflection);
+
+internal sealed record JsonPeakBand(
+    double? MaxLow, double? MaxHigh, string MaxCertainty, double? MinLow, double? MinHigh, string MinCertainty);
 
 internal sealed record JsonReaction(
     string Support,
@@ -124,7 +148,9 @@ internal sealed record JsonStated(
     string? Extreme,
     string Text,
     string? Source,
-    JsonGoverns? Governs);
+    JsonGoverns? Governs,
+    double? PlusOrMinus,
+    string? BandCertainty);
 
 internal sealed record JsonStatedBalance(
     string? Combination,

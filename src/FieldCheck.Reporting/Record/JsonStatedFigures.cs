@@ -48,7 +48,9 @@ internal static class JsonStatedFigures
             figure.Entry.Source,
             against is { Governs: Situation governs }
                 ? JsonSituations.Of(beam, governs, against.IsCase ? null : against.Name, against.Factors)
-                : null);
+                : null,
+            figure.PlusOrMinus > 0 ? JsonFigure.Of(figure.PlusOrMinus) : null,
+            compared?.Band is Band band ? JsonBands.Word(band.Certainty) : null);
     }
 
     private static JsonStatedBalance Of(StatedBalance stated)

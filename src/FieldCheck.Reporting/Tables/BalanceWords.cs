@@ -24,6 +24,8 @@ internal static class BalanceWords
                 : "their moments: not every moment that a support gives is stated",
             .. balance switch
             {
+                { Closes: false } when stated.IsWithinBands =>
+                    ["every figure agrees or is within its band: the plus or minus of what was measured may explain this too"],
                 { Lacking: BalancingLoad load } => [Lacking(words, load)],
                 { Forces.Closes: true, Moments.Closes: false } =>
                     ["the forces close and their moments do not: no load left out of them or put in does that"],
@@ -55,7 +57,7 @@ internal static class BalanceWords
         string place = words.Say(load.Position, QuantityKind.Length);
         string from = words.Say(load.From, QuantityKind.Length);
         string to = words.Say(load.To, QuantityKind.Length);
-        string range = from == to ? "" : $" (from {from} to {to}, as the figures are rounded)";
+        string range = from == to ? "" : $" (from {from} to {to}, as the figures are written)";
         double length = words.Beam.Model.Length;
         double edge = BeamPlaces.SamePlace * length;
         string off = load.To < -edge || load.From > length + edge ? ", off the beam," : "";

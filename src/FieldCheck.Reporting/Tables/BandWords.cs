@@ -16,33 +16,67 @@ internal sealed class BandWords(BuiltBeam beam, ToleranceBands bands, bool isSpo
     /// <summary>How many inputs are named for one reaction.</summary>
     private const int MostNamed = 3;
 
+    private static readonly (string Word, string Meaning)[] Legend =
+    [
+        (Word(BandCertainty.Exact), "nothing can come out beyond"),
+        (Word(BandCertainty.Bound), "nothing can come out beyond, perhaps not even so far"),
+        (Word(BandCertainty.Estimate), "from the corners of what was measured, not proved between them"),
+    ];
+
     private readonly BeamWords _words = new(beam, isSpoken);
 
     /// <summary>All sentences; none where nothing is uncertain.</summary>
-    internal static ImmutableArray<string> Of(Calculation calculation, bool isSpoken = false) =>
-        calculation is { Beam: BuiltBeam beam, Bands: ToleranceBands bands }
-            ? new BandWords(beam, bands, isSpoken).All()
+    internal static ImmutableArray<string> Of(Calculation calculation, bool isSpoken = false)
+    {
+        if (For(calculation, isSpoken) is not BandWords words)
+        {
+            return [];
+        }
+
+        ImmutableArray<string> lines =
+        [
+            .. Enumerable.Range(0, words.CombinationCount).SelectMany(combination => words.Under(
+                combination, [.. words.Reactions(combination), .. words.Peaks(combination), .. words.Matters(combination)])),
+        ];
+        return [.. lines, .. Meanings(lines), "of a peak this is said of the end farther out"];
+    }
+
+    /// <summary>What matters most for every reaction; none where nothing is uncertain.</summary>
+    internal static ImmutableArray<string> MattersMost(Calculation calculation) =>
+        For(calculation, isSpoken: false) is BandWords words
+            ?
+            [
+                .. Enumerable.Range(0, words.CombinationCount)
+                    .SelectMany(combination => words.Under(combination, words.Matters(combination))),
+            ]
             : [];
 
-    private ImmutableArray<string> All() =>
-    [
-        .. Enumerable.Range(0, beam.Model.Combinations.Length).SelectMany(Combination),
-        "exact: nothing can come out beyond; estimate: from the corners of what was measured, not proved between them. "
-            + "Of a peak this is said of the end farther out",
-    ];
+    /// <summary>Words for the bands of a beam; null where nothing is uncertain.</summary>
+    internal static BandWords? For(Calculation calculation, bool isSpoken) =>
+        calculation is { Beam: BuiltBeam beam, Bands: ToleranceBands bands }
+            ? new BandWords(beam, bands, isSpoken)
+            : null;
 
-    private IEnumerable<string> Combination(int combination)
-    {
-        string under = beam.Model.Combinations.Length > 1
-            ? $"under {PlainAscii.Of(beam.Model.Combinations[combination].Name)}: "
-            : "";
-        return
-        [
-            .. Parts(combination).Select(part => under + Sentence(part)),
-            .. bands.Peaks(combination).SelectMany(peak => Peak(peak)).Select(line => under + line),
-            .. Parts(combination).SelectMany(part => Ranking(combination, part)).Select(line => under + line),
-        ];
-    }
+    /// <summary>What the words behind the bands mean, of those that stand in some lines.</summary>
+    internal static IEnumerable<string> Meanings(ImmutableArray<string> lines) => Legend
+        .Where(word => lines.Any(line => line.EndsWith($", {word.Word}", StringComparison.Ordinal)))
+        .Select(word => $"{word.Word}: {word.Meaning}");
+
+    /// <summary>The band of every part of a reaction that is, or may be, more than nothing.</summary>
+    internal ImmutableArray<string> Reactions(int combination) => [.. Parts(combination).Select(Sentence)];
+
+    /// <summary>The bands of the peaks.</summary>
+    internal ImmutableArray<string> Peaks(int combination) => [.. bands.Peaks(combination).SelectMany(Peak)];
+
+    /// <summary>What matters most for each of those reactions, the greatest first.</summary>
+    internal ImmutableArray<string> Matters(int combination) =>
+        [.. Parts(combination).Select(part => Ranking(combination, part)).OfType<string>()];
+
+    private int CombinationCount => beam.Model.Combinations.Length;
+
+    private IEnumerable<string> Under(int combination, ImmutableArray<string> lines) => CombinationCount > 1
+        ? lines.Select(line => $"under {PlainAscii.Of(beam.Model.Combinations[combination].Name)}: {line}")
+        : lines;
 
     /// <summary>The parts of reactions that are, or may be, more than nothing.</summary>
     private IEnumerable<ReactionOfSupport> Parts(int combination) =>
@@ -84,7 +118,8 @@ internal sealed class BandWords(BuiltBeam beam, ToleranceBands bands, bool isSpo
 
     private static string Between(string low, string high, Band band) => $"{low} to {high}, {Word(band.Certainty)}";
 
-    private IEnumerable<string> Ranking(int combination, ReactionOfSupport one)
+    /// <summary>What matters most for a part of a reaction, the greatest first; null where nothing does.</summary>
+    private string? Ranking(int combination, ReactionOfSupport one)
     {
         string label = beam.Supports[one.Support].Label;
         string what = one.Part switch
@@ -94,16 +129,23 @@ internal sealed class BandWords(BuiltBeam beam, ToleranceBands bands, bool isSpo
             _ => $"the moment at {label}",
         };
         QuantityKind kind = KindOf(one.Part);
-        return bands.Ranking(combination, one.Support, one.Part)
-            .Take(MostNamed)
-            .Where(effect => !_words.IsNothing(effect.Size, kind))
-            .Select(effect => $"{Input(effect.Input)} moves {what} by {_words.Say(effect.Size, kind)}");
+        InputEffect[] effects =
+        [
+            .. bands.Ranking(combination, one.Support, one.Part)
+                .Where(effect => !_words.IsNothing(effect.Size, kind))
+                .Take(MostNamed),
+        ];
+        IEnumerable<string> named = effects.Select((effect, place) => place == 0
+            ? $"{Input(effect.Input)} moves {what} by {_words.Say(effect.Size, kind)}"
+            : $"{Input(effect.Input)} by {_words.Say(effect.Size, kind)}");
+        return effects.Length == 0 ? null : string.Join(", then ", named);
     }
 
     private string Input(int index) =>
         $"{PlainAscii.Of(beam.Uncertain[index].Width)} {PlainAscii.Of(beam.Uncertain[index].Words)}";
 
-    private static string Word(BandCertainty certainty) => certainty switch
+    /// <summary>What is known of a band, in a word or two.</summary>
+    internal static string Word(BandCertainty certainty) => certainty switch
     {
         BandCertainty.Exact => "exact",
         BandCertainty.Bound => "at most",

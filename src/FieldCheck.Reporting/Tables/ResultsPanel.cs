@@ -28,7 +28,8 @@ public static class ResultsPanel
         {
             { Beam: BuiltBeam beam, Outcome: BeamOutcome.Stands stands } => Panel(
                 Header(stands, combination, state),
-                StandingBlocks.Of(calculation, beam, stands.Combinations[combination].Response, width, height),
+                StandingBlocks.Of(
+                    calculation, beam, combination, stands.Combinations[combination].Response, width, height),
                 width,
                 height),
             { Beam: BuiltBeam beam, Outcome: BeamOutcome outcome } => Panel(

@@ -23,12 +23,15 @@ internal static class StandingBlocks
     private const int CautionRank = 8;
     private const int StatedRowRank = 9;
     private const int SecondRank = 10;
+    private const int KnownRank = 17;
+    private const int MattersRank = 18;
+    private const int KnownPeaksRank = 19;
     private const int NoteRank = 20;
     private const int OtherRows = 4;
     private const int HeaderAndCount = 2;
 
     internal static ImmutableArray<PanelBlock> Of(
-        Calculation calculation, BuiltBeam beam, BeamResponse response, int width, int height)
+        Calculation calculation, BuiltBeam beam, int combination, BeamResponse response, int width, int height)
     {
         BeamWords words = new(beam);
         return
@@ -41,6 +44,7 @@ internal static class StandingBlocks
                 .Where(row => !row.IsNothing)
                 .SelectMany(row => Peaks(row, width)),
             .. StatedRows(calculation, beam, width),
+            .. Known(calculation, combination, width),
             .. Remarks(calculation, width),
         ];
     }
@@ -90,6 +94,27 @@ internal static class StandingBlocks
         calculation.Stated.IsEmpty
             ? []
             : [new PanelBlock(StatedTable.Lines(calculation, beam, width), StatedRowRank)];
+
+    /// <summary>How well it is known, where something is known only to plus or minus.</summary>
+    private static IEnumerable<PanelBlock> Known(Calculation calculation, int combination, int width)
+    {
+        if (BandWords.For(calculation, isSpoken: false) is not BandWords words)
+        {
+            return [];
+        }
+
+        ImmutableArray<string> reactions = words.Reactions(combination);
+        return
+        [
+            Wrapped(["HOW WELL IT IS KNOWN"], [.. reactions, .. BandWords.Meanings(reactions)], KnownRank),
+            Wrapped([], words.Peaks(combination), KnownPeaksRank),
+            Wrapped([], words.Matters(combination), MattersRank),
+        ];
+
+        PanelBlock Wrapped(ImmutableArray<string> heading, ImmutableArray<string> lines, int rank) => new(
+            [.. heading, .. lines.SelectMany(line => TextFlow.Wrap(line, width - 2, indent: 4)).Select(line => "  " + line)],
+            rank);
+    }
 
     /// <summary>Both values on one line where there is room; in a narrow panel of the shear only the larger.</summary>
     private static IEnumerable<PanelBlock> Peaks(PeakRow row, int width)

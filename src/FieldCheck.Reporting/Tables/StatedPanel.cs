@@ -7,10 +7,10 @@ namespace FieldCheck.Reporting.Tables;
 /// <summary>What comes of stated figures, for a view of its own.</summary>
 public static class StatedPanel
 {
-    private const string Heading = "WHY THEY MAY DIFFER";
 
     /// <summary>
-    /// Every figure with its verdict first, whether they balance, and why they may differ; nothing where nothing is stated.
+    /// Every figure with its verdict first, whether they balance, why they may differ, and what matters most for how well
+    /// the reactions are known; nothing where nothing is stated.
     /// </summary>
     /// <param name="calculation">What came of the beam.</param>
     /// <param name="width">The widest line [columns].</param>
@@ -18,17 +18,18 @@ public static class StatedPanel
     {
         ArgumentNullException.ThrowIfNull(calculation);
         return calculation is { Beam: BuiltBeam beam, Stated.IsEmpty: false }
-            ? [.. StatedTable.Lines(calculation, beam, width), .. Why(calculation, beam, width)]
+            ?
+            [
+                .. StatedTable.Lines(calculation, beam, width),
+                .. Section("WHY THEY MAY DIFFER", [.. ExplanationLines.Of(calculation, beam)], width),
+                .. Section("WHAT MATTERS MOST", BandWords.MattersMost(calculation), width),
+            ]
             : [];
     }
 
-    private static IEnumerable<string> Why(Calculation calculation, BuiltBeam beam, int width)
-    {
-        string[] lines = [.. ExplanationLines.Of(calculation, beam)];
-        return lines.Length == 0
-            ? []
-            : [Heading, .. lines.SelectMany(line => TextFlow.Wrap(line, width - 2, indent: 4)).Select(line => "  " + line)];
-    }
+    private static IEnumerable<string> Section(string heading, ImmutableArray<string> lines, int width) => lines.IsEmpty
+        ? []
+        : [heading, .. lines.SelectMany(line => TextFlow.Wrap(line, width - 2, indent: 4)).Select(line => "  " + line)];
 
     /// <summary>The verdicts in few words, gravest first, as "LOW at B, HIGH at A"; null where nothing is stated.</summary>
     /// <param name="calculation">What came of the beam.</param>

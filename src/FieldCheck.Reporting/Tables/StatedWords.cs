@@ -44,13 +44,21 @@ internal sealed class StatedWords(BeamWords words)
         [
             $"computed {Directed(figure.Component, compared.Computed)}",
             $"difference {words.SaySigned(compared.Difference, kind)}{share}",
-            $"allowed {words.Say(compared.Allowed, kind)}",
+            $"allowed {words.Say(compared.Allowed, kind)}{OfItStated(figure)}",
             .. compared.Band is Band band
-                ? (string[])[$"band {words.SaySigned(band.Low, kind)} to {words.SaySigned(band.High, kind)}"]
+                ?
+                (string[])[
+                    $"band {words.SaySigned(band.Low, kind)} to {words.SaySigned(band.High, kind)}, "
+                        + BandWords.Word(band.Certainty),
+                ]
                 : [],
             .. Answer(figure.Against!),
         ];
     }
+
+    private string OfItStated(StatedFigure figure) => figure.PlusOrMinus > figure.HalfDigit
+        ? $" ({words.Say(figure.PlusOrMinus, figure.Component.Kind)} of it the plus or minus stated)"
+        : "";
 
     /// <summary>A pull, thrust or moment that nobody states.</summary>
     internal ImmutableArray<string> Beside(UnstatedReaction unstated) =>

@@ -18,23 +18,23 @@ internal sealed class UncertainLoads(DefaultSpread? places, DefaultSpread? sizes
     internal IEnumerable<UncertainInput> Of(LoadEntry row, int number, LoadIndex index)
     {
         string path = $"load[{number}]";
+        string load = row.Label?.Trim() is { Length: > 0 } label ? $"load {number} ({label})" : $"load {number}";
         return row.Kind switch
         {
-            "distributed" => Spread(row, path, number, index),
+            "distributed" => Spread(row, path, load, index),
             _ =>
             [
-                .. Size(row.Force, path, "force", $"of load {number}", index),
-                .. Size(row.Moment, path, "moment", $"of load {number}", index),
-                .. Place(row.At, path, "at", $"at load {number}", half => new InputSpread.LoadPosition(index, half)),
-                .. OfBeam(row.Angle, path, "angle", $"in the lean of load {number}"),
+                .. Size(row.Force, path, "force", $"of {load}", index),
+                .. Size(row.Moment, path, "moment", $"of {load}", index),
+                .. Place(row.At, path, "at", $"at {load}", half => new InputSpread.LoadPosition(index, half)),
+                .. OfBeam(row.Angle, path, "angle", $"in the lean of {load}"),
             ],
         };
     }
 
-    private IEnumerable<UncertainInput> Spread(LoadEntry row, string path, int number, LoadIndex index)
+    private IEnumerable<UncertainInput> Spread(LoadEntry row, string path, string load, LoadIndex index)
     {
         bool keepsTotal = row.Total is not null;
-        string load = $"load {number}";
         return
         [
             .. Place(row.From, path, "from", $"at the left end of {load}",

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using FieldCheck.Mechanics.Checks;
 using FieldCheck.Mechanics.Model;
 using FieldCheck.Mechanics.Response;
 using FieldCheck.Sheet.Document;
@@ -7,6 +8,7 @@ using FieldCheck.Sheet.Reading;
 namespace FieldCheck.Sheet.Stated;
 
 /// <summary>One component of a reaction, as the beam file names it.</summary>
+/// <param name="Part">Which part of a reaction.</param>
 /// <param name="Name">Its name: vertical, horizontal or moment.</param>
 /// <param name="Kind">What a text that states it must be: a force or a moment.</param>
 /// <param name="Positive">Which way a positive one acts on the beam, in words.</param>
@@ -15,6 +17,7 @@ namespace FieldCheck.Sheet.Stated;
 /// <param name="Text">What a row states of it, as typed; null where nothing stands.</param>
 /// <param name="IsGivenBy">Whether a support can give it.</param>
 public sealed record ReactionComponent(
+    ReactionPart Part,
     string Name,
     QuantityKind Kind,
     string Positive,
@@ -25,17 +28,17 @@ public sealed record ReactionComponent(
 {
     /// <summary>Across the beam, positive up.</summary>
     public static ReactionComponent Vertical { get; } = new(
-        "vertical", QuantityKind.Force, "up", "down",
+        ReactionPart.Vertical, "vertical", QuantityKind.Force, "up", "down",
         reaction => reaction.Vertical, row => row.Vertical, HoldsAcross);
 
     /// <summary>Along the beam, positive to the right.</summary>
     public static ReactionComponent Horizontal { get; } = new(
-        "horizontal", QuantityKind.Force, "right", "left",
+        ReactionPart.Horizontal, "horizontal", QuantityKind.Force, "right", "left",
         reaction => reaction.Horizontal, row => row.Horizontal, HoldsAlong);
 
     /// <summary>The moment, positive counter-clockwise.</summary>
     public static ReactionComponent Moment { get; } = new(
-        "moment", QuantityKind.Moment, "counter-clockwise", "clockwise",
+        ReactionPart.Moment, "moment", QuantityKind.Moment, "counter-clockwise", "clockwise",
         reaction => reaction.Moment, row => row.Moment, HoldsRotation);
 
     /// <summary>All three.</summary>

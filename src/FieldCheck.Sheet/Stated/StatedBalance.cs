@@ -7,4 +7,8 @@ namespace FieldCheck.Sheet.Stated;
 /// <param name="Source">Where they are stated; null where that is not told apart.</param>
 /// <param name="About">Label of the support that moments are taken about.</param>
 /// <param name="Balance">The sums.</param>
-public sealed record StatedBalance(StatedAgainst Against, string? Source, string About, ReactionBalance Balance);
+/// <param name="IsWithinBands">
+/// Whether the plus or minus of the beam explains every figure that does not agree, and there is such a figure.
+/// </param>
+public sealed record StatedBalance(
+    StatedAgainst Against, string? Source, string About, ReactionBalance Balance, bool IsWithinBands);

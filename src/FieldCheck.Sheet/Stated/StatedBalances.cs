@@ -40,7 +40,9 @@ internal static class StatedBalances
                 verticals,
                 Stated(figures, ReactionComponent.Moment, beam),
                 against.Response.Proof,
-                about.Support.Position));
+                about.Support.Position),
+            figures.All(figure => figure.Verdict is ReactionVerdict.Agrees or ReactionVerdict.WithinBand)
+                && figures.Any(figure => figure.Verdict == ReactionVerdict.WithinBand));
     }
 
     /// <summary>What is stated of every support that can give a component; null where one of them is missing.</summary>
@@ -57,7 +59,7 @@ internal static class StatedBalances
                 .. stated.Select(figure => new StatedForce(
                     beam.Supports[figure.Support].Support.Position,
                     figure.Stated,
-                    figure.HalfDigit,
+                    figure.AsWritten,
                     figure.Comparison!.Value.Allowed)),
             ]
             : null;

@@ -19,13 +19,8 @@ internal static class StatedBand
         ReactionBands? reaction = against.IsCase
             ? bands.ReactionOfCase(IndexOf(model.Cases.Select(one => one.Name), against.Name), figure.Support)
             : bands.Reaction(IndexOf(model.Combinations.Select(one => one.Name), against.Name), figure.Support);
-        return reaction?.Of(PartOf(figure.Component));
+        return reaction?.Of(figure.Component.Part);
     }
-
-    private static ReactionPart PartOf(ReactionComponent component) =>
-        component == ReactionComponent.Vertical ? ReactionPart.Vertical
-        : component == ReactionComponent.Horizontal ? ReactionPart.Horizontal
-        : ReactionPart.Moment;
 
     private static int IndexOf(IEnumerable<string> names, string name) => names.ToList().IndexOf(name);
 }

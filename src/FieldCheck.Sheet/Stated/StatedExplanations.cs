@@ -72,13 +72,8 @@ internal static class StatedExplanations
         };
     }
 
-    private static ReactionFigure FigureOf(StatedFigure figure)
-    {
-        ReactionPart part = figure.Component == ReactionComponent.Vertical ? ReactionPart.Vertical
-            : figure.Component == ReactionComponent.Horizontal ? ReactionPart.Horizontal
-            : ReactionPart.Moment;
-        return new ReactionFigure(figure.Support, part, figure.Stated, figure.HalfDigit);
-    }
+    private static ReactionFigure FigureOf(StatedFigure figure) =>
+        new(figure.Support, figure.Component.Part, figure.Stated, figure.HalfDigit);
 
     /// <summary>A case alone is answered without settlements.</summary>
     private static BeamModel WithoutImposed(BeamModel model) => model with

@@ -30,6 +30,12 @@ public sealed record StatedFigure
     /// <summary>Half a unit of the last digit written [N or N·m]; 0 for fractions and what was worked out.</summary>
     public required double HalfDigit { get; init; }
 
+    /// <summary>Plus or minus typed behind it [N or N·m]; 0 without.</summary>
+    public double PlusOrMinus { get; init; }
+
+    /// <summary>How far it may be off as it is written [N or N·m]: by what is typed behind it, by rounding at least.</summary>
+    public double AsWritten => Math.Max(HalfDigit, PlusOrMinus);
+
     /// <summary>The answer it is held against; null where it is not judged.</summary>
     public StatedAgainst? Against { get; init; }
 

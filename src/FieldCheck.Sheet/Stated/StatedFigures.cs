@@ -78,6 +78,7 @@ public sealed record StatedFigures(
                         Text = text,
                         Stated = read.Value,
                         HalfDigit = read.HalfDigit,
+                        PlusOrMinus = read.Spread ?? 0,
                     };
                 }
             }
@@ -94,7 +95,7 @@ public sealed record StatedFigures(
                 Comparison = ReactionComparison.Of(
                     figure.Stated,
                     figure.Component.Value(against.Response.Reactions[figure.Support]),
-                    StatedAllowance.Of(figure.Entry, figure.Component, figure.HalfDigit, against, beam),
+                    StatedAllowance.Of(figure.Entry, figure.Component, figure.AsWritten, against, beam),
                     StatedBand.Of(bands, figure, against, beam.Model)),
             },
             Reading<StatedAgainst>.Refused refused => figure with { Reason = refused.Text },

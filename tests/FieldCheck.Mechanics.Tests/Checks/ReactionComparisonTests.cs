@@ -156,7 +156,7 @@ public sealed class ReactionComparisonTests
         {
             double scale = Math.Pow(2, power);
             ReactionAllowance scaled = new(
-                allowance.HalfDigit * scale, allowance.Share, allowance.Size * scale, allowance.Whole * scale);
+                allowance.AsWritten * scale, allowance.Share, allowance.Size * scale, allowance.Whole * scale);
             ReactionComparison one = ReactionComparison.Of(stated, computed, allowance);
             ReactionComparison other = ReactionComparison.Of(stated * scale, computed * scale, scaled);
 

@@ -285,6 +285,38 @@ public sealed class CheckJsonTests
         }
     }
 
+    /// <summary>10 kN ± 10 % at 1 m ± 0.1 m of 4 m: A 9·2.9/4 to 11·3.1/4 kN, by the size alone 0.75, the place 0.25.</summary>
+    [Fact]
+    public void Bands_StandWithEveryCombination_AndWithWhatIsStated()
+    {
+        JsonNode answer = Answer(Simple with
+        {
+            Loads = [new() { Kind = "point", At = "1 m ± 0.1 m", Force = "10 kN ± 10 %" }],
+            Stated = [new() { Support = "A", Vertical = "8.4 kN ± 10 N" }],
+        });
+        JsonNode bands = answer["combinations"]![0]!["bands"]!;
+        JsonNode a = bands["reactions"]!.AsArray()
+            .Single(one => (string?)one!["support"] == "A" && (string?)one["component"] == "vertical")!;
+        JsonNode[] inputs = [.. a["inputs"]!.AsArray()!];
+        JsonNode stated = answer["stated"]![0]!;
+
+        Assert.Equal((6525, 8525), (Math.Round((double)a["low"]!, 6), Math.Round((double)a["high"]!, 6)));
+        Assert.Equal(("N", "exact"), ((string?)a["unit"], (string?)a["certainty"]));
+        Assert.Equal(["load[1].force", "load[1].at"], inputs.Select(one => (string?)one["key"]));
+        Assert.Equal(["10 %", "0.1 m"], inputs.Select(one => (string?)one["plus_or_minus"]));
+        Assert.Equal([-750, -250], inputs.Select(one => Math.Round((double)one["down"]!, 6)));
+        Assert.Equal([750, 250], inputs.Select(one => Math.Round((double)one["up"]!, 6)));
+        Assert.InRange((double)bands["extremes"]!["moment_Nm"]!["max_high"]!, 11_000 * 1.1 * 2.9 / 4, 8_780);
+        Assert.Null(bands["extremes"]!["deflection_m"]);
+        Assert.Equal(
+            ("within_band", "exact", 10.0),
+            ((string?)stated["verdict"], (string?)stated["band_certainty"], (double)stated["plus_or_minus"]!));
+        Assert.Equal(8525, (double)stated["band_high"]!, 1e-6);
+    }
+
+    [Fact]
+    public void NothingUncertain_NoBands() => Assert.Null(Answer(Simple)["combinations"]![0]!["bands"]);
+
     [Fact]
     public void FigureStatedForACase_StandsBesideThatCaseAlone()
     {

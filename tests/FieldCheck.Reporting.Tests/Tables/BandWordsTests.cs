@@ -41,7 +41,7 @@ public sealed class BandWordsTests
 
     [Fact]
     public void Aloud_OneFactALine() => Assert.Contains(
-        "How well it is known: 1 in at load 1 moves A by 0.00833 kips.",
+        "How well it is known: 10 % of load 1 moves A by 0.080 kips, then 2 in at the left end of load 2 by 0.00845 kips, then 1 in at load 1 by 0.00833 kips.",
         PlainText.Lines(Sheets.Run(Shelf), new CheckRequest("", [])));
 
     private static ImmutableArray<string> Known(BeamDocument document) =>

@@ -29,6 +29,29 @@ public sealed class StatedBandTests
         Assert.Equal(13_200 * 4.1 / 6, figure.Comparison!.Value.Band!.Value.High, 1e-6);
     }
 
+    /// <summary>A 8 kN; 2 % of it is 160 N. What is typed behind a figure stands in place of half its last digit, 50 N.</summary>
+    [Theory]
+    [InlineData("8.4 kN", 50 + 160, ReactionVerdict.High)]
+    [InlineData("8.4 kN ± 0.3 kN", 300 + 160, ReactionVerdict.Agrees)]
+    [InlineData("8.4 kN +- 5 %", 420 + 160, ReactionVerdict.Agrees)]
+    [InlineData("7.4 kN ± 300 N", 300 + 160, ReactionVerdict.Low)]
+    [InlineData("8.4 kN ± 1 N", 50 + 160, ReactionVerdict.High)]
+    public void PlusOrMinusOfTheFigureItself_Counts(string stated, double allowed, ReactionVerdict verdict)
+    {
+        StatedFigure figure = Stated(Beams.Simple, new() { Support = "A", Vertical = stated });
+
+        Assert.Equal(allowed, figure.Comparison!.Value.Allowed, 1e-9);
+        Assert.Equal(verdict, figure.Verdict);
+    }
+
+    [Fact]
+    public void PlusOrMinusOfTheFigureItself_WidensTheBand()
+    {
+        StatedFigure figure = Stated(Uncertain, new() { Support = "A", Vertical = "9.3 kN ± 0.3 kN" });
+
+        Assert.Equal(ReactionVerdict.WithinBand, figure.Verdict);
+    }
+
     [Fact]
     public void CaseAlone_HasItsOwnBand()
     {

@@ -38,6 +38,7 @@ public sealed class ScreenPictureTests
         ["influence-moment"] = "F4 i \"m 1.2\" Enter",
         ["working"] = "F5 PgDn",
         ["stated"] = "F6 10.3 Enter 14.6 Enter",
+        ["stated-within-band"] = "F6 10.3 Enter 14.9 Enter",
         ["stated-nothing"] = "F6",
         ["stated-typing"] = "F6 10.3 Enter -14.",
         ["stated-to-mend"] = "F6 10.3 Tab 2 Tab Tab Tab Tab Tab \"hire firm's sheet, rev B\" Enter 14.6kn/m Enter Up",
@@ -67,6 +68,8 @@ public sealed class ScreenPictureTests
         (BeamDocument document, BeamOrigin origin) = name switch
         {
             "example" => Example(),
+            "stated-within-band" => (
+                Beams.Trench with { Tolerance = new() { Load = "10 %" } }, new BeamOrigin("trench-bearer")),
             "fifty-loads" or "stated-many" => (Beams.FiftyLoads, new BeamOrigin("floor bay")),
             _ => (Beams.Trench, new BeamOrigin("trench-bearer")),
         };
