@@ -18,6 +18,8 @@ public sealed class ToleranceBands
     private readonly bool _addsUp;
     private readonly bool _areCorners;
     private readonly bool _isWhole;
+    private readonly ImmutableArray<Lazy<ImmutableArray<PeakBand>>> _peaks;
+    private readonly ImmutableArray<Lazy<ReactionBands>> _reactions;
 
     private ToleranceBands(
         ToleranceProblem problem,
@@ -31,6 +33,11 @@ public sealed class ToleranceBands
         _addsUp = addsUp;
         _areCorners = areCorners;
         _isWhole = isWhole;
+        int combinations = problem.Model.Combinations.Length;
+        _peaks = [.. Enumerable.Range(0, combinations).Select(index =>
+            new Lazy<ImmutableArray<PeakBand>>(() => FindPeaks(index)))];
+        _reactions = [.. Enumerable.Range(0, combinations * SupportCount).Select(index => new Lazy<ReactionBands>(
+            () => Reaction(new Loading(index / SupportCount), index % SupportCount)))];
     }
 
     /// <summary>What the bands can be at best.</summary>
@@ -39,6 +46,8 @@ public sealed class ToleranceBands
         : BandCertainty.Estimate;
 
     private SuperposedAnswers Typed => _beams[0].Answers;
+
+    private int SupportCount => _problem.Model.Supports.Length;
 
     /// <summary>Solves for what the bands are made of.</summary>
     /// <param name="problem">The beam and what is uncertain.</param>
@@ -58,15 +67,16 @@ public sealed class ToleranceBands
         [
             .. problem.Inputs.Select(input => addsUp && input is not InputSpread.OfBeam ? 0 : input.HalfWidth),
         ];
-        bool areCorners = halves.Count(half => half > 0) <= ToleranceCorners.MostForCorners;
+        bool areCorners = ToleranceCorners.AreFew(halves, problem.Model);
         bool isWhole = true;
         var beams = ImmutableArray.CreateBuilder<(ImmutableArray<double>, SuperposedAnswers)>();
         foreach (ImmutableArray<double> offsets in areCorners
             ? ToleranceCorners.Together(halves)
             : ToleranceCorners.Alone(halves))
         {
+            bool hasBands = addsUp && (areCorners || beams.Count == 0);
             SuperposedAnswers? answers = Altered(problem, offsets, addsUp) is BeamModel model
-                ? SuperposedAnswers.Solve(solver, model, addsUp ? problem.Inputs : [])
+                ? SuperposedAnswers.Solve(solver, model, hasBands ? problem.Inputs : [])
                 : null;
             isWhole &= answers is not null;
             if (answers is not null)
@@ -85,7 +95,8 @@ public sealed class ToleranceBands
     /// <summary>The bands of one support's reaction.</summary>
     /// <param name="combination">Index of the combination.</param>
     /// <param name="support">Index of the support.</param>
-    public ReactionBands Reaction(int combination, int support) => Reaction(new Loading(combination), support);
+    public ReactionBands Reaction(int combination, int support) =>
+        _reactions[combination * SupportCount + support].Value;
 
     /// <summary>The bands of one support's reaction to a case alone, factor 1, without imposed movements.</summary>
     /// <param name="loadCase">Index of the case; one that the beam has an answer for.</param>
@@ -110,19 +121,7 @@ public sealed class ToleranceBands
 
     /// <summary>Bands of the greatest and least moment, shear and, where stiffness is known, deflection.</summary>
     /// <param name="combination">Index of the combination.</param>
-    public ImmutableArray<PeakBand> Peaks(int combination)
-    {
-        ImmutableArray<(ImmutableArray<double> Offsets, ImmutableArray<PeakBand> Peaks)> all =
-            [.. _beams.Select(beam => (beam.Offsets, Peaks(new SuperposedBands(beam.Answers, new Loading(combination)))))];
-        return
-        [
-            .. all[0].Peaks.Select((first, i) => first with
-            {
-                Greatest = Joined([.. all.Select(one => (one.Offsets, one.Peaks[i].Greatest))]),
-                Least = Joined([.. all.Select(one => (one.Offsets, one.Peaks[i].Least))]),
-            }),
-        ];
-    }
+    public ImmutableArray<PeakBand> Peaks(int combination) => _peaks[combination].Value;
 
     /// <summary>What each input by itself does to a part of a reaction, the greatest first.</summary>
     /// <param name="combination">Index of the combination.</param>
@@ -146,8 +145,31 @@ public sealed class ToleranceBands
         return addsUp || isTyped || model is null ? model : LoadAlterations.Apply(model, problem.Inputs, offsets);
     }
 
-    private static ImmutableArray<PeakBand> Peaks(SuperposedBands bands)
+    private ImmutableArray<PeakBand> FindPeaks(int combination)
     {
+        ImmutableArray<PeakBand> typed = Peaks(Typed, combination);
+        ImmutableArray<PeakBand>[] corners =
+            _areCorners ? [typed, .. _beams.Skip(1).Select(beam => Peaks(beam.Answers, combination))] : [];
+        return
+        [
+            .. typed.Select((peak, i) => peak with
+            {
+                Greatest = _areCorners
+                    ? Around(corners.Select(one => one[i].Greatest))
+                    : Moved(peak.Greatest, beam => Extremes(beam, combination, peak.Curve).Max.Value),
+                Least = _areCorners
+                    ? Around(corners.Select(one => one[i].Least))
+                    : Moved(peak.Least, beam => Extremes(beam, combination, peak.Curve).Min.Value),
+            }),
+        ];
+    }
+
+    private static Extremes Extremes(SuperposedAnswers beam, int combination, Curve curve) =>
+        beam.Nominal.Combinations[combination].Response.ExtremesOf(curve);
+
+    private static ImmutableArray<PeakBand> Peaks(SuperposedAnswers beam, int combination)
+    {
+        SuperposedBands bands = new(beam, new Loading(combination));
         PeakBand moment = PeakSearch.Of(bands, Curve.Moment);
         PeakBand shear = PeakSearch.Of(bands, Curve.Shear);
         double size = Math.Max(Math.Abs(moment.Greatest.High), Math.Abs(moment.Least.Low));
@@ -161,31 +183,36 @@ public sealed class ToleranceBands
         Of(loading, Target.Of(support, ReactionPart.Vertical)),
         Of(loading, Target.Of(support, ReactionPart.Moment)));
 
-    private Band Of(Loading loading, Target target) => Joined(
-    [
-        .. _beams.Where(beam => target.IsReaction || target.Position <= beam.Answers.Model.Length)
-            .Select(beam => (beam.Offsets, new SuperposedBands(beam.Answers, loading).Of(target))),
-    ]);
+    /// <summary>Around all corners, loads at their worst at each; else moved by the effects of the inputs added up.</summary>
+    private Band Of(Loading loading, Target target) => _areCorners
+        ? Around(Reaching(target).Select(beam => new SuperposedBands(beam.Answers, loading).Of(target)))
+        : Moved(
+            new SuperposedBands(Typed, loading).Of(target),
+            beam => target.In(new SuperposedBands(beam, loading).Nominal),
+            target);
 
-    /// <summary>Around all corners; or, of inputs looked at one at a time, their effects added up.</summary>
-    private Band Joined(ImmutableArray<(ImmutableArray<double> Offsets, Band Band)> bands)
+    private Band Around(IEnumerable<Band> corners) =>
+        corners.Aggregate((one, other) => one.Around(other)).AtBest(Certainty);
+
+    /// <summary>A band of the beam as measured, moved by what each input alone does to a figure, added up.</summary>
+    private Band Moved(Band typed, Func<SuperposedAnswers, double> figure, Target? target = null)
     {
-        Band typed = bands[0].Band;
-        if (_areCorners)
-        {
-            return bands.Select(one => one.Band).Aggregate((one, other) => one.Around(other)).AtBest(Certainty);
-        }
-
+        double measured = figure(Typed);
         double down = 0;
         double up = 0;
-        foreach (var ofInput in bands.Skip(1).GroupBy(one => OnlyInput(one.Offsets), one => one.Band))
+        foreach (var ofInput in Reaching(target).Skip(1)
+            .GroupBy(beam => OnlyInput(beam.Offsets), beam => figure(beam.Answers) - measured))
         {
-            down += Math.Min(0, ofInput.Min(band => band.Low) - typed.Low);
-            up += Math.Max(0, ofInput.Max(band => band.High) - typed.High);
+            down += Math.Min(0, ofInput.Min());
+            up += Math.Max(0, ofInput.Max());
         }
 
         return typed.Widened(down, up).AtBest(Certainty);
     }
+
+    /// <summary>The beams that reach as far as a place; a shorter one has no figure there.</summary>
+    private IEnumerable<(ImmutableArray<double> Offsets, SuperposedAnswers Answers)> Reaching(Target? target) =>
+        _beams.Where(beam => target is not { IsReaction: false } at || at.Position <= beam.Answers.Model.Length);
 
     private static int OnlyInput(ImmutableArray<double> offsets) =>
         Enumerable.Range(0, offsets.Length).First(input => offsets[input] != 0);

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using FieldCheck.Mechanics.Model;
 
 namespace FieldCheck.Mechanics.Checks;
 
@@ -6,7 +7,20 @@ namespace FieldCheck.Mechanics.Checks;
 internal static class ToleranceCorners
 {
     /// <summary>Up to so many inputs every corner is taken: 64 of them.</summary>
-    internal const int MostForCorners = 6;
+    private const int MostForCorners = 6;
+
+    /// <summary>Of a large beam fewer, so that an answer comes before the next key: corners times spans and loads.</summary>
+    private const int MostWork = 1000;
+
+    /// <summary>Whether every corner is taken, and not only one input at a time.</summary>
+    /// <param name="halves">Half width of every input, in its own unit; zero for those that stay.</param>
+    /// <param name="model">The beam.</param>
+    internal static bool AreFew(ImmutableArray<double> halves, BeamModel model)
+    {
+        int moving = Moving(halves).Length;
+        int size = model.Spans.Length + model.Cases.Sum(one => one.Loads.Length);
+        return moving <= MostForCorners && (1 << moving) * size <= MostWork;
+    }
 
     /// <summary>The beam as measured, each input by itself at both ends, and every corner.</summary>
     /// <param name="halves">Half width of every input, in its own unit; zero for those that stay.</param>

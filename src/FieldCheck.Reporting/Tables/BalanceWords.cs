@@ -57,7 +57,7 @@ internal static class BalanceWords
         string place = words.Say(load.Position, QuantityKind.Length);
         string from = words.Say(load.From, QuantityKind.Length);
         string to = words.Say(load.To, QuantityKind.Length);
-        string range = from == to ? "" : $" (from {from} to {to}, as the figures are written)";
+        string range = from == to ? "" : $" (from {from} to {to}, as the figures are rounded)";
         double length = words.Beam.Model.Length;
         double edge = BeamPlaces.SamePlace * length;
         string off = load.To < -edge || load.From > length + edge ? ", off the beam," : "";

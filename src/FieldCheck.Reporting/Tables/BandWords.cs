@@ -16,6 +16,12 @@ internal sealed class BandWords(BuiltBeam beam, ToleranceBands bands, bool isSpo
     /// <summary>How many inputs are named for one reaction.</summary>
     private const int MostNamed = 3;
 
+    /// <summary>Uncertain cells times spans and loads: up to so many it is found anew at every key.</summary>
+    private const int MostAtEveryKey = 8000;
+
+    private const string TooMuch =
+        "too much is uncertain for this to be followed at every key: fieldcheck check FILE says it";
+
     private static readonly (string Word, string Meaning)[] Legend =
     [
         (Word(BandCertainty.Exact), "nothing can come out beyond"),
@@ -41,9 +47,19 @@ internal sealed class BandWords(BuiltBeam beam, ToleranceBands bands, bool isSpo
         return [.. lines, .. Meanings(lines), "of a peak this is said of the end farther out"];
     }
 
-    /// <summary>What matters most for every reaction; none where nothing is uncertain.</summary>
+    /// <summary>
+    /// For the form, where every key asks anew: what there is to say instead of it if it would take too long; else null.
+    /// </summary>
+    internal static string? TooMuchFor(Calculation calculation) =>
+        calculation is { Beam: BuiltBeam beam }
+            && beam.Uncertain.Length * (beam.Model.Spans.Length + beam.Loads.Length) > MostAtEveryKey
+            ? TooMuch
+            : null;
+
+    /// <summary>What matters most for every reaction, for the form; none where nothing is uncertain.</summary>
     internal static ImmutableArray<string> MattersMost(Calculation calculation) =>
-        For(calculation, isSpoken: false) is BandWords words
+        TooMuchFor(calculation) is string tooMuch ? [tooMuch]
+        : For(calculation, isSpoken: false) is BandWords words
             ?
             [
                 .. Enumerable.Range(0, words.CombinationCount)

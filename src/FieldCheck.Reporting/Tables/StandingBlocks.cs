@@ -27,6 +27,8 @@ internal static class StandingBlocks
     private const int MattersRank = 18;
     private const int KnownPeaksRank = 19;
     private const int NoteRank = 20;
+    private static readonly ImmutableArray<string> KnownHeading = ["HOW WELL IT IS KNOWN"];
+
     private const int OtherRows = 4;
     private const int HeaderAndCount = 2;
 
@@ -98,6 +100,11 @@ internal static class StandingBlocks
     /// <summary>How well it is known, where something is known only to plus or minus.</summary>
     private static IEnumerable<PanelBlock> Known(Calculation calculation, int combination, int width)
     {
+        if (BandWords.TooMuchFor(calculation) is string tooMuch)
+        {
+            return [Wrapped(KnownHeading, [tooMuch], KnownRank)];
+        }
+
         if (BandWords.For(calculation, isSpoken: false) is not BandWords words)
         {
             return [];
@@ -106,7 +113,7 @@ internal static class StandingBlocks
         ImmutableArray<string> reactions = words.Reactions(combination);
         return
         [
-            Wrapped(["HOW WELL IT IS KNOWN"], [.. reactions, .. BandWords.Meanings(reactions)], KnownRank),
+            Wrapped(KnownHeading, [.. reactions, .. BandWords.Meanings(reactions)], KnownRank),
             Wrapped([], words.Peaks(combination), KnownPeaksRank),
             Wrapped([], words.Matters(combination), MattersRank),
         ];

@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using FieldCheck.Reporting.Record;
+using FieldCheck.Reporting.Tables;
+using FieldCheck.Sheet;
 using FieldCheck.Sheet.Document;
 
 namespace FieldCheck.Reporting.Tests.Tables;
@@ -38,6 +40,42 @@ public sealed class BandWordsTests
 
     [Fact]
     public void NothingUncertain_NothingSaid() => Assert.Empty(Known(Sheets.Trench));
+
+    /// <summary>The panel beside the form, and all results.</summary>
+    [Fact]
+    public void Panel_HasItWhereThereIsRoom()
+    {
+        ImmutableArray<string> all = ResultsPanel.Lines(Sheets.Run(Shelf), 60, 1000);
+
+        Assert.Equal(
+            [
+                "HOW WELL IT IS KNOWN",
+                "  A vertical +0.847 to +1.056 kip, exact",
+                "  B vertical +0.772 to +0.930 kip, exact",
+                "  exact: nothing can come out beyond",
+                "  greatest moment +3.359 kip-ft to +4.235 kip-ft, exact",
+            ],
+            all.SkipWhile(line => line != "HOW WELL IT IS KNOWN").Take(5));
+        Assert.Contains("  10 % of load 1 moves A by 0.080 kip, then 2 in at the left", all);
+        Assert.DoesNotContain("HOW WELL IT IS KNOWN", ResultsPanel.Lines(Sheets.Run(Shelf), 60, 7));
+    }
+
+    /// <summary>The check takes its time; the form must answer every key.</summary>
+    [Fact]
+    public void Panel_SaysWhereItWouldTakeTooLong_AndTheCheckHasIt()
+    {
+        BeamDocument many = Shelf with
+        {
+            Loads = [.. Enumerable.Repeat(Shelf.Loads[0], 70)],
+            Stated = [new() { Support = "A", Vertical = "52 kip" }],
+        };
+        Calculation calculation = Sheets.Run(many);
+        const string said = "too much is uncertain for this to be followed at every key: fieldcheck check FILE says it";
+
+        Assert.Contains($"  {said}", ResultsPanel.Lines(calculation, 120, 1000));
+        Assert.Equal($"  {said}", StatedPanel.Lines(calculation, 120)[^1]);
+        Assert.Contains(Known(many), line => line.StartsWith("  10 % of load 1 moves A by", StringComparison.Ordinal));
+    }
 
     [Fact]
     public void Aloud_OneFactALine() => Assert.Contains(
