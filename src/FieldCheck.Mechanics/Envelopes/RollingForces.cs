@@ -120,7 +120,12 @@ internal sealed class RollingForces(TrainElement element, Curve curve)
                 double step = _train.LengthOf(i) / of.Length;
                 double from = Math.Max(0, (shares.From - start) / step);
                 double to = Math.Min(1, (shares.To - start) / step);
-                for (int side = 0; from <= to && side < (curve == Curve.Shear ? 2 : 1); side++)
+
+                // An axle that only comes to the end of the stretch is not over it: beyond, V may be another.
+                bool isOver = _train.IsPlace(i)
+                    ? start * of.Length > _train.Nearness && (1 - start) * of.Length > _train.Nearness && from < to
+                    : (to - from) * _train.LengthOf(i) > _train.Nearness;
+                for (int side = 0; isOver && side < (curve == Curve.Shear ? 2 : 1); side++)
                 {
                     if (curve == Curve.Shear && _train.StopOf(i, k) == (side == 0 ? 1 : -1))
                     {

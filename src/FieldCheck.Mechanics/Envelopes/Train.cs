@@ -68,6 +68,9 @@ internal sealed class Train
     /// <summary>How far it goes in it [m].</summary>
     internal double LengthOf(int interval) => _intervals[interval].Length;
 
+    /// <summary>Whether it is no way but one place, where an axle comes on just as another leaves.</summary>
+    internal bool IsPlace(int interval) => _intervals[interval].Only is not null;
+
     /// <summary>The element that an axle is in, or -1: it is off the beam.</summary>
     internal int ElementOf(int interval, int axle) => _elements[interval * Offsets.Length + axle];
 

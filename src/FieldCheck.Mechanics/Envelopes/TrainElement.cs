@@ -51,8 +51,8 @@ internal sealed class TrainElement(Train train, ForceInfluence influence, int el
     }
 
     /// <summary>
-    /// Lets the axles that pass the section act on it only while they are left of it. An axle that only comes to stand at
-    /// it counts on both sides, since V jumps there.
+    /// Lets the axles that pass the section act on it only while they are left of it. At an end of the beam one that only
+    /// comes to stand there counts on both sides, since V jumps there.
     /// </summary>
     private void Take(
         Curve curve, double position, double scale, int interval, Span<double> polynomial, ref RollingPeak peak)
@@ -60,11 +60,13 @@ internal sealed class TrainElement(Train train, ForceInfluence influence, int el
         double from = 0;
         double length = train.LengthOf(interval);
         int axles = curve == Curve.Axial ? 0 : train.Offsets.Length;
+        bool isEnd = position == 0 || position == influence.Nodes.Positions[^1];
+        double margin = isEnd ? -train.Nearness : train.Nearness;
         for (int k = 0; k < axles; k++)
         {
             double left = position - train.Offsets[k] - train.StartOf(interval);
             int stop = train.StopOf(interval, k);
-            if (IsInside(interval, k) && left > -train.Nearness && stop >= 0)
+            if (IsInside(interval, k) && left > margin && stop >= 0)
             {
                 _section.AddAxle(polynomial, curve, scale * train.Forces[k], left, length);
             }
@@ -73,7 +75,7 @@ internal sealed class TrainElement(Train train, ForceInfluence influence, int el
         for (int k = axles - 1; k >= 0; k--)
         {
             double left = position - train.Offsets[k] - train.StartOf(interval);
-            bool passes = left > -train.Nearness && left < length + train.Nearness;
+            bool passes = left > margin && left < length - margin;
             if (IsInside(interval, k) && passes && train.StopOf(interval, k) == 0)
             {
                 double share = Math.Clamp(left / length, 0, 1);

@@ -13,8 +13,8 @@ public sealed class RollingLawTests
 {
     private const double Near = 1e-9;
 
-    /// <summary>Deflections are sought by steps.</summary>
-    private const double NearStepped = 1e-6;
+    /// <summary>Deflections are sought by steps, and called an estimate.</summary>
+    private const double NearStepped = 1e-3;
 
     private static readonly BeamSolver Solver = new();
 
@@ -104,9 +104,20 @@ public sealed class RollingLawTests
                 {
                     GovernedExtreme peak = envelope.ExtremesOf(curve).Max;
                     BeamResponse answer = EnvelopeSearch.Respond(problem, peak.Situation, Solver)!;
-                    EnvelopeBand band = envelope.BandAt(curve, [peak.Position])[0];
+
+                    // Just beside an axle the peak may be a limit, which the very place does not show.
+                    double beside = 1e-10 * problem.Model.Length;
+                    double band = envelope
+                        .BandAt(
+                            curve,
+                            [
+                                peak.Position,
+                                Math.Max(0, peak.Position - beside),
+                                Math.Min(problem.Model.Length, peak.Position + beside),
+                            ])
+                        .Max(one => one.Max);
                     double size = Near * new Scale(problem.Model, answer).Of(curve);
-                    Law.Equal(peak.Value, Math.Max(band.Max, peak.Value - (1e4 * size)), size, $"{curve} in the band");
+                    Law.Equal(peak.Value, band, 10 * size, $"{curve} in the band");
                 }
             }
         },
