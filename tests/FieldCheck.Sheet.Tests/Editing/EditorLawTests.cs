@@ -29,12 +29,14 @@ public sealed class EditorLawTests
     [Fact]
     public void TextShown_TypedAgain_ChangesNothing() => Edits.Array[0, 30].Sample(edits =>
     {
-        FormSheet sheet = edits.Aggregate(FormSheet.Empty, Editor.Apply);
+        // Units first: "12/m" does not read among US units and stays as typed, but would be 12 kN/m once SI is shown.
+        FormSheet sheet = edits.OrderBy(edit => edit is not Edit.ShowUnits).Aggregate(FormSheet.Empty, Editor.Apply);
         foreach (FormPlace place in Cells(sheet))
         {
-            if (FormCells.TextOf(sheet.Document, place) is string text)
+            if (FormCells.TextOf(sheet.Document, place) is string text && !MayFillItsRow(sheet.Document, place))
             {
-                Assert.Equal(sheet.Document, Editor.Apply(sheet, new Edit.TypeCell(place, text)).Document);
+                BeamDocument typed = Editor.Apply(sheet, new Edit.TypeCell(place, text)).Document;
+                Assert.True(typed == sheet.Document, $"{place} '{text}'");
             }
         }
     });
@@ -98,4 +100,9 @@ public sealed class EditorLawTests
     private static ImmutableArray<FormColumn> Columns(FormBlock block) => block == FormBlock.Combinations
         ? [.. FormColumns.Of(block), .. Enumerable.Range(0, 4).Select(FormColumns.OfCase)]
         : FormColumns.Of(block);
+
+    /// <summary>A name that reads as factors fills a row without any, and a case it names may have come since.</summary>
+    private static bool MayFillItsRow(BeamDocument document, FormPlace place) =>
+        place is { Block: FormBlock.Combinations, Column: FormColumn.Name }
+        && document.Combinations[place.Row].Factors.Count == 0;
 }
