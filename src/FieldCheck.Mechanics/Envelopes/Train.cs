@@ -6,9 +6,16 @@ namespace FieldCheck.Mechanics.Envelopes;
 /// </summary>
 internal sealed class Train
 {
+    /// <summary>
+    /// How far from a section an axle is said to stand where V holds on one side of it only, as a share of beam and train
+    /// [–]: more than two places typed may differ by and be one, so that the place gives the value when it is typed.
+    /// </summary>
+    private const double Aside = 3e-9;
+
     private readonly List<Interval> _intervals = [];
     private readonly List<int> _elements = [];
     private readonly double _length;
+    private readonly double _extent;
 
     internal Train(EnvelopeProblem problem, int rolling, bool isReversed, BeamNodes nodes)
     {
@@ -28,7 +35,8 @@ internal sealed class Train
         Forces = [.. axles.Select(axle => (1 + load.Impact) * axle.Down)];
         _length = problem.Model.Length;
         double reach = Offsets.Length == 0 ? 0 : Math.Max(Math.Abs(Offsets[0]), Math.Abs(Offsets[^1]));
-        Nearness = 1e-12 * (_length + reach);
+        _extent = _length + reach;
+        Nearness = 1e-12 * _extent;
         Lay(nodes);
     }
 
@@ -104,8 +112,11 @@ internal sealed class Train
         }
 
         double at = StartOf(peak.Interval) + peak.Share * LengthOf(peak.Interval);
-        bool isBeside = peak.Lean != 0 && (jumpsBesideAxle || IsOnAnother(peak.Interval, at));
-        return new RollingPlace(Rolling, isBeside ? at + peak.Lean * Nearness : at, IsReversed);
+        double aside = peak.Lean == 0 ? 0
+            : IsOnAnother(peak.Interval, at) ? Nearness
+            : jumpsBesideAxle ? Aside * _extent
+            : 0;
+        return new RollingPlace(Rolling, at + peak.Lean * aside, IsReversed);
     }
 
     private bool IsOnAnother(int interval, double at)

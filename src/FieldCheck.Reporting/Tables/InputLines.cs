@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using FieldCheck.Mechanics.Envelopes;
 using FieldCheck.Mechanics.Model;
 using FieldCheck.Sheet;
 using FieldCheck.Sheet.Building;
@@ -107,10 +108,13 @@ internal sealed class InputLines
     private static string Pattern(PatternEntry row) =>
         $"pattern: loads of case {Typed(row.Case)} stand or do not stand bay by bay";
 
-    private static string Rolling(RollingEntry row)
+    private string Rolling(RollingEntry row, int index)
     {
+        RollingLoad read = _beam.Rolling[index];
+        string label = string.IsNullOrWhiteSpace(row.Label) ? read.Label : $"rolling load {read.Label}";
         string axles = string.Join("; ", row.Axles.Select(axle => $"{Typed(axle.Force)} at {Typed(axle.Offset)}"));
-        return $"rolling load {Typed(row.Label)}: axles {axles}{Cell(", impact", row.Impact)}";
+        return PlainAscii.Of($"{label} ({_beam.Model.Cases[read.Case].Name})")
+            + $": axles {axles}{Cell(", impact", row.Impact)}";
     }
 
     private string Combination(Combination combination)

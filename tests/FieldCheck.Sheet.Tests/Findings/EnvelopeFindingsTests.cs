@@ -1,5 +1,8 @@
+using System.Globalization;
 using FieldCheck.Mechanics.Envelopes;
 using FieldCheck.Mechanics.Model;
+using FieldCheck.Mechanics.Response;
+using FieldCheck.Mechanics.Solving;
 using FieldCheck.Sheet.Document;
 using FieldCheck.Sheet.Stated;
 using FieldCheck.Sheet.Tests.Building;
@@ -102,6 +105,42 @@ public sealed class EnvelopeFindingsTests
     }
 
     /// <summary>4 m and an overhang of 2 m; 3 kN at its tip pull A by 3 x 2 / 4 = 1.5 kN, times 1.2.</summary>
+    /// <summary>Statics: beside the support one axle is on it, the other 2 m off, and the beam takes 10 + 5 kN.</summary>
+    [Fact]
+    public void PlaceOfAnAxleBesideASupport_GivesTheShearWhenItIsTyped()
+    {
+        BeamDocument truck = Beams.Simple with
+        {
+            Spans = [new() { Length = "4 m" }],
+            Loads = [],
+            Rolling = [new()
+            {
+                Axles = [new() { Offset = "0 m", Force = "10 kN" }, new() { Offset = "2 m", Force = "10 kN" }],
+            }],
+        };
+        GovernedExtremes shear = CalculationTests.Run(truck).Envelopes[0].ExtremesOf(Curve.Shear);
+        foreach (GovernedExtreme peak in new[] { shear.Max, shear.Min })
+        {
+            double first = peak.Situation.Rolling!.Position;
+            double second = first + (peak.Situation.Rolling.IsReversed ? -2 : 2);
+            BeamDocument standing = truck with
+            {
+                Rolling = [],
+                Loads = [.. new[] { first, second }.Select(place => new LoadEntry
+                {
+                    Kind = "point",
+                    At = string.Create(CultureInfo.InvariantCulture, $"{place:F12} m"),
+                    Force = "10 kN",
+                })],
+            };
+            Extremes typed = ((BeamOutcome.Stands)CalculationTests.Run(standing).Outcome!)
+                .Combinations[0].Response.ExtremesOf(Curve.Shear);
+
+            Assert.Equal(15e3, Math.Abs(peak.Value), 1e-6);
+            Assert.Contains(new[] { typed.Max.Value, typed.Min.Value }, value => Math.Abs(value - peak.Value) < 1e-3);
+        }
+    }
+
     [Fact]
     public void RollingLoadOnTheOverhang_PullsTheFarSupport() => Assert.Equal(
         ["A must hold 1.80 kN down with Hoist at 6.00 m: is it tied?"],
