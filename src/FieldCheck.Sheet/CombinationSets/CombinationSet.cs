@@ -43,15 +43,6 @@ public sealed record CombinationSet
     /// <summary>What to know before it is used; empty where nothing is written.</summary>
     public string Notes => (_document.Notes ?? "").Trim();
 
-    /// <summary>Where its rows and values come from, each once, with whether they were read there.</summary>
-    public ImmutableArray<string> Sources =>
-    [
-        .. _document.Combinations.Select(row => SourceOf(row.Source, row.Status))
-            .Concat(_psi.Select(row => SourceOf(row.Source, row.Status)))
-            .Where(source => source.Length > 0)
-            .Distinct(),
-    ];
-
     /// <summary>The rows for a beam: those that its cases give something to, each once.</summary>
     /// <param name="beam">The beam as typed; its loads, own weight and rolling loads say which cases there are.</param>
     public CombinationSetRows For(BeamDocument beam)
@@ -66,7 +57,14 @@ public sealed record CombinationSet
         ];
         return new CombinationSetRows(
             rows,
-            [.. cases.Where(name => !rows.Any(row => row.Entry.Factors.Any(factor => factor.Name == name)))]);
+            [.. cases.Where(name => !rows.Any(row => row.Entry.Factors.Any(factor => factor.Name == name)))],
+            [
+                .. rows.Select(row => SourceOf(row.Source, row.Status))
+                    .Concat(_psi.Where(row => cases.Contains(row.Case!, StringComparer.Ordinal))
+                        .Select(row => SourceOf(row.Source, row.Status)))
+                    .Where(source => source.Length > 0)
+                    .Distinct(),
+            ]);
     }
 
     /// <summary>The sets of one file: one for each kind of use that it gives a case's psi for.</summary>

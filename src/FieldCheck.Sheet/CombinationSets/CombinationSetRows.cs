@@ -7,7 +7,9 @@ namespace FieldCheck.Sheet.CombinationSets;
 /// <summary>What a set of combinations comes to for one beam.</summary>
 /// <param name="Rows">Its rows, in the order of the set; empty where it has none for the beam's cases.</param>
 /// <param name="LeftOut">Cases with loads that stand in none of the rows.</param>
-public sealed record CombinationSetRows(ImmutableArray<CombinationSetRow> Rows, ImmutableArray<string> LeftOut)
+/// <param name="Sources">Where the rows and the values in them come from, each once, with whether they were read there.</param>
+public sealed record CombinationSetRows(
+    ImmutableArray<CombinationSetRow> Rows, ImmutableArray<string> LeftOut, ImmutableArray<string> Sources)
 {
     /// <summary>The combinations of a beam with these after them; one that stands already is not added again.</summary>
     /// <param name="standing">The combinations as they stand.</param>

@@ -61,7 +61,7 @@ internal static class SetListPicture
             yield return $"In none of them: {string.Join(", ", rows.LeftOut)}.";
         }
 
-        foreach (string source in set.Sources)
+        foreach (string source in rows.Sources)
         {
             yield return $"Source: {source}";
         }

@@ -71,10 +71,21 @@ public sealed class CombinationSetTests
             "1.35 dead + 1.5 wind + 1.05 live",
             "1.35 dead + 1.5 live",
             "1.35 dead + 1.5 wind",
+            "dead + 1.5 live + 0.9 wind",
+            "dead + 1.5 wind + 1.05 live",
             "dead + 1.5 live",
             "dead + 1.5 wind",
         ],
         Names("en-1990-strength-6-10", "dead", "live", "wind"));
+
+    [Fact]
+    public void Sources_AreThoseOfTheRowsForTheBeam() => Assert.Equal(
+        ["ASCE 7-16 2.4.1; read in the source"], Rows("asce-7-16-allowable-stress", "dead", "live").Sources);
+
+    [Fact]
+    public void SourcesOfPsi_AreThoseOfTheCasesOfTheBeam() => Assert.Equal(
+        ["EN 1990 Table A1.1, categories A and B, recommended; from memory: confirm against the standard"],
+        Rows("en-1990-strength-6-10", "dead", "live").Sources.Where(source => source.Contains("A1.1")));
 
     [Fact]
     public void Strength610ab_TakesXiOffThePermanentLoad() => Assert.Equal(
@@ -177,10 +188,12 @@ public sealed class CombinationSetTests
     [Fact]
     public void EveryShippedRow_NamesItsSourceAndWhetherItWasReadThere()
     {
+        BeamDocument beam = Beam("dead", "live", "roof_live", "snow", "rain", "wind", "earthquake");
         Assert.All(CombinationLibrary.BuiltIn(), set =>
         {
             Assert.NotEmpty(set.Notes);
-            Assert.All(set.Sources, source => Assert.Matches(@"^(ASCE 7-16|EN 1990) .+; (read in|from memory).+$", source));
+            Assert.NotEmpty(set.For(beam).Sources);
+            Assert.All(set.For(beam).Sources, source => Assert.Matches(@"^(ASCE 7-16|EN 1990) .+; (read in|from memory).+$", source));
         });
         Assert.Equal(11, CombinationLibrary.BuiltIn().Length);
     }
