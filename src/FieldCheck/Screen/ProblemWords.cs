@@ -13,7 +13,9 @@ internal static class ProblemWords
     internal static string InShort(Calculation calculation)
     {
         ImmutableArray<(FormPlace? Place, Problem Problem)> problems = CellProblems.Of(calculation);
-        int bad = problems.Count(found => !CellProblems.IsMissing(calculation, found.Place));
+        int bad = problems.Where(found => !CellProblems.IsMissing(calculation, found.Place))
+            .DistinctBy(found => found.Place as object ?? found.Problem.Key)
+            .Count();
         if (bad > 0)
         {
             return $"{FormWords.Count(bad, "cell")} to mend";
