@@ -119,7 +119,8 @@ public sealed class RollingLawTests
                                 Math.Min(problem.Model.Length, peak.Position + beside),
                             ])
                         .Max(one => one.Max);
-                    double size = Near * new Scale(problem.Model, answer).Of(curve);
+                    double size = Near
+                        * (new Scale(problem.Model, answer).Of(curve) + Math.Abs(envelope.ExtremesOf(curve).Min.Value));
                     Law.Equal(peak.Value, band, 10 * size, $"{curve} in the band");
                 }
             }
