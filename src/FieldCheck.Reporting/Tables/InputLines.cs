@@ -119,13 +119,18 @@ internal sealed class InputLines
 
     private string Combination(Combination combination)
     {
-        IEnumerable<string> terms = _beam.Model.Cases
+        string sum = string.Concat(_beam.Model.Cases
             .Zip(combination.Factors)
             .Where(pair => pair.Second != 0)
-            .Select(pair => $"{Figure(pair.Second)} {PlainAscii.Of(pair.First.Name)}");
-        string sum = string.Join(" + ", terms);
+            .Select((pair, index) => Term(pair.Second, pair.First.Name, index == 0)));
         return $"combination {PlainAscii.Of(combination.Name)} ({BasisWords.Of(combination.Basis)}): "
             + (sum.Length == 0 ? "no loads" : sum);
+    }
+
+    private string Term(double factor, string name, bool isFirst)
+    {
+        string sign = isFirst ? "" : factor < 0 ? " - " : " + ";
+        return $"{sign}{Figure(isFirst ? factor : Math.Abs(factor))} {PlainAscii.Of(name)}";
     }
 
     private string Figure(double factor) => _words.Number(factor, QuantityKind.Number);

@@ -107,7 +107,11 @@ internal static class CaseWords
     };
 
     private static string? Sum(CombinationEntry row) => row.Factors.Count == 0 ? null
-        : string.Join(" + ", row.Factors.Select(factor => $"{factor.Text} {factor.Name}"));
+        : string.Concat(row.Factors.Select((factor, index) => Term(factor, index == 0)));
+
+    private static string Term(NamedFigure factor, bool isFirst) => isFirst ? $"{factor.Text} {factor.Name}"
+        : factor.Text is ['-' or '−', .. string size] ? $" - {size.TrimStart()} {factor.Name}"
+        : $" + {factor.Text} {factor.Name}";
 
     private static string? Axles(RollingEntry row, DisplayUnits units)
     {

@@ -66,6 +66,29 @@ public sealed class CheckTextTests
         Assert.Contains("  A support that only pushes cannot pull. A downward reaction here means that", lines);
     }
 
+    /// <summary>A factor below nil is taken away, not added with a sign of its own.</summary>
+    [Theory]
+    [InlineData("1", "-0.6", "1.00 dead - 0.60 wind")]
+    [InlineData("-1", "0.6", "-1.00 dead + 0.60 wind")]
+    [InlineData("0", "-0.6", "-0.60 wind")]
+    public void FactorBelowNil_IsTakenAway(string dead, string wind, string sum)
+    {
+        BeamDocument beam = Sheets.Overhang with
+        {
+            Loads =
+            [
+                new LoadEntry { Kind = "distributed", Intensity = "3 kN/m", Case = "dead" },
+                new LoadEntry { Kind = "distributed", Intensity = "1 kN/m", Case = "wind" },
+            ],
+            Combinations =
+            [
+                new CombinationEntry { Name = "lifted", Factors = [new("dead", dead), new("wind", wind)] },
+            ],
+        };
+
+        Assert.Contains($"  combination lifted (service): {sum}", Lines(beam));
+    }
+
     [Fact]
     public void ASupportSaidToHoldDown_IsHELD()
     {
