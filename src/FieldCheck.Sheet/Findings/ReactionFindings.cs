@@ -55,7 +55,8 @@ internal sealed class ReactionFindings(
             return null;
         }
 
-        string size = beam.Display.Say(Pull(reaction), QuantityKind.Force);
+        string least = worst is { AreEnds: false } ? "at least " : "";
+        string size = least + beam.Display.Say(Pull(reaction), QuantityKind.Force);
         string way = reaction.Normal is null ? "down" : "along the normal of its surface";
         return named.ActsAsWritten
             ? new Message(

@@ -48,6 +48,67 @@ public sealed class EnvelopeFindingsTests
         Assert.Equal(CheckStatus.DoesNotHold, calculation.Status);
     }
 
+    /// <summary>
+    /// Two supports lift off, and the pull that the linear sums would pick is not the greatest: the remark and the envelope
+    /// say the same all the same.
+    /// </summary>
+    [Fact]
+    public void PullWhereSupportsLetGo_IsThatOfTheEnvelope()
+    {
+        Calculation calculation = CalculationTests.Run(Lifting([6, 3, 5, 2]));
+
+        double least = Assert.Single(calculation.Envelopes).Reactions[3].Vertical.Min.Value;
+        Assert.InRange(least, -2200, -2100);
+        string size = (-least / 1000).ToString("0.00", CultureInfo.InvariantCulture);
+        Assert.Contains(Texts(calculation, "uplift"), text => text.StartsWith($"D must hold {size} kN down", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void PullOfALargeBeamWhereSupportsLetGo_IsSaidToBeAtLeastThat()
+    {
+        string[] texts = [.. Texts(CalculationTests.Run(Lifting([6, 3, 5, 2, 6, 3, 5, 2, 6, 3, 5, 2])), "uplift")];
+
+        Assert.NotEmpty(texts);
+        Assert.All(texts, text => Assert.Contains(" must hold at least ", text, StringComparison.Ordinal));
+    }
+
+    /// <summary>Live load of 7 kN/m bay by bay and two axles; the supports between the first and the last two only push.</summary>
+    private static BeamDocument Lifting(int[] lengths) => new()
+    {
+        Spans = [.. lengths.Select(length => new SpanEntry { Length = $"{length} m" })],
+        Supports =
+        [
+            .. Enumerable.Range(0, lengths.Length + 1).Select(joint => new SupportEntry
+            {
+                Kind = joint == 0 ? "pin" : "roller",
+                Joint = $"{joint}",
+                Acts = joint > 0 && joint < lengths.Length - 1 ? "up" : null,
+            }),
+        ],
+        Loads =
+        [
+            new() { Kind = "distributed", Intensity = "0.5 kN/m", Case = "dead" },
+            .. lengths.Select((_, bay) => new LoadEntry
+            {
+                Kind = "distributed",
+                From = $"joint {bay}",
+                To = $"joint {bay + 1}",
+                Intensity = (bay % 4) switch { 1 => "8 kN/m", 2 => "6 kN/m", _ => "7 kN/m" },
+                Case = "live",
+            }),
+        ],
+        Patterns = [new() { Case = "live" }],
+        Rolling =
+        [
+            new()
+            {
+                Label = "t",
+                Case = "live",
+                Axles = [new() { Offset = "0 m", Force = "5 kN" }, new() { Offset = "1.5 m", Force = "8 kN" }],
+            },
+        ],
+    };
+
     [Fact]
     public void TheWorstOfAllCombinationsAndPatterns_IsNamed() => Assert.Equal(
         [
