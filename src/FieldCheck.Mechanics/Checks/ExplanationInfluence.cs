@@ -41,7 +41,7 @@ internal sealed class ExplanationInfluence
         ];
         _touching = new bool[stated.Model.Supports.Length];
         Array.Fill(_touching, true);
-        _nodes = [.. InfluenceTable.NodesOf(stated.Model)];
+        _nodes = [.. stated.Model.NodePositions()];
         _known = new double[]?[UnitLoads.Parts.Length * (_nodes.Length - 1)];
     }
 

@@ -32,15 +32,6 @@ internal sealed class InfluenceTable
 
     private int RowCount => 3 * _model.Supports.Length + StatesAnElement * ElementCount;
 
-    /// <summary>Where elements meet: joints, supports and hinges [m].</summary>
-    internal static ImmutableArray<double> NodesOf(BeamModel model) =>
-    [
-        .. model.JointPositions.Concat(model.Supports.Select(support => support.Position))
-            .Concat(model.Hinges)
-            .Distinct()
-            .Order(),
-    ];
-
     /// <summary>The elements that some moving load may touch.</summary>
     internal static ImmutableArray<int> Touched(ImmutableArray<double> nodes, IEnumerable<LoadBox> boxes)
     {

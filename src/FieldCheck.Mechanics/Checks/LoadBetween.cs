@@ -14,7 +14,7 @@ internal sealed class LoadBetween
     internal LoadBetween(SuperposedBands bands)
     {
         BeamModel model = bands.Model;
-        SortedSet<double> places = [.. InfluenceTable.NodesOf(model)];
+        SortedSet<double> places = [.. model.NodePositions()];
         for (int c = 0; c < model.Cases.Length; c++)
         {
             double factor = bands.Factors[c] * bands.GreatestScale;

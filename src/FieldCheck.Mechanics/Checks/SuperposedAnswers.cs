@@ -57,7 +57,7 @@ internal sealed class SuperposedAnswers
             return true;
         }
 
-        ImmutableArray<double> nodes = InfluenceTable.NodesOf(Model);
+        ImmutableArray<double> nodes = Model.NodePositions();
         ImmutableArray<int> touched = InfluenceTable.Touched(nodes, Boxes);
         ImmutableArray<LoadCase> units =
             [.. touched.SelectMany(e => UnitLoads.On(nodes[e], nodes[e + 1] - nodes[e]))];

@@ -11,13 +11,7 @@ internal sealed class BeamNodes
 
     internal BeamNodes(BeamModel model)
     {
-        _positions =
-        [
-            .. model.JointPositions.Concat(model.Supports.Select(support => support.Position))
-                .Concat(model.Hinges)
-                .Distinct()
-                .Order(),
-        ];
+        _positions = [.. model.NodePositions()];
         _spans = new Span[ElementCount];
         int span = 0;
         for (int i = 0; i < ElementCount; i++)

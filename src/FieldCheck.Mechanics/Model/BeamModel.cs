@@ -37,6 +37,12 @@ public sealed record BeamModel(
     /// <summary>Length of the beam [m].</summary>
     public double Length => JointPositions[^1];
 
+    /// <summary>Where the elements of the beam meet, left to right, none twice [m]: joints, supports and hinges.</summary>
+    internal ImmutableArray<double> NodePositions() =>
+    [
+        .. JointPositions.Concat(Supports.Select(support => support.Position)).Concat(Hinges).Distinct().Order(),
+    ];
+
     private static ImmutableArray<double> Joints(ImmutableArray<Span> spans)
     {
         ImmutableArray<double>.Builder joints = ImmutableArray.CreateBuilder<double>(spans.Length + 1);

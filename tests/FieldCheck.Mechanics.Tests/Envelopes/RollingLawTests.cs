@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using CsCheck;
 using FieldCheck.Mechanics.Envelopes;
@@ -185,13 +186,7 @@ public sealed class RollingLawTests
 
     private static double ShortestStretch(BeamModel model)
     {
-        double[] nodes =
-        [
-            .. model.JointPositions.Concat(model.Supports.Select(support => support.Position))
-                .Concat(model.Hinges)
-                .Distinct()
-                .Order(),
-        ];
+        ImmutableArray<double> nodes = model.NodePositions();
         return nodes.Skip(1).Zip(nodes, (right, left) => right - left).Min();
     }
 
