@@ -115,7 +115,7 @@ public sealed record Calculation
             [
                 .. outcome is BeamOutcome.Stands stands
                     ? new ReactionFindings(
-                        beam, stands.Combinations, beam.Varies ? WorstReactions.Of(beam, solver) : null).All()
+                        beam, stands.Combinations, beam.Varies ? WorstReactions.Of(beam, envelopes, solver) : null).All()
                     : [],
                 .. BeamFindings.OfOutcome(beam, outcome),
                 .. BeamFindings.OfLoads(beam),

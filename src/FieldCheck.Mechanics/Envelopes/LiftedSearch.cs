@@ -108,7 +108,7 @@ internal sealed class LiftedSearch
 
     private void Roll(Situation[] patterns)
     {
-        foreach (Situation pattern in Distinct(patterns).Take(MostRolledPatterns))
+        foreach (Situation pattern in patterns.Select(one => one with { Rolling = null }).Distinct().Take(MostRolledPatterns))
         {
             foreach (Train train in _trains)
             {
@@ -119,12 +119,6 @@ internal sealed class LiftedSearch
             }
         }
     }
-
-    private static IEnumerable<Situation> Distinct(Situation[] patterns) => patterns.DistinctBy(one => string.Join(
-        ';',
-        one.Patterns.Select(loaded => loaded is null
-            ? ""
-            : $"{string.Join(',', loaded.Bays)}{loaded.OnLeftOverhang}{loaded.OnRightOverhang}")));
 
     /// <summary>Goes on where the best of each figure was found.</summary>
     private void Polish()

@@ -9,4 +9,15 @@ namespace FieldCheck.Mechanics.Envelopes;
 /// are left out, so that what is named is what matters.
 /// </param>
 /// <param name="Rolling">The rolling load on the beam and its place; null: none.</param>
-public sealed record Situation(int Combination, ImmutableArray<LoadedBays?> Patterns, RollingPlace? Rolling);
+public sealed record Situation(int Combination, ImmutableArray<LoadedBays?> Patterns, RollingPlace? Rolling)
+{
+    /// <summary>Whether the same happens: a list compares by what it is, not by what it holds.</summary>
+    /// <param name="other">Another situation.</param>
+    public bool Equals(Situation? other) => other is not null
+        && Combination == other.Combination
+        && Rolling == other.Rolling
+        && Patterns.SequenceEqual(other.Patterns);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => Patterns.Aggregate(HashCode.Combine(Combination, Rolling), HashCode.Combine);
+}

@@ -12,8 +12,8 @@ namespace FieldCheck.Sheet.Findings;
 /// key.
 /// </summary>
 /// <remarks>
-/// These are the ends of the envelope. On a larger beam with a support that may let go they are the situations that would be the
-/// ends could all be pulled, solved again on what touches: trying all others takes far longer.
+/// These are the ends of the envelope. On a larger beam with a support that may let go they are the situations that
+/// would be the ends could all be pulled, solved again on what touches: trying all others takes far longer.
 /// </remarks>
 /// <param name="Answers">Each situation once, with its answer; null where the beam tips in it, or has none.</param>
 /// <param name="AreEnds">False: another situation may pull more than these do.</param>
@@ -21,31 +21,35 @@ internal sealed record WorstReactions(
     ImmutableArray<(Situation Situation, BeamResponse? Response)> Answers, bool AreEnds)
 {
     /// <summary>
-    /// Up to so many supports times combinations the envelope is found, where a support may let go: some hundredths of a
-    /// second at most.
+    /// Up to so many supports times combinations the envelope is found where a support may let go: some hundredths of
+    /// a second at most.
     /// </summary>
     private const int MostSearched = 10;
 
     /// <summary>Finds them.</summary>
     /// <param name="beam">The beam; it stands under every combination.</param>
+    /// <param name="envelopes">Its envelopes; not asked for where that would take long.</param>
     /// <param name="solver">The solver to use.</param>
-    internal static WorstReactions Of(BuiltBeam beam, BeamSolver solver)
+    internal static WorstReactions Of(BuiltBeam beam, Lazy<ImmutableArray<Envelope>> envelopes, BeamSolver solver)
     {
         EnvelopeProblem problem = beam.Situations;
         BeamModel model = beam.Model;
         bool mayLetGo = model.Supports.Any(support => support.Action != SupportAction.Both);
         bool areEnds = !mayLetGo || model.Supports.Length * model.Combinations.Length <= MostSearched;
-        ImmutableArray<Envelope> envelopes =
-            EnvelopeSearch.Find(areEnds ? problem : problem with { Model = ActingBothWays(model) }, solver);
+        ImmutableArray<Envelope> found =
+            areEnds ? envelopes.Value : EnvelopeSearch.Find(problem with { Model = ActingBothWays(model) }, solver);
         IEnumerable<Situation> ends =
-            from envelope in envelopes
+            from envelope in found
             from reaction in envelope.Reactions
             from governed in new[] { reaction.Vertical.Min, reaction.Vertical.Max }
             where mayLetGo || governed.Value < 0
             select governed.Situation;
-        IEnumerable<Situation> tipping = envelopes.SelectMany(envelope => envelope.WithoutAnswer.Take(1));
+        IEnumerable<Situation> tipping = found.SelectMany(envelope => envelope.WithoutAnswer.Take(1));
         return new WorstReactions(
-            [.. ends.Concat(tipping).DistinctBy(KeyOf).Select(one => (one, EnvelopeSearch.Respond(problem, one, solver)))],
+            [
+                .. ends.Concat(tipping).Distinct()
+                    .Select(one => (one, EnvelopeSearch.Respond(problem, one, solver))),
+            ],
             areEnds);
     }
 
@@ -53,13 +57,4 @@ internal sealed record WorstReactions(
     {
         Supports = [.. model.Supports.Select(support => support with { Action = SupportAction.Both })],
     };
-
-    /// <summary>Patterns are lists, which compare by what they are and not by what they hold.</summary>
-    private static string KeyOf(Situation situation) => string.Join(
-        ';',
-        situation.Patterns
-            .Select(loaded => loaded is null
-                ? ""
-                : $"{string.Join(',', loaded.Bays)} {loaded.OnLeftOverhang} {loaded.OnRightOverhang}")
-            .Prepend($"{situation.Combination} {situation.Rolling}"));
 }
