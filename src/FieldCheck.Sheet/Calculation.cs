@@ -9,6 +9,7 @@ using FieldCheck.Sheet.Document;
 using FieldCheck.Sheet.Findings;
 using FieldCheck.Sheet.Reading;
 using FieldCheck.Sheet.Stated;
+using FieldCheck.Sheet.Strength;
 
 namespace FieldCheck.Sheet;
 
@@ -55,6 +56,9 @@ public sealed record Calculation
     /// </summary>
     /// <remarks>Found when first asked for.</remarks>
     public ImmutableArray<Envelope> Envelopes => EnvelopesToFind?.Value ?? [];
+
+    /// <summary>What the sections, seats and deflections are held against.</summary>
+    public BeamChecks Checks { get; init; } = BeamChecks.None;
 
     /// <summary>What must be said beside the figures: notes, cautions and faults.</summary>
     public required ImmutableArray<Message> Messages { get; init; }

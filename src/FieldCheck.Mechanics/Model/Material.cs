@@ -1,6 +1,8 @@
+using System.Collections.Immutable;
+
 namespace FieldCheck.Mechanics.Model;
 
-/// <summary>Figures of a material that stiffness and weight need; null where one is not known.</summary>
+/// <summary>Figures of a material; null where one is not known.</summary>
 public sealed record Material
 {
     /// <summary>Modulus of elasticity [N/m²]; greater than zero.</summary>
@@ -14,4 +16,19 @@ public sealed record Material
 
     /// <summary>Yield stress [N/m²]; greater than zero.</summary>
     public double? Yield { get; init; }
+
+    /// <summary>What its stresses are held against under service combinations: all safety is inside.</summary>
+    public Strengths? Allowable { get; init; }
+
+    /// <summary>What its stresses are held against under factored combinations: all factors are inside.</summary>
+    public Strengths? Design { get; init; }
+
+    /// <summary>Strengths of timber before the factors of its rules; null for other materials.</summary>
+    public TimberStrengths? Timber { get; init; }
+
+    /// <summary>Factors on the strengths of timber that were chosen for this beam.</summary>
+    public ImmutableArray<StrengthFactor> Factors { get; init; } = [];
+
+    /// <summary>Share by which a lasting deflection grows in time [–]; zero or greater.</summary>
+    public double? Creep { get; init; }
 }

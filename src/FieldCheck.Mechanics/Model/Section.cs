@@ -25,6 +25,27 @@ public sealed record Section
     /// <summary>Weight of the stick per length [N/m]; zero or greater.</summary>
     public double? WeightPerLength { get; init; }
 
+    /// <summary>Section modulus, plastic [m³]; greater than zero.</summary>
+    public double? PlasticModulus { get; init; }
+
+    /// <summary>Shear force over the greatest shear stress, I·t/Q at the place of it [m²]; greater than zero.</summary>
+    public double? PeakShearArea { get; init; }
+
+    /// <summary>Second moment of area about the other axis, in which it bends sideways [m⁴]; greater than zero.</summary>
+    public double? LateralInertia { get; init; }
+
+    /// <summary>Torsion constant J [m⁴]; greater than zero.</summary>
+    public double? TorsionConstant { get; init; }
+
+    /// <summary>Warping constant [m⁶]; zero or greater.</summary>
+    public double? WarpingConstant { get; init; }
+
+    /// <summary>Its plates; null where it is given by figures alone.</summary>
+    public SectionShape? Shape { get; init; }
+
+    /// <summary>True: bent about its weak axis, as laid flat.</summary>
+    public bool IsFlat { get; init; }
+
     /// <summary>A solid rectangle.</summary>
     /// <param name="width">Across the load [m]; greater than zero.</param>
     /// <param name="depth">In the direction of the load [m]; greater than zero.</param>

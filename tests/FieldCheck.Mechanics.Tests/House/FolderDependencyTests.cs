@@ -15,6 +15,7 @@ public sealed class FolderDependencyTests
         ["Solving"] = ["Model", "Response"],
         ["HandMethods"] = ["Model"],
         ["Envelopes"] = ["Model", "Response", "Solving"],
+        ["Strength"] = ["Model", "Response", "Solving", "Envelopes"],
         ["Checks"] = ["Model", "Response", "Solving", "HandMethods", "Envelopes"],
     };
 

@@ -1,0 +1,68 @@
+namespace FieldCheck.Mechanics.Strength;
+
+/// <summary>What one number of a check is.</summary>
+public enum CheckSymbol
+{
+    /// <summary>Greatest moment M.</summary>
+    Moment,
+
+    /// <summary>Greatest shear V.</summary>
+    Shear,
+
+    /// <summary>Force along the beam N.</summary>
+    Axial,
+
+    /// <summary>Reaction R.</summary>
+    Reaction,
+
+    /// <summary>Elastic section modulus S.</summary>
+    SectionModulus,
+
+    /// <summary>Plastic section modulus Z.</summary>
+    PlasticModulus,
+
+    /// <summary>Area A.</summary>
+    Area,
+
+    /// <summary>Shear force over the greatest shear stress, I·t/Q.</summary>
+    PeakShearArea,
+
+    /// <summary>Yield stress.</summary>
+    Yield,
+
+    /// <summary>Stress given with the material.</summary>
+    GivenStress,
+
+    /// <summary>Length of the bearing.</summary>
+    BearingLength,
+
+    /// <summary>Width of the bearing.</summary>
+    BearingWidth,
+
+    /// <summary>Length of bearing that would be enough.</summary>
+    NeededBearingLength,
+
+    /// <summary>Area of the pad.</summary>
+    PadArea,
+
+    /// <summary>Length of the bay or overhang.</summary>
+    BayLength,
+
+    /// <summary>Length over deflection.</summary>
+    Ratio,
+
+    /// <summary>Deflection at once.</summary>
+    InstantDeflection,
+
+    /// <summary>What lasting loads add in time.</summary>
+    CreepDeflection,
+
+    /// <summary>Unbraced length.</summary>
+    UnbracedLength,
+
+    /// <summary>Safety factor Ω of AISC 360.</summary>
+    SafetyFactor,
+
+    /// <summary>Resistance factor φ of AISC 360.</summary>
+    ResistanceFactor,
+}

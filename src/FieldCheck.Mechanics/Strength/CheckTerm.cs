@@ -1,0 +1,7 @@
+namespace FieldCheck.Mechanics.Strength;
+
+/// <summary>One number on the way to a limit or a demand, for whoever follows the check.</summary>
+/// <param name="Symbol">What it is.</param>
+/// <param name="Value">Its value, in the SI unit of <paramref name="Unit"/> [N/m², N, N·m, m, m², m³, m⁴ or –].</param>
+/// <param name="Unit">Its unit.</param>
+public sealed record CheckTerm(CheckSymbol Symbol, double Value, CheckUnit Unit);

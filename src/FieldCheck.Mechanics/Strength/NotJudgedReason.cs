@@ -1,0 +1,62 @@
+namespace FieldCheck.Mechanics.Strength;
+
+/// <summary>Why a check that was asked for could not be judged.</summary>
+public enum NotJudgedReason
+{
+    /// <summary>No combination of the basis that the limit belongs to.</summary>
+    NoCombination,
+
+    /// <summary>The span has no section.</summary>
+    NoSection,
+
+    /// <summary>The section modulus is not known.</summary>
+    NoSectionModulus,
+
+    /// <summary>The section's plates, or its area in shear, are not known.</summary>
+    NoShape,
+
+    /// <summary>The rules have no such shape.</summary>
+    ShapeNotInRules,
+
+    /// <summary>The section is too slender for what is built in of the rules.</summary>
+    TooSlender,
+
+    /// <summary>The span has no material.</summary>
+    NoMaterial,
+
+    /// <summary>The material has no yield stress.</summary>
+    NoYield,
+
+    /// <summary>The material has no strengths of the kind that the rules start from.</summary>
+    NoStrength,
+
+    /// <summary>A factor that the rules ask for is not given.</summary>
+    NoFactor,
+
+    /// <summary>How the compression side is held is not given.</summary>
+    NoLateralSupport,
+
+    /// <summary>The length of the bearing is not given.</summary>
+    NoBearingLength,
+
+    /// <summary>The width of the stick on its bearing is not known.</summary>
+    NoBearingWidth,
+
+    /// <summary>No size of the pad is given.</summary>
+    NoPad,
+
+    /// <summary>The stiffness is not known, so no movement is.</summary>
+    NoStiffness,
+
+    /// <summary>The modulus for lateral stability, or another figure of the material, is not known.</summary>
+    NoModulus,
+
+    /// <summary>There is no overhang, or no bay, for the limit to speak of.</summary>
+    NothingToJudge,
+
+    /// <summary>The beam stands in none of the situations.</summary>
+    NoAnswer,
+
+    /// <summary>No allowable or design stress is given where a limit would need it.</summary>
+    NoLimit,
+}
