@@ -14,4 +14,28 @@ public enum CheckClause
 
     /// <summary>Common practice, no source: 0.60 of yield along the member.</summary>
     ElasticAxial,
+
+    /// <summary>NDS 3.3 and 4.3: bending.</summary>
+    NdsBending,
+
+    /// <summary>NDS 3.3.3: beam stability factor.</summary>
+    NdsLateralStability,
+
+    /// <summary>NDS 3.4: shear along the grain.</summary>
+    NdsShear,
+
+    /// <summary>NDS 3.10: bearing across the grain.</summary>
+    NdsBearing,
+
+    /// <summary>EN 1995-1-1 6.1.6: bending.</summary>
+    En1995Bending,
+
+    /// <summary>EN 1995-1-1 6.3.3: beams in bending that may turn over sideways.</summary>
+    En1995LateralStability,
+
+    /// <summary>EN 1995-1-1 6.1.7: shear.</summary>
+    En1995Shear,
+
+    /// <summary>EN 1995-1-1 6.1.5: compression across the grain.</summary>
+    En1995Bearing,
 }

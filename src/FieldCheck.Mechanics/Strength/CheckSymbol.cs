@@ -65,4 +65,37 @@ public enum CheckSymbol
 
     /// <summary>Resistance factor φ of AISC 360.</summary>
     ResistanceFactor,
+
+    /// <summary>Strength of timber as its grade gives it, before any factor.</summary>
+    GradeStrength,
+
+    /// <summary>Strength of timber in bending before lateral stability counts: Fb* of the NDS, or fm,d.</summary>
+    BracedStrength,
+
+    /// <summary>Width of one ply, which alone is counted on against sideways buckling.</summary>
+    PlyWidth,
+
+    /// <summary>Depth in the direction of the load.</summary>
+    Depth,
+
+    /// <summary>Effective length for sideways buckling: le or lef.</summary>
+    EffectiveLength,
+
+    /// <summary>Modulus for lateral stability: Emin' of the NDS, or E0,05.</summary>
+    StabilityModulus,
+
+    /// <summary>Slenderness ratio RB of the NDS.</summary>
+    SlendernessRatio,
+
+    /// <summary>Relative slenderness λrel,m of EN 1995-1-1.</summary>
+    RelativeSlenderness,
+
+    /// <summary>Bending stress at which the beam buckles sideways: FbE, or σm,crit.</summary>
+    BucklingStress,
+
+    /// <summary>Length of the bearing with what the grain beside it carries: lef of EN 1995-1-1 6.1.5.</summary>
+    EffectiveBearingLength,
+
+    /// <summary>Share of the width that cracks leave for shear: kcr of EN 1995-1-1.</summary>
+    CrackShare,
 }

@@ -27,6 +27,12 @@ internal sealed record Resistance
     /// <summary>Every number on the way to the limit, in the order of the work.</summary>
     internal ImmutableArray<CheckTerm> Terms { get; init; } = [];
 
+    /// <summary>
+    /// Length of bearing [m] that would be enough for a push [N], with everything else as it is; null where a rule knows
+    /// none.
+    /// </summary>
+    internal Func<double, double>? LengthFor { get; init; }
+
     /// <summary>The factors that a strength of timber was multiplied by, in the order of the rules.</summary>
     internal ImmutableArray<StrengthFactor> Factors { get; init; } = [];
 }
