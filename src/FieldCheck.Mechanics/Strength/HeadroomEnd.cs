@@ -1,0 +1,17 @@
+namespace FieldCheck.Mechanics.Strength;
+
+/// <summary>What ends the growth of a load.</summary>
+public enum HeadroomEnd
+{
+    /// <summary>Beyond it a check is over.</summary>
+    CheckFails,
+
+    /// <summary>Beyond it the beam tips, or no answer is found.</summary>
+    Tips,
+
+    /// <summary>A check is over even without any of the load.</summary>
+    OverWithout,
+
+    /// <summary>Nothing: no check is over however great the load becomes.</summary>
+    None,
+}

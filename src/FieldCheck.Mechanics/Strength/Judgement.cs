@@ -1,0 +1,30 @@
+using System.Collections.Immutable;
+using FieldCheck.Mechanics.Envelopes;
+using FieldCheck.Mechanics.Solving;
+
+namespace FieldCheck.Mechanics.Strength;
+
+/// <summary>What all judged checks of a beam come to together.</summary>
+/// <param name="Utilisation">The greatest utilisation [–]; zero where nothing is judged, infinite where the beam tips.</param>
+/// <param name="Governing">The check that it is of; null where nothing is judged or the beam tips.</param>
+internal readonly record struct Judgement(double Utilisation, SectionCheck? Governing)
+{
+    internal bool Holds => Utilisation <= 1;
+
+    internal bool Tips => double.IsPositiveInfinity(Utilisation);
+
+    /// <summary>Judges a beam anew.</summary>
+    internal static Judgement Of(StrengthProblem problem, BeamSolver solver)
+    {
+        ImmutableArray<Envelope> envelopes = EnvelopeSearch.Find(problem.Beam, solver);
+        if (envelopes.IsEmpty || envelopes.Any(envelope => !envelope.WithoutAnswer.IsEmpty))
+        {
+            return new Judgement(double.PositiveInfinity, null);
+        }
+
+        SectionCheck? governing = SectionChecks.Find(problem, envelopes, solver)
+            .Where(check => check.Reason is null)
+            .MaxBy(check => check.Utilisation);
+        return new Judgement(governing?.Utilisation ?? 0, governing);
+    }
+}

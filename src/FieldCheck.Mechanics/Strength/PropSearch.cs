@@ -1,0 +1,109 @@
+using System.Collections.Immutable;
+using FieldCheck.Mechanics.Envelopes;
+using FieldCheck.Mechanics.Model;
+using FieldCheck.Mechanics.Solving;
+
+namespace FieldCheck.Mechanics.Strength;
+
+/// <summary>Finds where one more support that only pushes would have to stand for every judged check to hold.</summary>
+public static class PropSearch
+{
+    /// <summary>Places tried along the beam; between them the ends of a stretch are halved down.</summary>
+    private const int Places = 120;
+
+    /// <summary>A prop is not set closer than this, as a share of the beam's length [–].</summary>
+    private const double Closest = 1e-4;
+
+    /// <summary>The stretches, left to right; found on a grid, so a shorter one may be missed.</summary>
+    /// <param name="problem">The beam with all that it is held against.</param>
+    /// <param name="stiffness">How stiff the prop stands [N/m]; null: rigid.</param>
+    /// <param name="solver">The solver to work with.</param>
+    /// <returns>Empty where a prop does not help anywhere.</returns>
+    public static ImmutableArray<PropStretch> Find(StrengthProblem problem, double? stiffness, BeamSolver solver)
+    {
+        ArgumentNullException.ThrowIfNull(problem);
+        ArgumentNullException.ThrowIfNull(solver);
+        double length = problem.Beam.Model.Length;
+        double UtilisationAt(double place) => Judgement.Of(With(problem, place, stiffness), solver).Utilisation;
+        Tried[] tried =
+        [
+            .. Enumerable.Range(0, Places + 1)
+                .Select(i => length * i / Places)
+                .Where(place => IsFree(problem.Beam.Model, place))
+                .Select(place => new Tried(place, UtilisationAt(place))),
+        ];
+        ImmutableArray<PropStretch>.Builder stretches = ImmutableArray.CreateBuilder<PropStretch>();
+        for (int first = 0; first < tried.Length; first++)
+        {
+            if (!tried[first].Holds)
+            {
+                continue;
+            }
+
+            int last = first;
+            while (last + 1 < tried.Length && tried[last + 1].Holds)
+            {
+                last++;
+            }
+
+            Tried best = tried[first..(last + 1)].MinBy(one => one.Utilisation);
+            stretches.Add(new PropStretch(
+                first == 0 ? tried[0].Place : Edge(UtilisationAt, tried[first].Place, tried[first - 1].Place),
+                last == tried.Length - 1 ? tried[last].Place : Edge(UtilisationAt, tried[last].Place, tried[last + 1].Place),
+                best.Place,
+                best.Utilisation,
+                Push(With(problem, best.Place, stiffness), best.Place, solver)));
+            first = last;
+        }
+
+        return stretches.ToImmutable();
+    }
+
+    /// <summary>The beam with a prop; it has no seat to judge.</summary>
+    internal static StrengthProblem With(StrengthProblem problem, double place, double? stiffness)
+    {
+        BeamModel model = problem.Beam.Model;
+        Support prop = (stiffness is double k ? Support.Spring(place, k) : Support.Roller(place)) with
+        {
+            Action = SupportAction.PushesOnly,
+        };
+        int index = model.Supports.Count(support => support.Position < place);
+        BeamModel propped = new(
+            model.Spans, model.Supports.Insert(index, prop), model.Hinges, model.Cases, model.Combinations,
+            model.HasAbsoluteStiffness);
+        return problem with
+        {
+            Beam = new EnvelopeProblem(propped, problem.Beam.PatternCases, problem.Beam.Rolling),
+            Seats = problem.Seats.Insert(index, new Seat(null, null, null, null)),
+        };
+    }
+
+    private static bool IsFree(BeamModel model, double place) =>
+        model.Supports.All(support => Math.Abs(support.Position - place) > Closest * model.Length);
+
+    /// <summary>The last place from one that holds toward one that does not.</summary>
+    private static double Edge(Func<double, double> utilisationAt, double holds, double fails)
+    {
+        double near = Closest * Math.Abs(holds - fails);
+        while (Math.Abs(holds - fails) > near)
+        {
+            double middle = (holds + fails) / 2;
+            (holds, fails) = utilisationAt(middle) <= 1 ? (middle, fails) : (holds, middle);
+        }
+
+        return holds;
+    }
+
+    private static double Push(StrengthProblem problem, double place, BeamSolver solver)
+    {
+        int index = problem.Beam.Model.Supports.Count(support => support.Position < place);
+        return EnvelopeSearch.Find(problem.Beam, solver) is [Envelope first, ..]
+            ? first.Reactions[index].Vertical.Max.Value
+            : 0;
+    }
+
+    private readonly record struct Tried(double Place, double Utilisation)
+    {
+        internal bool Holds => Utilisation <= 1;
+    }
+}
