@@ -41,11 +41,13 @@ public static class HeadroomSearch
             force => Judgement.Of(GrownLoads.WithPoint(problem, position, loadCase, force), solver), start);
     }
 
-    /// <summary>The greatest load that holds.</summary>
-    /// <param name="judge">What the beam comes to under so much of the load.</param>
-    /// <param name="start">A size to start from, greater than zero.</param>
-    internal static Headroom Of(Func<double, Judgement> judge, double start)
+    /// <summary>The greatest size of anything, as a load or a length, that holds.</summary>
+    /// <param name="judge">What the beam comes to with so much of it.</param>
+    /// <param name="start">The size that it has, or one to start from [N, m or –]; greater than zero.</param>
+    /// <param name="least">The least size that it can have [N, m or –]; where this does not hold none does.</param>
+    public static Headroom Of(Func<double, Judgement> judge, double start, double least = 0)
     {
+        ArgumentNullException.ThrowIfNull(judge);
         double holds = start;
         double fails = start;
         if (judge(start).Holds)
@@ -61,13 +63,13 @@ public static class HeadroomSearch
                 return new Headroom(null, HeadroomEnd.None, null);
             }
         }
-        else if (judge(0) is { Holds: false } without)
+        else if (judge(least) is { Holds: false } without)
         {
             return new Headroom(null, without.Tips ? HeadroomEnd.Tips : HeadroomEnd.OverWithout, without.Governing);
         }
         else
         {
-            holds = 0;
+            holds = least;
         }
 
         return Between(judge, holds, fails);

@@ -7,15 +7,20 @@ namespace FieldCheck.Mechanics.Strength;
 /// <summary>What all judged checks of a beam come to together.</summary>
 /// <param name="Utilisation">The greatest utilisation [–]; zero where nothing is judged, infinite where the beam tips.</param>
 /// <param name="Governing">The check that it is of; null where nothing is judged or the beam tips.</param>
-internal readonly record struct Judgement(double Utilisation, SectionCheck? Governing)
+public readonly record struct Judgement(double Utilisation, SectionCheck? Governing)
 {
-    internal bool Holds => Utilisation <= 1;
+    /// <summary>The beam stands and nothing judged is over.</summary>
+    public bool Holds => Utilisation <= 1;
 
-    internal bool Tips => double.IsPositiveInfinity(Utilisation);
+    /// <summary>The beam tips in a situation, or no answer is found.</summary>
+    public bool Tips => double.IsPositiveInfinity(Utilisation);
 
     /// <summary>Judges a beam anew.</summary>
-    internal static Judgement Of(StrengthProblem problem, BeamSolver solver)
+    /// <param name="problem">The beam with all that it is held against.</param>
+    /// <param name="solver">The solver to work with.</param>
+    public static Judgement Of(StrengthProblem problem, BeamSolver solver)
     {
+        ArgumentNullException.ThrowIfNull(problem);
         ImmutableArray<Envelope> envelopes = EnvelopeSearch.Find(problem.Beam, solver);
         if (envelopes.IsEmpty || envelopes.Any(envelope => !envelope.WithoutAnswer.IsEmpty))
         {
