@@ -40,10 +40,10 @@ public sealed record SectionCheck
     /// <summary>What demand and limit are.</summary>
     public required CheckUnit Unit { get; init; }
 
-    /// <summary>The demand, never negative [the SI unit of <see cref="Unit"/>: N/m², N, N·m, m or –]; null: not known.</summary>
+    /// <summary>The demand, never negative [N/m², N, N·m, m or –: see <see cref="Unit"/>]; null: not known.</summary>
     public double? Demand { get; init; }
 
-    /// <summary>The limit [the SI unit of <see cref="Unit"/>: N/m², N, N·m, m or –]; null: not known.</summary>
+    /// <summary>The limit [N/m², N, N·m, m or –: see <see cref="Unit"/>]; null: not known.</summary>
     public double? Limit { get; init; }
 
     /// <summary>Demand over limit [–]; null where one of them is not known.</summary>
