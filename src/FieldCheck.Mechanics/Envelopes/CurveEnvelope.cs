@@ -22,8 +22,7 @@ internal sealed class CurveEnvelope
         _lifted = lifted;
         _greatest = [.. combinations.Select(combination => new StandingCurve(parts, combination, 1))];
         _least = [.. combinations.Select(combination => new StandingCurve(parts, combination, -1))];
-        GovernedExtremes? found = combinations.IsEmpty ? null : Find();
-        Extremes = lifted is null ? found! : lifted.Joined(found, parts.Curve);
+        Extremes = ExtremesOn(0, parts.Pieces[^1].To);
         bool isStepped = parts.Curve == Curve.Deflection && _traffic is not null
             && combinations.Any(combination => _traffic.Trains.Any(train => _traffic.Factor(combination, train) != 0));
         Certainty = isStepped || lifted is { Certainty: EnvelopeCertainty.Estimate }
@@ -34,6 +33,14 @@ internal sealed class CurveEnvelope
     internal GovernedExtremes Extremes { get; }
 
     internal EnvelopeCertainty Certainty { get; }
+
+    /// <summary>The greatest and least over a stretch that begins and ends where elements meet.</summary>
+    internal GovernedExtremes ExtremesOn(double from, double to)
+    {
+        Range pieces = Between(from, to);
+        GovernedExtremes? found = _greatest.Length == 0 ? null : Find(pieces);
+        return _lifted is null ? found! : _lifted.Joined(found, _parts.Curve, from, to);
+    }
 
     internal ImmutableArray<EnvelopeBand> BandAt(ReadOnlySpan<double> places)
     {
@@ -92,11 +99,11 @@ internal sealed class CurveEnvelope
         return most;
     }
 
-    private GovernedExtremes Find()
+    private GovernedExtremes Find(Range pieces)
     {
-        Leader<Worst> greatest = StandingSearch.Greatest(_greatest);
-        Leader<Worst> least = StandingSearch.Greatest(_least);
-        _traffic?.Take(_greatest, _least, ref greatest, ref least);
+        Leader<Worst> greatest = StandingSearch.Greatest(_greatest, pieces);
+        Leader<Worst> least = StandingSearch.Greatest(_least, pieces);
+        _traffic?.Take(_greatest, _least, pieces, ref greatest, ref least);
         return new GovernedExtremes(Governed(greatest, 1), Governed(least, -1));
     }
 
@@ -149,6 +156,16 @@ internal sealed class CurveEnvelope
         }
 
         return most;
+    }
+
+    private Range Between(double from, double to)
+    {
+        ImmutableArray<Piece> pieces = _parts.Pieces;
+        int last = FirstAt(to);
+        int first = from == 0 ? 0 : FirstAt(from) + 1;
+        return first <= last && pieces[first].From == from && pieces[last].To == to
+            ? first..(last + 1)
+            : throw new ArgumentOutOfRangeException(nameof(from), from, "A stretch must run from node to node.");
     }
 
     private double ShareOf(int piece, double place)

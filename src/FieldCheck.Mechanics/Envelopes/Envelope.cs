@@ -50,6 +50,17 @@ public sealed class Envelope
     /// <exception cref="ArgumentOutOfRangeException">The quantity has no envelope.</exception>
     public GovernedExtremes ExtremesOf(Curve curve) => Of(curve).Extremes;
 
+    /// <summary>The greatest and least value of a quantity over a stretch of the beam.</summary>
+    /// <param name="curve">The quantity, one of <see cref="Curves"/>.</param>
+    /// <param name="from">Left end of the stretch [m from the left end]; a joint, a support or a hinge.</param>
+    /// <param name="to">Its right end [m from the left end]; another of them, further right.</param>
+    /// <returns>
+    /// The two values, with the leftmost places where they stand and what makes them so. Of a jump inside both sides count,
+    /// at the ends of the stretch the inner side only.
+    /// </returns>
+    /// <exception cref="ArgumentOutOfRangeException">An end is none of these places, or the quantity has no envelope.</exception>
+    public GovernedExtremes ExtremesOf(Curve curve, double from, double to) => Of(curve).ExtremesOn(from, to);
+
     /// <summary>The greatest and least of a quantity at one place, at a jump over both sides, and what makes them so.</summary>
     /// <param name="curve">The quantity.</param>
     /// <param name="place">The place [m from the left end]; within the beam.</param>

@@ -15,6 +15,7 @@ internal sealed class LiftedAnswers
 
     private readonly EnvelopeProblem _problem;
     private readonly BeamSolver _solver;
+    private readonly ImmutableArray<double> _nodes;
     private readonly double[] _places;
     private readonly List<(double Most, double Least)> _records = [];
     private readonly List<(Situation Situation, BeamResponse Response)> _kept = [];
@@ -29,7 +30,9 @@ internal sealed class LiftedAnswers
         [
             .. pieces.SelectMany(piece => Enumerable.Range(0, Stations)
                 .Select(i => piece.From + i * piece.Length / Stations)),
+            problem.Model.Length,
         ];
+        _nodes = problem.Model.NodePositions();
     }
 
     /// <summary>Situations without an answer, one a combination.</summary>
@@ -90,14 +93,14 @@ internal sealed class LiftedAnswers
         }
     }
 
-    /// <summary>The greatest and least of a quantity along the beam, what is known of it already among them.</summary>
-    internal GovernedExtremes Joined(GovernedExtremes? known, Curve curve)
+    /// <summary>The greatest and least of a quantity on a stretch, what is known of it already among them.</summary>
+    internal GovernedExtremes Joined(GovernedExtremes? known, Curve curve, double from, double to)
     {
         GovernedExtreme? most = known?.Max;
         GovernedExtreme? least = known?.Min;
         foreach ((Situation situation, BeamResponse response) in _kept)
         {
-            Extremes own = response.ExtremesOf(curve);
+            Extremes own = response.ExtremesOf(curve, from, to);
             most = most is null || IsMore(own.Max.Value, most.Value, 1) ? Of(own.Max, situation) : most;
             least = least is null || IsMore(own.Min.Value, least.Value, -1) ? Of(own.Min, situation) : least;
         }
@@ -141,8 +144,11 @@ internal sealed class LiftedAnswers
 
         foreach (Curve curve in Envelope.Curves)
         {
-            Extremes extremes = response.ExtremesOf(curve);
-            Take(extremes.Max.Value, extremes.Min.Value);
+            for (int i = 1; i < _nodes.Length; i++)
+            {
+                Extremes extremes = response.ExtremesOf(curve, _nodes[i - 1], _nodes[i]);
+                Take(extremes.Max.Value, extremes.Min.Value);
+            }
         }
 
         foreach (double place in _places)

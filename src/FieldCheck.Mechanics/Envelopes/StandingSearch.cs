@@ -10,22 +10,23 @@ internal static class StandingSearch
 {
     /// <summary>The greatest of several combinations.</summary>
     /// <param name="curves">One a combination, of one sense.</param>
-    internal static Leader<Worst> Greatest(ReadOnlySpan<StandingCurve> curves)
+    /// <param name="on">The pieces to look at; one or more.</param>
+    internal static Leader<Worst> Greatest(ReadOnlySpan<StandingCurve> curves, Range on)
     {
-        int pieces = curves[0].PieceCount;
+        (int first, int pieces) = on.GetOffsetAndLength(curves[0].PieceCount);
         double[] bounds = new double[curves.Length * pieces];
         double size = 0;
         for (int i = 0; i < bounds.Length; i++)
         {
-            StandingCurve curve = curves[i / pieces];
-            bounds[i] = curve.BoundOn(i % pieces);
-            size = Math.Max(size, Math.Max(Math.Abs(bounds[i]), Math.Abs(curve.AtStart(i % pieces))));
+            (StandingCurve curve, int piece) = (curves[i / pieces], first + i % pieces);
+            bounds[i] = curve.BoundOn(piece);
+            size = Math.Max(size, Math.Max(Math.Abs(bounds[i]), Math.Abs(curve.AtStart(piece))));
         }
 
         Leader<Worst> leader = new(size, curves[0].Parts.Pieces[^1].To);
         foreach (StandingCurve curve in curves)
         {
-            for (int piece = 0; piece < pieces; piece++)
+            for (int piece = first; piece < first + pieces; piece++)
             {
                 Piece of = curve.Parts.Pieces[piece];
                 leader.Take(curve.AtStart(piece), of.From, At(curve, piece, 0));
@@ -36,7 +37,7 @@ internal static class StandingSearch
         PieceCuts cuts = new();
         for (int i = 0; i < bounds.Length; i++)
         {
-            (StandingCurve curve, int piece) = (curves[i / pieces], i % pieces);
+            (StandingCurve curve, int piece) = (curves[i / pieces], first + i % pieces);
             if (leader.CouldBeat(bounds[i]) && bounds[i] > Math.Max(curve.AtStart(piece), curve.AtEnd(piece)))
             {
                 TakeInside(curve, piece, cuts, ref leader);

@@ -37,9 +37,13 @@ internal sealed class Traffic
     internal double Factor(int combination, Train train) =>
         _sum.Problem.Model.Combinations[combination].Factors[train.Case];
 
-    /// <summary>Takes in the greatest and the least along the beam that standing loads and one train give together.</summary>
+    /// <summary>Takes in the greatest and the least that standing loads and one train give together on some pieces.</summary>
     internal void Take(
-        StandingCurve[] greatest, StandingCurve[] least, ref Leader<Worst> leader, ref Leader<Worst> leastLeader)
+        StandingCurve[] greatest,
+        StandingCurve[] least,
+        Range pieces,
+        ref Leader<Worst> leader,
+        ref Leader<Worst> leastLeader)
     {
         Curve curve = greatest[0].Parts.Curve;
         List<(RollingSag Sag, Train Train, Range Pieces)> sags = [];
@@ -47,6 +51,11 @@ internal sealed class Traffic
         {
             for (int e = 0; e < _pieces.Length; e++)
             {
+                if (_pieces[e].Start.Value < pieces.Start.Value || _pieces[e].End.Value > pieces.End.Value)
+                {
+                    continue;
+                }
+
                 TrainElement element = new(train, Influence, e);
                 if (curve == Curve.Deflection)
                 {
@@ -63,10 +72,10 @@ internal sealed class Traffic
         // All steps first, so that as little as may be is polished.
         for (int round = 0; round < 2; round++)
         {
-            foreach ((RollingSag sag, Train train, Range pieces) in sags)
+            foreach ((RollingSag sag, Train train, Range on) in sags)
             {
-                TakeSag(greatest, sag, train, pieces, round == 1, ref leader);
-                TakeSag(least, sag, train, pieces, round == 1, ref leastLeader);
+                TakeSag(greatest, sag, train, on, round == 1, ref leader);
+                TakeSag(least, sag, train, on, round == 1, ref leastLeader);
             }
         }
     }

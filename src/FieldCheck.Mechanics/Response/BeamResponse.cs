@@ -71,6 +71,24 @@ public sealed record BeamResponse
     /// </returns>
     public Extremes ExtremesOf(Curve curve) => CurveScan.Extremes(Stations(curve));
 
+    /// <summary>As <see cref="ExtremesOf(Curve)"/>, over a stretch that begins and ends where pieces do.</summary>
+    internal Extremes ExtremesOf(Curve curve, double from, double to)
+    {
+        Extreme[] stations = [];
+        int count = CurveScan.Stations(PiecesOn(from, to), curve, ref stations);
+        return CurveScan.Extremes(stations.AsSpan(0, count));
+    }
+
+    /// <summary>The pieces of a stretch that begins and ends where pieces do.</summary>
+    internal ReadOnlySpan<Piece> PiecesOn(double from, double to)
+    {
+        int last = FirstPieceTo(to);
+        int first = from == Pieces[0].From ? 0 : FirstPieceTo(from) + 1;
+        return first <= last && Pieces[first].From == from && Pieces[last].To == to
+            ? Pieces.AsSpan()[first..(last + 1)]
+            : throw new ArgumentOutOfRangeException(nameof(from), from, "A stretch must run from break to break.");
+    }
+
     /// <summary>
     /// Places strictly inside the beam where a quantity passes through or touches zero, jumps included [m].
     /// </summary>

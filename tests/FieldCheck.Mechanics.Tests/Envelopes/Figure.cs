@@ -39,7 +39,28 @@ internal sealed record Figure(
         scale => scale.Of(curve));
 
     internal static Figure[] All(BeamModel model) =>
-        [.. Reactions(model), .. Envelope.Curves.Select(Along)];
+        [.. Reactions(model), .. Envelope.Curves.Select(Along), .. Spans(model)];
+
+    /// <summary>The curves on each span: of a jump at its ends the inner side only.</summary>
+    private static IEnumerable<Figure> Spans(BeamModel model) =>
+        from span in Enumerable.Range(0, model.Spans.Length)
+        from curve in Envelope.Curves
+        select On(curve, model.JointPositions[span], model.JointPositions[span + 1]);
+
+    private static Figure On(Curve curve, double from, double to) => new(
+        $"{curve} from {from} to {to}",
+        envelope => (envelope.ExtremesOf(curve, from, to).Max.Value, envelope.ExtremesOf(curve, from, to).Max.Situation),
+        envelope => (envelope.ExtremesOf(curve, from, to).Min.Value, envelope.ExtremesOf(curve, from, to).Min.Situation),
+        response => ValuesOn(response, curve, from, to).Max(),
+        response => ValuesOn(response, curve, from, to).Min(),
+        scale => scale.Of(curve));
+
+    private static IEnumerable<double> ValuesOn(BeamResponse response, Curve curve, double from, double to) =>
+    [
+        Answer.Of(curve, response.At(from).Right),
+        .. response.PeaksOf(curve).Where(peak => peak.Position > from && peak.Position < to).Select(peak => peak.Value),
+        Answer.Of(curve, response.At(to).Left),
+    ];
 
     private static Figure OfReaction(
         string name, Func<Envelope, GovernedRange> range, Func<BeamResponse, double> value) => new(

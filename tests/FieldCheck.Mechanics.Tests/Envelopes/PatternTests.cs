@@ -189,6 +189,32 @@ public sealed class PatternTests
         Assert.Equal(1.19, middle.Max.Value, 1e-12);
     }
 
+    /// <summary>Two equal spans under w on both: V is 3/8·w·l and -5/8·w·l in the first, 5/8·w·l and -3/8·w·l in the second.</summary>
+    [Fact]
+    public void Stretch_CountsTheInnerSideAtItsEnds()
+    {
+        Envelope envelope = Of(EqualSpans(2));
+        Envelope standing = Of(new EnvelopeProblem(EqualSpans(2).Model, [], []));
+
+        Assert.Equal(0.375, standing.ExtremesOf(Curve.Shear, 0, 1).Max.Value, 1e-12);
+        Assert.Equal(-0.625, standing.ExtremesOf(Curve.Shear, 0, 1).Min.Value, 1e-12);
+        Assert.Equal(0.625, standing.ExtremesOf(Curve.Shear, 1, 2).Max.Value, 1e-12);
+        Assert.Equal(-0.375, standing.ExtremesOf(Curve.Shear, 1, 2).Min.Value, 1e-12);
+        Assert.Equal(1, standing.ExtremesOf(Curve.Shear, 1, 2).Max.Position);
+        Assert.Equal(0.095703125, envelope.ExtremesOf(Curve.Moment, 1, 2).Max.Value, 1e-12);
+        Assert.Equal(1 + 9.0 / 16, envelope.ExtremesOf(Curve.Moment, 1, 2).Max.Position, 1e-12);
+        Assert.Equal([1], envelope.ExtremesOf(Curve.Moment, 1, 2).Max.Situation.Patterns[0]!.Bays.AsEnumerable());
+    }
+
+    [Theory]
+    [InlineData(0.3, 1)]
+    [InlineData(0, 1.7)]
+    [InlineData(1, 1)]
+    [InlineData(2, 1)]
+    [InlineData(1, 3)]
+    public void StretchThatDoesNotRunFromNodeToNode_IsRefused(double from, double to) =>
+        Assert.Throws<ArgumentOutOfRangeException>(() => Of(EqualSpans(2)).ExtremesOf(Curve.Moment, from, to));
+
     [Fact]
     public void OneFactorisation_ServesAllPartsOfAllCombinations()
     {

@@ -177,7 +177,7 @@ public sealed class RollingLawTests
             $"{name} {figure.Name}, {governed.Situation.Rolling}");
     }
 
-    private static double NearOf(Figure figure, BeamModel model) => figure.Name switch
+    private static double NearOf(Figure figure, BeamModel model) => figure.Name.Split(' ')[0] switch
     {
         nameof(Curve.Deflection) => NearStepped,
         nameof(Curve.Shear) => Near + Steepness * Aside * model.Length / ShortestStretch(model),
