@@ -6,6 +6,11 @@ public enum CheckClause
     /// <summary>A stress, ratio or length given with the beam.</summary>
     Given,
 
+    /// <summary>
+    /// A ratio given for one case, of an overhang against twice its length: footnote to IBC Table 1604.3, common practice.
+    /// </summary>
+    OverhangAsTwiceItsLength,
+
     /// <summary>Common practice, no source: 0.60 of yield at the edge.</summary>
     ElasticBending,
 

@@ -57,6 +57,9 @@ public enum CheckSymbol
     /// <summary>What lasting loads add in time.</summary>
     CreepDeflection,
 
+    /// <summary>Share by which a lasting deflection grows in time.</summary>
+    CreepFactor,
+
     /// <summary>Unbraced length.</summary>
     UnbracedLength,
 

@@ -12,6 +12,9 @@ public enum NotJudgedReason
     /// <summary>The section modulus is not known.</summary>
     NoSectionModulus,
 
+    /// <summary>The area of the section is not known.</summary>
+    NoArea,
+
     /// <summary>The section's plates, or its area in shear, are not known.</summary>
     NoShape,
 

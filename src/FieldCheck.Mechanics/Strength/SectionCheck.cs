@@ -16,7 +16,10 @@ public sealed record SectionCheck
     /// <summary>The rule that the limit comes from.</summary>
     public required CheckClause Clause { get; init; }
 
-    /// <summary>Index of the span; null where it speaks of no single span.</summary>
+    /// <summary>
+    /// Index of the span; null where it speaks of no single span. Of a bearing: the span of the stick that bears, or null of
+    /// what it bears on.
+    /// </summary>
     public int? Span { get; init; }
 
     /// <summary>
