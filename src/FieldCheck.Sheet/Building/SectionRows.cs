@@ -57,15 +57,12 @@ internal static class SectionRows
 
     private static Section? Rectangle(Row row)
     {
-        double? ply = row.NeededPositive("width", ProblemText.Needs("a rectangle", "width"));
-        double? width = ply * (row.Has("plies") ? row.Value("plies") : 1);
+        double? width = row.NeededPositive("width", ProblemText.Needs("a rectangle", "width"));
+        double? plies = row.Has("plies") ? row.Value("plies") : 1;
         double? depth = row.NeededPositive("depth", ProblemText.Needs("a rectangle", "depth"));
-        return (width, depth) switch
-        {
-            (double across, double along) when row.IsTrue("flat") => Section.Rectangle(along, across),
-            (double across, double along) => Section.Rectangle(across, along),
-            _ => null,
-        };
+        return (width, depth, plies) is (double across, double along, double count)
+            ? Section.Of(new SectionShape.Rectangle(across, along, (int)count), row.IsTrue("flat"))
+            : null;
     }
 
     private static Section? Round(Row row)
@@ -74,7 +71,7 @@ internal static class SectionRows
         double? wall = row.Positive("wall");
         if (!row.Has("wall"))
         {
-            return diameter is double solid ? Section.Circle(solid) : null;
+            return diameter is double solid ? Section.Of(new SectionShape.Round(solid), row.IsTrue("flat")) : null;
         }
 
         if (wall >= diameter / 2)
@@ -83,7 +80,9 @@ internal static class SectionRows
             return null;
         }
 
-        return (diameter, wall) is (double outer, double thickness) ? Section.Pipe(outer, thickness) : null;
+        return (diameter, wall) is (double outer, double thickness)
+            ? Section.Of(new SectionShape.RoundTube(outer, thickness), row.IsTrue("flat"))
+            : null;
     }
 
     private static Section? BuiltUpI(Row row)
@@ -104,12 +103,9 @@ internal static class SectionRows
             return null;
         }
 
-        return (width, flange, web, depth) switch
-        {
-            (double b, double tf, double tw, double d) when row.IsTrue("flat") => Section.FlatI(b, tf, tw, d),
-            (double b, double tf, double tw, double d) => Section.UprightI(b, tf, tw, d),
-            _ => null,
-        };
+        return (width, flange, web, depth) is (double b, double tf, double tw, double d)
+            ? Section.Of(new SectionShape.I(b, tf, tw, d), row.IsTrue("flat"))
+            : null;
     }
 
     private static Section Figures(Row row) => new()

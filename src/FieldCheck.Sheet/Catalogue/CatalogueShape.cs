@@ -20,36 +20,52 @@ public sealed record CatalogueShape(string Name, Section Upright, Section Flat, 
 
     private static CatalogueShape Rectangle(PresetTable table)
     {
-        double width = table.Value("width", QuantityKind.Length);
-        double depth = table.Value("depth", QuantityKind.Length);
+        SectionShape shape = new SectionShape.Rectangle(
+            table.Value("width", QuantityKind.Length), table.Value("depth", QuantityKind.Length));
         return new(
-            table.Name,
-            Section.Rectangle(width, depth),
-            Section.Rectangle(depth, width),
-            table.Text("source"),
-            table.Text("status"));
+            table.Name, Section.Of(shape), Section.Of(shape, flat: true), table.Text("source"), table.Text("status"));
     }
 
-    private static Section UprightI(PresetTable table) => new()
+    private static Section UprightI(PresetTable table)
     {
-        Area = table.Value("area", QuantityKind.Area),
-        Inertia = table.Value("inertia", QuantityKind.Inertia),
-        SectionModulus = table.Value("section_modulus", QuantityKind.SectionModulus),
-        Depth = table.Value("depth", QuantityKind.Length),
-        ShearArea = table.Value("depth", QuantityKind.Length) * table.Value("web_thickness", QuantityKind.Length),
-        WeightPerLength = table.Value("weight", QuantityKind.ForcePerLength),
-    };
+        Section computed = Computed(table, flat: false);
+        return computed with
+        {
+            SectionModulus = table.Value("section_modulus", QuantityKind.SectionModulus),
+            PlasticModulus = table.ValueOrNull("plastic_modulus", QuantityKind.SectionModulus)
+                ?? computed.PlasticModulus,
+        };
+    }
 
     private static Section FlatI(PresetTable table)
     {
-        double width = table.Value("flange_width", QuantityKind.Length);
-        double inertia = table.Value("weak_inertia", QuantityKind.Inertia);
-        return UprightI(table) with
+        Section computed = Computed(table, flat: true);
+        return computed with { SectionModulus = computed.Inertia / (computed.Depth / 2) };
+    }
+
+    // What is published stands for what follows from the sizes.
+    private static Section Computed(PresetTable table, bool flat)
+    {
+        double flange = table.Value("flange_thickness", QuantityKind.Length);
+        double? foot = table.ValueOrNull("flange_to_fillet_foot", QuantityKind.Length);
+        SectionShape.I shape = new(
+            table.Value("flange_width", QuantityKind.Length),
+            flange,
+            table.Value("web_thickness", QuantityKind.Length),
+            table.Value("depth", QuantityKind.Length),
+            table.ValueOrNull("root_radius", QuantityKind.Length) ?? (foot ?? flange) - flange,
+            IsRolled: true)
         {
-            Inertia = inertia,
-            SectionModulus = inertia / (width / 2),
-            Depth = width,
-            ShearArea = 2 * width * table.Value("flange_thickness", QuantityKind.Length) * 5 / 6,
+            FilletDepth = foot,
+        };
+        double strong = table.Value("inertia", QuantityKind.Inertia);
+        double weak = table.Value("weak_inertia", QuantityKind.Inertia);
+        return Section.Of(shape, flat) with
+        {
+            Area = table.Value("area", QuantityKind.Area),
+            Inertia = flat ? weak : strong,
+            LateralInertia = flat ? strong : weak,
+            WeightPerLength = table.Value("weight", QuantityKind.ForcePerLength),
         };
     }
 }

@@ -33,10 +33,19 @@ public sealed class SectionRowsTests
     [Fact]
     public void Flat_SwapsWidthAndDepth()
     {
+        Section flat = Of(Rectangle with { Flat = "true" });
+
+        Assert.Equal(0.05, flat.Depth!.Value, 1e-12);
+        Assert.Equal(0.2 * Math.Pow(0.05, 3) / 12, flat.Inertia!.Value, 1e-15);
+    }
+
+    [Fact]
+    public void PliesLaidFlat_BendEachOnItsOwn()
+    {
         Section flat = Of(Rectangle with { Plies = "3", Flat = "true" });
 
-        Assert.Equal(0.15, flat.Depth!.Value, 1e-12);
-        Assert.Equal(0.2 * Math.Pow(0.15, 3) / 12, flat.Inertia!.Value, 1e-12);
+        Assert.Equal(3 * 0.2 * Math.Pow(0.05, 3) / 12, flat.Inertia!.Value, 1e-15);
+        Assert.Equal(3 * 0.2 * 0.05 * 0.05 / 6, flat.SectionModulus!.Value, 1e-15);
     }
 
     [Fact]
@@ -44,7 +53,7 @@ public sealed class SectionRowsTests
     {
         SectionEntry bar = new() { Name = "s", Diameter = "48.3 mm" };
 
-        Assert.Equal(Section.Circle(0.0483), Of(bar));
+        Assert.Equal(Section.Of(new SectionShape.Round(0.0483)), Of(bar));
 
         // By hand: scaffold tube 48.3 x 4 mm, A = pi x 4 x 44.3 = 556.7 mm2, I = pi/64 (48.3^4 - 40.3^4) = 137 676 mm4.
         Section pipe = Of(bar with { Wall = "4 mm" });
@@ -55,8 +64,10 @@ public sealed class SectionRowsTests
     [Fact]
     public void BuiltUpI_IsThreeRectangles()
     {
-        Assert.Equal(Section.UprightI(0.06, 0.01, 0.005, 0.1), Of(BuiltUp));
-        Assert.Equal(Section.FlatI(0.06, 0.01, 0.005, 0.1), Of(BuiltUp with { Flat = "true" }));
+        SectionShape.I shape = new(0.06, 0.01, 0.005, 0.1);
+
+        Assert.Equal(Section.Of(shape), Of(BuiltUp));
+        Assert.Equal(Section.Of(shape, flat: true), Of(BuiltUp with { Flat = "true" }));
     }
 
     [Fact]
