@@ -1,0 +1,76 @@
+using FieldCheck.Mechanics.Model;
+
+namespace FieldCheck.Mechanics.Strength;
+
+/// <summary>The factor k_crit of EN 1995-1-1 6.3.3 for rectangles of softwood, loaded on top.</summary>
+internal static class En1995Stability
+{
+    /// <summary>Bending limited by sideways buckling; null where it cannot happen: held all along, or not deeper than wide.</summary>
+    /// <param name="member">The member.</param>
+    /// <param name="bending">Its bending without k_crit.</param>
+    internal static Resistance? Of(Member member, Resistance bending)
+    {
+        if (member.Section is null || member.Lateral is LateralSupport.Braced || !TimberOutline.CanBuckle(member.Section))
+        {
+            return null;
+        }
+
+        Resistance bare = bending with
+        {
+            Kind = CheckKind.LateralStability, Clause = CheckClause.En1995LateralStability, Limit = null,
+        };
+        return bending.Reason is not null ? bare
+            : TimberOutline.Of(member.Section) is not TimberOutline outline
+                ? bare with { Reason = NotJudgedReason.NoShape }
+            : member.Lateral is not LateralSupport.Unbraced unbraced
+                ? bare with { Reason = NotJudgedReason.NoLateralSupport }
+            : member.Material!.Timber!.MinimumModulus is double modulus
+                ? Limited(bare, bending, new En1995Factors(member.Section, member.Material), member.Material.Timber,
+                    outline, unbraced.Length, modulus)
+            : bare with { Reason = NotJudgedReason.NoModulus };
+    }
+
+    /// <summary>k_crit of equation 6.34 [–].</summary>
+    /// <param name="slenderness">Relative slenderness λrel,m [–].</param>
+    internal static double LateralFactor(double slenderness) => slenderness switch
+    {
+        <= 0.75 => 1,
+        <= 1.4 => 1.56 - 0.75 * slenderness,
+        _ => 1 / (slenderness * slenderness),
+    };
+
+    private static Resistance Limited(
+        Resistance bare,
+        Resistance bending,
+        En1995Factors factors,
+        TimberStrengths timber,
+        TimberOutline outline,
+        double unbraced,
+        double modulus)
+    {
+        // Table 6.1 has at most 1.0 of the span, and 2h more for loads on the compression side: taken for all.
+        double effective = unbraced + 2 * outline.Depth;
+        double buckling = 0.78 * outline.PlyWidth * outline.PlyWidth * modulus / (outline.Depth * effective);
+        FactorProduct product = factors.Bending;
+        double characteristic = timber.Bending * product.Factors.Single(one => one.Kind == FactorKind.Depth).Value;
+        double slenderness = Math.Sqrt(characteristic / buckling);
+        double factor = LateralFactor(slenderness);
+        return bare with
+        {
+            Limit = bending.Limit * factor,
+            Factors = product.With(FactorKind.LateralStability, factor, after: FactorKind.System).Factors,
+            Terms =
+            [
+                .. bending.Terms,
+                new(CheckSymbol.BracedStrength, bending.Limit!.Value, CheckUnit.Stress),
+                new(CheckSymbol.UnbracedLength, unbraced, CheckUnit.Length),
+                new(CheckSymbol.Depth, outline.Depth, CheckUnit.Length),
+                new(CheckSymbol.PlyWidth, outline.PlyWidth, CheckUnit.Length),
+                new(CheckSymbol.EffectiveLength, effective, CheckUnit.Length),
+                new(CheckSymbol.StabilityModulus, modulus, CheckUnit.Stress),
+                new(CheckSymbol.BucklingStress, buckling, CheckUnit.Stress),
+                new(CheckSymbol.RelativeSlenderness, slenderness, CheckUnit.Number),
+            ],
+        };
+    }
+}

@@ -1,0 +1,63 @@
+using FieldCheck.Mechanics.Model;
+
+namespace FieldCheck.Mechanics.Strength;
+
+/// <summary>The factors that the NDS puts on reference values, each as given, looked up or 1.</summary>
+/// <param name="section">The section.</param>
+/// <param name="material">The material, with strengths of the NDS.</param>
+internal sealed class NdsFactors(Section section, Material material)
+{
+    private const double Psi = 6894.757293168361;
+
+    /// <summary>The wet service factor leaves bending alone up to this Fb·C_F (NDS Supplement, Table 4A).</summary>
+    private const double WeakEnoughWhenWet = 1150 * Psi;
+
+    private readonly TimberOutline? _outline = TimberOutline.Of(section);
+    private readonly TimberStrengths _timber = material.Timber!;
+
+    /// <summary>Fb' without C_L: Fb C_D C_M C_t C_F C_fu C_i C_r.</summary>
+    internal FactorProduct Bending => FactorProduct.Of(
+        (FactorKind.Duration, Given(FactorKind.Duration)),
+        (FactorKind.WetService, IsWet && _timber.Bending * (Size ?? 1) > WeakEnoughWhenWet * (1 + 1e-9) ? 0.85 : 1),
+        (FactorKind.Temperature, GivenOrOne(FactorKind.Temperature)),
+        (FactorKind.Size, Size),
+        (FactorKind.FlatUse, FlatUse),
+        (FactorKind.Incising, GivenOrOne(FactorKind.Incising)),
+        (FactorKind.Repetitive, GivenOrOne(FactorKind.Repetitive)));
+
+    /// <summary>Fv': Fv C_D C_M C_t C_i.</summary>
+    internal FactorProduct Shear => FactorProduct.Of(
+        (FactorKind.Duration, Given(FactorKind.Duration)),
+        (FactorKind.WetService, IsWet ? 0.97 : 1),
+        (FactorKind.Temperature, GivenOrOne(FactorKind.Temperature)),
+        (FactorKind.Incising, GivenOrOne(FactorKind.Incising)));
+
+    /// <summary>Fc⊥' without C_b: Fc⊥ C_M C_t C_i; no C_D, and C_i is 1 across the grain (NDS 4.3.8).</summary>
+    internal FactorProduct Bearing => FactorProduct.Of(
+        (FactorKind.WetService, IsWet ? 0.67 : 1),
+        (FactorKind.Temperature, GivenOrOne(FactorKind.Temperature)),
+        (FactorKind.Incising, 1));
+
+    /// <summary>Emin' [N/m²]: 0.9 when wet, 0.95 when incised, and the temperature factor of strength, which is the smaller.</summary>
+    internal double? StabilityModulus => _timber.MinimumModulus
+        * (IsWet ? 0.9 : 1)
+        * Math.Min(1, GivenOrOne(FactorKind.Temperature))
+        * (GivenOrOne(FactorKind.Incising) == 1 ? 1 : 0.95);
+
+    private bool IsWet => Given(FactorKind.WetService) is > 0;
+
+    /// <summary>Given, or by the table for grades that take it; 1 for a round stick, which the table is not for.</summary>
+    private double? Size => Given(FactorKind.Size) is double given ? given
+        : !_timber.TakesSizeFactor || section.Shape is SectionShape.Round ? 1
+        : _outline is null ? null
+        : LumberTables.SizeFactor(_outline.Thickness, _outline.Face);
+
+    private double? FlatUse => Given(FactorKind.FlatUse) is double given ? given
+        : !(_outline?.IsOnItsFace ?? section.IsFlat) || section.Shape is SectionShape.Round ? 1
+        : _outline is null ? null
+        : LumberTables.FlatUseFactor(_outline.Thickness, _outline.Face);
+
+    private double? Given(FactorKind kind) => material.Factors.FirstOrDefault(factor => factor.Kind == kind)?.Value;
+
+    private double GivenOrOne(FactorKind kind) => Given(kind) ?? 1;
+}

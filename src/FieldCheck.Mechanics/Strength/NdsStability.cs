@@ -1,0 +1,86 @@
+using FieldCheck.Mechanics.Model;
+
+namespace FieldCheck.Mechanics.Strength;
+
+/// <summary>The beam stability factor C_L of NDS 3.3.3, for single spans and cantilevers under loads of any kind.</summary>
+internal static class NdsStability
+{
+    private const double Steepest = 50;
+
+    /// <summary>Bending limited by sideways buckling; null where it cannot happen: held all along, or not deeper than wide.</summary>
+    /// <param name="member">The member.</param>
+    /// <param name="bending">Its bending without C_L.</param>
+    internal static Resistance? Of(Member member, Resistance bending)
+    {
+        if (member.Section is null || member.Lateral is LateralSupport.Braced || !TimberOutline.CanBuckle(member.Section))
+        {
+            return null;
+        }
+
+        Resistance bare = bending with
+        {
+            Kind = CheckKind.LateralStability, Clause = CheckClause.NdsLateralStability, Limit = null,
+        };
+        return bending.Reason is not null ? bare
+            : TimberOutline.Of(member.Section) is not TimberOutline outline
+                ? bare with { Reason = NotJudgedReason.NoShape }
+            : member.Lateral is not LateralSupport.Unbraced unbraced
+                ? bare with { Reason = NotJudgedReason.NoLateralSupport }
+            : new NdsFactors(member.Section, member.Material!) is { StabilityModulus: double modulus } factors
+                ? Limited(bare, bending, member.Material!.Timber!.Bending, factors, outline, unbraced.Length, modulus)
+            : bare with { Reason = NotJudgedReason.NoModulus };
+    }
+
+    /// <summary>Effective length le of NDS Table 3.3.3, footnote 1 [m].</summary>
+    /// <param name="unbraced">Unbraced length lu [m].</param>
+    /// <param name="depth">Depth d [m].</param>
+    internal static double EffectiveLength(double unbraced, double depth) => (unbraced / depth) switch
+    {
+        < 7 => 2.06 * unbraced,
+        <= 14.3 => 1.63 * unbraced + 3 * depth,
+        _ => 1.84 * unbraced,
+    };
+
+    /// <summary>C_L of NDS equation 3.3-6 [–], in a form that loses no digits for a stiff beam.</summary>
+    /// <param name="ratio">FbE/Fb* [–].</param>
+    internal static double BeamStabilityFactor(double ratio)
+    {
+        double half = (1 + ratio) / 1.9;
+        return ratio / 0.95 / (half + Math.Sqrt(half * half - ratio / 0.95));
+    }
+
+    private static Resistance Limited(
+        Resistance bare,
+        Resistance bending,
+        double strength,
+        NdsFactors factors,
+        TimberOutline outline,
+        double unbraced,
+        double modulus)
+    {
+        double effective = EffectiveLength(unbraced, outline.Depth);
+        double slenderness = Math.Sqrt(effective * outline.Depth) / outline.PlyWidth;
+        double buckling = 1.2 * modulus / (slenderness * slenderness);
+        double braced = strength * factors.Bending.Without(FactorKind.FlatUse)!.Value;
+        double factor = BeamStabilityFactor(buckling / braced);
+        bool isTooSteep = slenderness > Steepest * (1 + 1e-9);
+        return bare with
+        {
+            Limit = isTooSteep ? null : bending.Limit * factor,
+            Reason = isTooSteep ? NotJudgedReason.TooSlender : null,
+            Factors = factors.Bending.With(FactorKind.BeamStability, factor, after: FactorKind.Temperature).Factors,
+            Terms =
+            [
+                .. bending.Terms,
+                new(CheckSymbol.BracedStrength, braced, CheckUnit.Stress),
+                new(CheckSymbol.UnbracedLength, unbraced, CheckUnit.Length),
+                new(CheckSymbol.Depth, outline.Depth, CheckUnit.Length),
+                new(CheckSymbol.PlyWidth, outline.PlyWidth, CheckUnit.Length),
+                new(CheckSymbol.EffectiveLength, effective, CheckUnit.Length),
+                new(CheckSymbol.SlendernessRatio, slenderness, CheckUnit.Number),
+                new(CheckSymbol.StabilityModulus, modulus, CheckUnit.Stress),
+                new(CheckSymbol.BucklingStress, buckling, CheckUnit.Stress),
+            ],
+        };
+    }
+}

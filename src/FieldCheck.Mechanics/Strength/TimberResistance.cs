@@ -1,0 +1,81 @@
+using System.Collections.Immutable;
+using FieldCheck.Mechanics.Model;
+
+namespace FieldCheck.Mechanics.Strength;
+
+/// <summary>What both rules on timber have in common: a stress, held against a strength times its factors.</summary>
+internal static class TimberResistance
+{
+    /// <summary>Bending, without lateral stability.</summary>
+    internal static Resistance Bending(
+        Member member, TimberBasis basis, CheckClause clause, Func<Section, Material, FactorProduct> factors)
+    {
+        Resistance bare = Stress(CheckKind.Bending, clause, 1 / member.Section?.SectionModulus);
+        return WhyNot(member, basis) is NotJudgedReason reason ? bare with { Reason = reason }
+            : member.Section!.SectionModulus is double modulus ? bare.Limited(
+                member.Material!.Timber!.Bending,
+                factors(member.Section, member.Material),
+                new CheckTerm(CheckSymbol.SectionModulus, modulus, CheckUnit.SectionModulus))
+            : bare with { Reason = NotJudgedReason.NoSectionModulus };
+    }
+
+    /// <summary>Shear.</summary>
+    /// <param name="member">The member.</param>
+    /// <param name="basis">What its strengths must be.</param>
+    /// <param name="clause">The rule.</param>
+    /// <param name="factors">The factors on the strength.</param>
+    /// <param name="share">Share of the width that cracks leave [–]; null: cracks are inside the strength.</param>
+    internal static Resistance Shear(
+        Member member,
+        TimberBasis basis,
+        CheckClause clause,
+        Func<Section, Material, FactorProduct> factors,
+        double? share = null)
+    {
+        Resistance bare = Stress(CheckKind.Shear, clause, 1 / ((share ?? 1) * member.Section?.PeakShearArea));
+        return WhyNot(member, basis) is NotJudgedReason reason ? bare with { Reason = reason }
+            : member.Section!.PeakShearArea is double area ? bare.Limited(
+                member.Material!.Timber!.Shear,
+                factors(member.Section, member.Material),
+                [
+                    new CheckTerm(CheckSymbol.PeakShearArea, area, CheckUnit.Area),
+                    .. share is double left
+                        ? new[] { new CheckTerm(CheckSymbol.CrackShare, left, CheckUnit.Number) }
+                        : [],
+                ])
+            : bare with { Reason = NotJudgedReason.NoShape };
+    }
+
+    /// <summary>A check of a stress; its demand is so much for each unit of the action, where that is known.</summary>
+    internal static Resistance Stress(CheckKind kind, CheckClause clause, double? perAction) => new()
+    {
+        Kind = kind,
+        Clause = clause,
+        Unit = CheckUnit.Stress,
+        PerAction = perAction ?? 1,
+    };
+
+    /// <summary>The check with its limit, or with the factor that is missing.</summary>
+    internal static Resistance Limited(
+        this Resistance bare, double strength, FactorProduct factors, params ImmutableArray<CheckTerm> terms) =>
+        bare with
+        {
+            Limit = strength * factors.Value,
+            Reason = factors.Missing is null ? null : NotJudgedReason.NoFactor,
+            Missing = factors.Missing,
+            Factors = factors.Factors,
+            Terms = [new CheckTerm(CheckSymbol.GradeStrength, strength, CheckUnit.Stress), .. terms],
+        };
+
+    /// <summary>The check without its limit, for want of something beside the factors; a missing factor is told first.</summary>
+    internal static Resistance Without(this Resistance bare, NotJudgedReason reason) =>
+        bare with { Limit = null, Reason = bare.Reason ?? reason };
+
+    /// <summary>Why no rule on timber can speak of a member; null: one can.</summary>
+    internal static NotJudgedReason? WhyNot(Member member, TimberBasis basis) =>
+        member.Section is null ? NotJudgedReason.NoSection
+        : !TimberOutline.IsSolid(member.Section) ? NotJudgedReason.ShapeNotInRules
+        : member.Material is null ? NotJudgedReason.NoMaterial
+        : member.Material.Timber?.Basis != basis ? NotJudgedReason.NoStrength
+        : null;
+}
