@@ -22,19 +22,8 @@ internal static class Timber
     /// <summary>C24 of EN 338: fm,k 24, fv,k 4.0, fc,90,k 2.5, E0,05 7400 N/mm².</summary>
     internal static readonly TimberStrengths C24 = new(TimberBasis.Characteristic, 24 * MPa, 4 * MPa, 2.5 * MPa, 7400 * MPa);
 
-    /// <summary>A rectangle with figures by hand: b·d²/6 and 2/3·b·d, of all plies.</summary>
-    internal static Section Rectangle(double width, double depth, int plies = 1, bool flat = false)
-    {
-        (double across, double along) = flat ? (depth, width) : (width, depth);
-        return new Section
-        {
-            Shape = new SectionShape.Rectangle(width, depth, plies),
-            IsFlat = flat,
-            Depth = along,
-            SectionModulus = plies * across * along * along / 6,
-            PeakShearArea = plies * across * along * 2 / 3,
-        };
-    }
+    internal static Section Rectangle(double width, double depth, int plies = 1, bool flat = false) =>
+        Section.Of(new SectionShape.Rectangle(width, depth, plies), flat);
 
     internal static Material Of(TimberStrengths? strengths, params (FactorKind Kind, double Value)[] factors) => new()
     {
