@@ -13,6 +13,7 @@ namespace FieldCheck.Benchmarks;
 internal static class EnvelopeSection
 {
     private const double MostSolves = 400;
+    private const double MostGrowth = 2.5;
 
     private static readonly Curve[] Forces = [Curve.Axial, Curve.Shear, Curve.Moment];
 
@@ -49,8 +50,25 @@ internal static class EnvelopeSection
         }
 
         Lifting(report);
+        Growing(report);
         report.Promise("Matrices factored for an envelope", factorisations, 1, factorisations == 1);
         report.Promise("An envelope against one answer", worst, MostSolves, worst <= MostSolves);
+    }
+
+    /// <summary>Three axles over a chain: twice the spans, about twice the time.</summary>
+    private static void Growing(Report report)
+    {
+        BeamSolver solver = new();
+        double[] seconds = [.. new[] { 250, 500, 1000 }.Select(spans =>
+        {
+            RollingLoad axles = new("axles", 0, [new Axle(0, 35e3), new Axle(3.6, 145e3), new Axle(7.9, 145e3)]);
+            EnvelopeProblem problem = new(Beams.Chain(spans), [], [axles]);
+            Timing timing = Timing.Of(() => Find(problem, solver, [.. Forces, Curve.Deflection]), repeats: 3);
+            report.Row($"3 axles over {spans} spans", Report.Time(timing.Median), "", Report.Time(timing.Fastest), "");
+            return timing.Fastest;
+        })];
+        double growth = Math.Max(seconds[1] / seconds[0], seconds[2] / seconds[1]);
+        report.Promise("Envelope of twice the spans", growth, MostGrowth, growth <= MostGrowth);
     }
 
     /// <summary>Supports that only push, and lift: solved situation by situation.</summary>

@@ -39,7 +39,8 @@ internal ref struct BetweenAxles
             return;
         }
 
-        for (int i = 0; i < _train.IntervalCount; i++)
+        (int first, int end) = _element.IntervalsOf(Curve.Moment);
+        for (int i = first; i < end; i++)
         {
             for (int left = -1; left < _train.Offsets.Length; left++)
             {

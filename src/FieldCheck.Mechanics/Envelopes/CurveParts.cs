@@ -10,7 +10,7 @@ namespace FieldCheck.Mechanics.Envelopes;
 /// </remarks>
 internal sealed class CurveParts
 {
-    private readonly double[][] _parts;
+    private readonly PartNumbers[] _parts;
 
     internal CurveParts(Superposition superposition, Curve curve)
     {
@@ -20,7 +20,12 @@ internal sealed class CurveParts
         Span<double> polynomial = stackalloc double[Piece.MostCoefficients];
         Coefficients = Pieces[0].Polynomial(curve, polynomial);
         Imposed = Read(Pieces);
-        _parts = [.. Enumerable.Range(0, superposition.Parts.Length).Select(part => Read(superposition.PiecesOf(part)))];
+        _parts =
+        [
+            .. from part in Enumerable.Range(0, superposition.Parts.Length)
+               let answer = superposition.AnswerTo(part)
+               select new PartNumbers(answer.FirstPiece, Read(answer.Pieces)),
+        ];
     }
 
     internal Superposition Superposition { get; }
@@ -38,11 +43,21 @@ internal sealed class CurveParts
     /// <summary>By settlements and imposed rotations alone.</summary>
     internal double[] Imposed { get; }
 
-    internal double[] Of(int part) => _parts[part];
+    internal PartNumbers Of(int part) => _parts[part];
 
-    /// <summary>The coefficients of a piece.</summary>
+    /// <summary>The coefficients of a piece; where numbers of all pieces are given.</summary>
     internal ReadOnlySpan<double> On(double[] numbers, int piece) =>
         numbers.AsSpan(piece * Stride, Coefficients);
+
+    /// <summary>The coefficients of a piece that a part reaches.</summary>
+    internal ReadOnlySpan<double> On(int part, int piece) => On(_parts[part].Numbers, piece - _parts[part].First);
+
+    /// <summary>The value at the left end of a piece that a part reaches.</summary>
+    internal double AtStart(int part, int piece) => _parts[part].Numbers[(piece - _parts[part].First) * Stride];
+
+    /// <summary>The value at the right end of a piece that a part reaches.</summary>
+    internal double AtEnd(int part, int piece) =>
+        _parts[part].Numbers[(piece - _parts[part].First) * Stride + Coefficients];
 
     private double[] Read(ImmutableArray<Piece> pieces)
     {

@@ -61,8 +61,7 @@ public sealed class InfluenceLine
     /// <param name="solver">The solver to work with.</param>
     /// <returns>Null where the beam does not stand.</returns>
     public static InfluenceLine? OfReaction(BeamModel model, int support, BeamSolver solver) =>
-        Of(model, solver, influence => Whole(
-            influence, influence.Row(ForceInfluence.ReactionRow(support, ReactionComponent.Vertical))));
+        Of(model, solver, influence => Whole(influence, influence.OfReaction(support, ReactionComponent.Vertical)));
 
     /// <summary>The influence line of the moment that a support gives.</summary>
     /// <param name="model">The beam; its loads do not matter.</param>
@@ -70,8 +69,7 @@ public sealed class InfluenceLine
     /// <param name="solver">The solver to work with.</param>
     /// <returns>Null where the beam does not stand.</returns>
     public static InfluenceLine? OfReactionMoment(BeamModel model, int support, BeamSolver solver) =>
-        Of(model, solver, influence => Whole(
-            influence, influence.Row(ForceInfluence.ReactionRow(support, ReactionComponent.Moment))));
+        Of(model, solver, influence => Whole(influence, influence.OfReaction(support, ReactionComponent.Moment)));
 
     /// <summary>The influence line of N, V, M or the deflection at a section.</summary>
     /// <param name="model">The beam; its loads do not matter.</param>
@@ -127,9 +125,9 @@ public sealed class InfluenceLine
             : null;
     }
 
-    private static IEnumerable<InfluenceCubic> Whole(ForceInfluence influence, double[] row) =>
-        row.Chunk(ForceInfluence.Cubic).Select((cubic, e) =>
-            new InfluenceCubic(influence.Nodes.At(e), influence.Nodes.At(e + 1), cubic));
+    private static IEnumerable<InfluenceCubic> Whole(ForceInfluence influence, InfluenceRow row) =>
+        Enumerable.Range(0, influence.Nodes.ElementCount).Select(e =>
+            new InfluenceCubic(influence.Nodes.At(e), influence.Nodes.At(e + 1), row.On(e).ToArray()));
 
     private static bool IsNothing(InfluenceCubic stretch, double zero) =>
         stretch.Coefficients.Sum(Math.Abs) <= zero;

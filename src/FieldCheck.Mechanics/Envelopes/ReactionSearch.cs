@@ -33,14 +33,14 @@ internal sealed class ReactionSearch(Superposition sum, ImmutableArray<int> comb
             return [];
         }
 
-        double[] influence = traffic.Influence.Row(ForceInfluence.ReactionRow(support, component));
-        return Array.TrueForAll(influence, one => one == 0)
+        InfluenceRow influence = traffic.Influence.OfReaction(support, component);
+        return influence.IsNothing
             ? []
             :
             [
                 .. from train in traffic.Trains
                    let row = new TrainRow(train, traffic.Influence.Nodes, influence)
-                   select new RollingRange(train, row.Greatest(1), row.Greatest(-1)),
+                   select new RollingRange(train, row.Greatest(1, train.IntervalCount), row.Greatest(-1, train.IntervalCount)),
             ];
     }
 

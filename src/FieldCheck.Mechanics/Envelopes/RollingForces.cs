@@ -107,7 +107,7 @@ internal sealed class RollingForces(TrainElement element, Curve curve)
     {
         Piece of = standing.Parts.Pieces[piece];
         Span<double> sum = stackalloc double[Cubic + 1];
-        for (int i = 0; i < _train.IntervalCount; i++)
+        for (int i = element.Own.First; i < element.Own.End; i++)
         {
             for (int k = 0; k < _train.Offsets.Length; k++)
             {
@@ -160,7 +160,7 @@ internal sealed class RollingForces(TrainElement element, Curve curve)
         RollingPeak peak = element.Greatest(curve, element.From, sign);
         peak = new RollingPeak(Math.Max(peak.Value, element.Greatest(curve, element.To, sign).Value), 0, 0, 0);
         Span<double> sum = stackalloc double[Cubic + 1];
-        for (int i = 0; curve != Curve.Axial && i < _train.IntervalCount; i++)
+        for (int i = element.Own.First; curve != Curve.Axial && i < element.Own.End; i++)
         {
             for (int k = 0; k < _train.Offsets.Length; k++)
             {

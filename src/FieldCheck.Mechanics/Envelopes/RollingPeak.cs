@@ -10,4 +10,8 @@ namespace FieldCheck.Mechanics.Envelopes;
 internal readonly record struct RollingPeak(double Value, int Interval, double Share, int Lean)
 {
     internal static RollingPeak None => new(double.NegativeInfinity, 0, 0, 0);
+
+    /// <summary>Nothing, which a train gives wherever it stands outside some intervals; none where there is no such place.</summary>
+    internal static RollingPeak Outside(int first, int end, int intervals) =>
+        first > 0 ? new(0, 0, 0, 0) : end < intervals ? new(0, intervals - 1, 0, 0) : None;
 }

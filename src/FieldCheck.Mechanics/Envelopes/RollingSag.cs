@@ -25,6 +25,8 @@ internal sealed class RollingSag
             _greatest[i] = element.Greatest(Curve.Deflection, PositionOf(i), 1);
             _least[i] = element.Greatest(Curve.Deflection, PositionOf(i), -1);
         }
+
+        element.Forget();
     }
 
     /// <summary>Takes in the steps.</summary>
@@ -65,6 +67,8 @@ internal sealed class RollingSag
                 Polish(standing, pieces, scale, PositionOf(low), PositionOf(high), ref leader);
             }
         }
+
+        _element.Forget();
     }
 
     private void Polish(

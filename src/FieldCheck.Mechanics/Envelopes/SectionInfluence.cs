@@ -11,7 +11,7 @@ internal static class SectionInfluence
     {
         BeamNodes nodes = influence.Nodes;
         int own = ElementOf(nodes, position, side);
-        double[][] rows = [.. Enumerable.Range(0, 5).Select(state => influence.Row(influence.StartRow(own, state)))];
+        InfluenceRow[] rows = [.. Enumerable.Range(0, 5).Select(state => influence.OfStart(own, state))];
         double[] weights = new double[5];
         SectionRelation section = new(nodes.SpanOf(own));
         section.Weigh(curve, position - nodes.At(own), 1, weights);
@@ -22,7 +22,7 @@ internal static class SectionInfluence
             {
                 for (int state = 0; state < weights.Length; state++)
                 {
-                    cubic[k] += weights[state] * rows[state][ForceInfluence.Cubic * e + k];
+                    cubic[k] += weights[state] * rows[state].On(e)[k];
                 }
             }
 

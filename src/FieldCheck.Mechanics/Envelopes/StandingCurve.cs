@@ -10,7 +10,7 @@ internal sealed class StandingCurve
 {
     private readonly CurveParts _parts;
     private readonly double[] _always;
-    private readonly (int Part, double Factor, double[] Numbers)[] _optional;
+    private readonly double[] _factors;
 
     internal StandingCurve(CurveParts parts, int combination, int sense)
     {
@@ -20,38 +20,49 @@ internal sealed class StandingCurve
         Superposition sum = parts.Superposition;
         _always = new double[parts.Imposed.Length];
         AddTo(_always, parts.Imposed, sense);
-        List<(int, double, double[])> optional = [];
-        for (int part = 0; part < sum.Parts.Length; part++)
+        _factors = new double[sum.Parts.Length];
+        for (int part = 0; part < _factors.Length; part++)
         {
-            double factor = sense * sum.Factor(combination, part);
-            if (factor != 0 && sum.Parts[part].StandsAlways)
+            _factors[part] = sense * sum.Factor(combination, part);
+            if (_factors[part] != 0 && sum.Parts[part].StandsAlways)
             {
-                AddTo(_always, parts.Of(part), factor);
-            }
-            else if (factor != 0)
-            {
-                optional.Add((part, factor, parts.Of(part)));
+                PartNumbers numbers = parts.Of(part);
+                AddTo(_always.AsSpan(numbers.First * parts.Stride), numbers.Numbers, _factors[part]);
             }
         }
-
-        _optional = [.. optional];
     }
 
     internal int Combination { get; }
 
     internal int Sense { get; }
 
-    internal int OptionalCount => _optional.Length;
-
     internal int PieceCount => _parts.Pieces.Length;
 
     internal CurveParts Parts => _parts;
 
     /// <summary>At the left end of a piece.</summary>
-    internal double AtStart(int piece) => Sum(piece * _parts.Stride);
+    internal double AtStart(int piece)
+    {
+        double sum = _always[piece * _parts.Stride];
+        foreach (int part in OptionalOn(piece))
+        {
+            sum += Math.Max(0, _factors[part] * _parts.AtStart(part, piece));
+        }
+
+        return sum;
+    }
 
     /// <summary>At the right end of a piece.</summary>
-    internal double AtEnd(int piece) => Sum(piece * _parts.Stride + _parts.Coefficients);
+    internal double AtEnd(int piece)
+    {
+        double sum = _always[piece * _parts.Stride + _parts.Coefficients];
+        foreach (int part in OptionalOn(piece))
+        {
+            sum += Math.Max(0, _factors[part] * _parts.AtEnd(part, piece));
+        }
+
+        return sum;
+    }
 
     /// <summary>At a share of the length of a piece.</summary>
     internal double At(int piece, double share)
@@ -62,9 +73,9 @@ internal sealed class StandingCurve
         }
 
         double sum = Roots.Value(AlwaysOn(piece), share);
-        foreach ((_, double factor, double[] numbers) in _optional)
+        foreach (int part in OptionalOn(piece))
         {
-            sum += Math.Max(0, factor * Roots.Value(_parts.On(numbers, piece), share));
+            sum += Math.Max(0, _factors[part] * Roots.Value(_parts.On(part, piece), share));
         }
 
         return sum;
@@ -74,9 +85,9 @@ internal sealed class StandingCurve
     internal double BoundOn(int piece)
     {
         double bound = Bernstein.Most(AlwaysOn(piece), 1);
-        foreach ((_, double factor, double[] numbers) in _optional)
+        foreach (int part in OptionalOn(piece))
         {
-            bound += Math.Max(0, Bernstein.Most(_parts.On(numbers, piece), factor));
+            bound += Math.Max(0, Bernstein.Most(_parts.On(part, piece), _factors[part]));
         }
 
         return bound;
@@ -86,9 +97,12 @@ internal sealed class StandingCurve
     internal void Cut(int piece, PieceCuts to)
     {
         to.Begin(AlwaysOn(piece));
-        foreach ((_, double factor, double[] numbers) in _optional)
+        foreach (int part in OptionalOn(piece))
         {
-            to.Add(_parts.On(numbers, piece), factor);
+            if (_factors[part] != 0)
+            {
+                to.Add(_parts.On(part, piece), _factors[part]);
+            }
         }
 
         to.Cut();
@@ -97,34 +111,25 @@ internal sealed class StandingCurve
     /// <summary>Which parts make it so great at a place; those that hardly count are left out.</summary>
     internal Func<int, bool> StandingAt(int piece, double share)
     {
+        int[] optional = OptionalOn(piece).ToArray();
         double[] values =
         [
-            .. _optional.Select(one => one.Factor * (share == 1
-                ? one.Numbers[piece * _parts.Stride + _parts.Coefficients]
-                : Roots.Value(_parts.On(one.Numbers, piece), share))),
+            .. optional.Select(part => _factors[part] * (share == 1
+                ? _parts.AtEnd(part, piece)
+                : Roots.Value(_parts.On(part, piece), share))),
         ];
         double size = Math.Abs(Roots.Value(AlwaysOn(piece), share)) + values.Sum(Math.Abs);
-        HashSet<int> standing =
-            [.. _optional.Where((_, i) => values[i] > Leader<int>.Closeness * size).Select(one => one.Part)];
+        HashSet<int> standing = [.. optional.Where((_, i) => values[i] > Leader<int>.Closeness * size)];
         return standing.Contains;
     }
 
+    private ReadOnlySpan<int> OptionalOn(int piece) => _parts.Superposition.OptionalOn(piece);
+
     private ReadOnlySpan<double> AlwaysOn(int piece) => _parts.On(_always, piece);
 
-    private double Sum(int index)
+    private static void AddTo(Span<double> sum, double[] numbers, double factor)
     {
-        double sum = _always[index];
-        foreach ((_, double factor, double[] numbers) in _optional)
-        {
-            sum += Math.Max(0, factor * numbers[index]);
-        }
-
-        return sum;
-    }
-
-    private static void AddTo(double[] sum, double[] numbers, double factor)
-    {
-        for (int i = 0; i < sum.Length; i++)
+        for (int i = 0; i < numbers.Length; i++)
         {
             sum[i] += factor * numbers[i];
         }

@@ -9,6 +9,8 @@ namespace FieldCheck.Mechanics.Envelopes;
 internal sealed class Superposition
 {
     private readonly PartAnswers _answers;
+    private readonly int[] _optionalFrom;
+    private readonly int[] _optionalOn;
 
     private Superposition(
         EnvelopeProblem problem, Bays bays, ImmutableArray<LoadPart> parts, PartAnswers answers, BeamNodes? nodes)
@@ -21,6 +23,7 @@ internal sealed class Superposition
             ? null
             : new Traffic(this, new ForceInfluence(nodes, problem.Model.Supports.Length, answers.Starts));
         Optional = [.. Enumerable.Range(0, parts.Length).Where(part => !parts[part].StandsAlways)];
+        (_optionalFrom, _optionalOn) = OptionalByPiece();
     }
 
     internal EnvelopeProblem Problem { get; }
@@ -54,13 +57,17 @@ internal sealed class Superposition
             : null;
     }
 
-    internal ImmutableArray<Piece> PiecesOf(int part) => _answers.Cases[part].Pieces;
+    internal PartAnswer AnswerTo(int part) => _answers.Cases[part];
+
+    /// <summary>The parts that need not stand and that reach a piece.</summary>
+    internal ReadOnlySpan<int> OptionalOn(int piece) =>
+        _optionalOn.AsSpan(_optionalFrom[piece].._optionalFrom[piece + 1]);
 
     /// <summary>A figure of a reaction by settlements and imposed rotations alone, or by a part alone.</summary>
     internal double Reaction(int part, int support, ReactionComponent component)
     {
-        BeamResponse response = part < 0 ? _answers.Imposed : _answers.Cases[part];
-        Reaction reaction = response.Reactions[support];
+        Reaction reaction =
+            part < 0 ? _answers.Imposed.Reactions[support] : _answers.Cases[part].ReactionOf(support);
         return component switch
         {
             ReactionComponent.Horizontal => reaction.Horizontal,
@@ -86,6 +93,37 @@ internal sealed class Superposition
         }
 
         return new Situation(combination, [.. patterns], rolling);
+    }
+
+    private (int[] From, int[] On) OptionalByPiece()
+    {
+        int[] from = new int[Imposed.Length + 1];
+        foreach (int part in Optional)
+        {
+            PartAnswer answer = _answers.Cases[part];
+            for (int i = 0; i < answer.Pieces.Length; i++)
+            {
+                from[answer.FirstPiece + i + 1]++;
+            }
+        }
+
+        for (int piece = 0; piece < Imposed.Length; piece++)
+        {
+            from[piece + 1] += from[piece];
+        }
+
+        int[] on = new int[from[^1]];
+        int[] next = from[..^1];
+        foreach (int part in Optional)
+        {
+            PartAnswer answer = _answers.Cases[part];
+            for (int i = 0; i < answer.Pieces.Length; i++)
+            {
+                on[next[answer.FirstPiece + i]++] = part;
+            }
+        }
+
+        return (from, on);
     }
 
     private static bool HasTraffic(EnvelopeProblem problem) => problem.Rolling.Any(rolling =>

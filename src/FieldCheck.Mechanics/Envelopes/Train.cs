@@ -82,6 +82,35 @@ internal sealed class Train
     /// <summary>The element that an axle is in, or -1: it is off the beam.</summary>
     internal int ElementOf(int interval, int axle) => _elements[interval * Offsets.Length + axle];
 
+    /// <summary>The intervals from where some axle comes to the first of some elements to where the last leaves them all.</summary>
+    internal (int First, int End) IntervalsOver(int firstElement, int endElement)
+    {
+        (int first, int end) = (IntervalCount, 0);
+        for (int k = 0; k < Offsets.Length && firstElement < endElement; k++)
+        {
+            first = Math.Min(first, IntervalReaching(firstElement, k));
+            end = Math.Max(end, IntervalReaching(endElement, k));
+        }
+
+        return (Math.Min(first, end), end);
+    }
+
+    /// <summary>The first interval in which an axle is in an element or right of it.</summary>
+    private int IntervalReaching(int element, int axle)
+    {
+        int low = 0;
+        int high = IntervalCount;
+        while (low < high)
+        {
+            int middle = (low + high) / 2;
+            int at = ElementOf(middle, axle);
+            bool isThere = at >= 0 ? at >= element : StartOf(middle) + Offsets[axle] > _length / 2;
+            (low, high) = isThere ? (low, middle) : (middle + 1, high);
+        }
+
+        return low;
+    }
+
     /// <summary>One of some even steps from where it is off one end of the beam to where it is off the other [m].</summary>
     internal double Step(int step, int steps)
     {

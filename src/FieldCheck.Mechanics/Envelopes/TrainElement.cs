@@ -7,7 +7,10 @@ internal sealed class TrainElement(Train train, ForceInfluence influence, int el
 {
     private const int Cubic = ForceInfluence.Cubic;
 
-    private readonly TrainRow?[] _rows = new TrainRow?[5];
+    /// <summary>N, V, M, turn and rise.</summary>
+    private const int States = 5;
+
+    private readonly TrainRow?[] _rows = new TrainRow?[States];
     private readonly SectionRelation _section = new(influence.Nodes.SpanOf(element));
 
     internal Train Train => train;
@@ -26,35 +29,102 @@ internal sealed class TrainElement(Train train, ForceInfluence influence, int el
 
     internal bool IsInside(int interval, int axle) => train.ElementOf(interval, axle) == element;
 
+    /// <summary>The intervals in which some axle is in the element.</summary>
+    internal (int First, int End) Own { get; } = train.IntervalsOver(element, element + 1);
+
+    /// <summary>The intervals in which the train does anything to a quantity in the element.</summary>
+    internal (int First, int End) IntervalsOf(Curve curve)
+    {
+        (int first, int end) = Own;
+        Range states = curve switch { Curve.Axial => 0..1, Curve.Shear => 1..2, Curve.Moment => 1..3, _ => 1..States };
+        for (int state = states.Start.Value; state < states.End.Value; state++)
+        {
+            TrainRow row = Row(state);
+            (first, end) = row.First == row.End ? (first, end) : (Math.Min(first, row.First), Math.Max(end, row.End));
+        }
+
+        return (first, end);
+    }
+
+    /// <summary>Gives up what it keeps; it is found again when it is asked for.</summary>
+    internal void Forget() => Array.Clear(_rows);
+
     /// <summary>The greatest of a quantity times a scale at one section of the element, over all places of the train.</summary>
     internal RollingPeak Greatest(Curve curve, double position, double scale)
     {
-        RollingPeak peak = RollingPeak.None;
-        Span<double> polynomial = stackalloc double[Cubic];
-        Span<double> weights = stackalloc double[5];
+        Span<double> weights = stackalloc double[States];
         _section.Weigh(curve, position - From, scale, weights);
-        for (int i = 0; i < train.IntervalCount; i++)
+        (int first, int end) = IntervalsOf(curve);
+        RollingPeak near = RollingPeak.None;
+        for (int i = Own.First; i < Own.End; i++)
         {
-            polynomial.Clear();
-            for (int state = 0; state < weights.Length; state++)
-            {
-                if (weights[state] != 0)
-                {
-                    Add(polynomial, Row(state).On(i), weights[state]);
-                }
-            }
+            TakeAt(curve, position, scale, i, weights, ref near);
+        }
 
-            Take(curve, position, scale, i, polynomial, ref peak);
+        RollingPeak peak = RollingPeak.Outside(first, end, train.IntervalCount);
+        for (int i = first; i < Own.First; i++)
+        {
+            TakeFar(curve, position, scale, i, weights, near.Value, ref peak);
+        }
+
+        peak = near.Value > peak.Value ? near : peak;
+        for (int i = Own.End; i < end; i++)
+        {
+            TakeFar(curve, position, scale, i, weights, peak.Value, ref peak);
         }
 
         return peak;
+    }
+
+    /// <summary>Takes in an interval in which no axle is in the element, if it could give as much as is known.</summary>
+    private void TakeFar(
+        Curve curve,
+        double position,
+        double scale,
+        int interval,
+        ReadOnlySpan<double> weights,
+        double known,
+        ref RollingPeak peak)
+    {
+        if (BoundOn(interval, weights) >= known)
+        {
+            TakeAt(curve, position, scale, interval, weights, ref peak);
+        }
+    }
+
+    /// <summary>What the train cannot exceed in an interval, no axle between the section and the start of the element.</summary>
+    private double BoundOn(int interval, ReadOnlySpan<double> weights)
+    {
+        double bound = 0;
+        for (int state = 0; state < weights.Length; state++)
+        {
+            bound += weights[state] == 0 ? 0 : Math.Abs(weights[state]) * Row(state).SizeOn(interval);
+        }
+
+        return bound;
+    }
+
+    private void TakeAt(
+        Curve curve, double position, double scale, int interval, ReadOnlySpan<double> weights, ref RollingPeak peak)
+    {
+        Span<double> polynomial = stackalloc double[Cubic];
+        polynomial.Clear();
+        for (int state = 0; state < weights.Length; state++)
+        {
+            if (weights[state] != 0)
+            {
+                Add(polynomial, Row(state).On(interval), weights[state]);
+            }
+        }
+
+        LetPass(curve, position, scale, interval, polynomial, ref peak);
     }
 
     /// <summary>
     /// Lets the axles that pass the section act on it only while they are left of it. At an end of the beam one that only
     /// comes to stand there counts on both sides, since V jumps there.
     /// </summary>
-    private void Take(
+    private void LetPass(
         Curve curve, double position, double scale, int interval, Span<double> polynomial, ref RollingPeak peak)
     {
         double from = 0;
@@ -89,7 +159,7 @@ internal sealed class TrainElement(Train train, ForceInfluence influence, int el
     }
 
     private TrainRow Row(int state) => _rows[state] ??=
-        new TrainRow(train, influence.Nodes, influence.Row(influence.StartRow(element, state)));
+        new TrainRow(train, influence.Nodes, influence.OfStart(element, state));
 
     private static void Add(Span<double> to, ReadOnlySpan<double> cubic, double weight)
     {

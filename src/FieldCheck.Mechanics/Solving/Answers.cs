@@ -45,29 +45,56 @@ internal static class Answers
         };
     }
 
-    /// <summary>Reactions and the state where each element starts, as <see cref="PartAnswers.Starts"/> says.</summary>
-    internal static double[] StartsOf(StiffnessMethod method, BeamModel model)
+    /// <summary>The answer to one case alone, as far as it reaches.</summary>
+    /// <param name="method">Solved for it alone.</param>
+    /// <param name="model">The beam.</param>
+    internal static PartAnswer PartOf(StiffnessMethod method, BeamModel model)
     {
-        int supports = model.Supports.Length;
-        double[] starts = new double[PartAnswers.ASupport * supports + PartAnswers.AnElement * method.Grid.ElementCount];
-        for (int i = 0; i < supports; i++)
+        method.Trace();
+        (int first, int end) = SupportsReached(method);
+        (int from, int to) = method.Reached;
+        int firstPiece = method.Grid.PointOf(from);
+        return new PartAnswer(
+            first,
+            [.. Enumerable.Range(first, end - first).Select(i => ReactionOf(method, model, i))],
+            firstPiece,
+            [.. method.Pieces[firstPiece..method.Grid.PointOf(to + 1)]]);
+    }
+
+    /// <summary>Reactions and the state where each element starts, as far as one case alone reaches.</summary>
+    internal static PartStarts StartsOf(StiffnessMethod method, BeamModel model)
+    {
+        (int firstSupport, int endSupport) = SupportsReached(method);
+        double[] reactions = new double[PartStarts.ASupport * (endSupport - firstSupport)];
+        for (int i = firstSupport; i < endSupport; i++)
         {
-            Reaction reaction = ReactionOf(model.Supports[i], method.ReactionAt(method.Grid.NodeOfSupport(i)));
-            starts[PartAnswers.ASupport * i] = reaction.Horizontal;
-            starts[PartAnswers.ASupport * i + 1] = reaction.Vertical;
-            starts[PartAnswers.ASupport * i + 2] = reaction.Moment;
+            Reaction reaction = ReactionOf(method, model, i);
+            int at = PartStarts.ASupport * (i - firstSupport);
+            (reactions[at], reactions[at + 1], reactions[at + 2]) =
+                (reaction.Horizontal, reaction.Vertical, reaction.Moment);
         }
 
-        for (int i = 0; i < method.Grid.ElementCount; i++)
+        (int first, int last) = method.Reached;
+        double[] states = new double[PartStarts.AnElement * (last - first + 1)];
+        for (int i = first; i <= last; i++)
         {
             PieceEnd start = method.StartOf(i);
-            int at = PartAnswers.ASupport * supports + PartAnswers.AnElement * i;
-            (starts[at], starts[at + 1], starts[at + 2]) = (start.Axial, start.Shear, start.Moment);
-            (starts[at + 3], starts[at + 4]) = (start.Turn, start.Rise);
+            int at = PartStarts.AnElement * (i - first);
+            (states[at], states[at + 1], states[at + 2]) = (start.Axial, start.Shear, start.Moment);
+            (states[at + 3], states[at + 4]) = (start.Turn, start.Rise);
         }
 
-        return starts;
+        return new PartStarts(firstSupport, reactions, first, states);
     }
+
+    private static (int First, int End) SupportsReached(StiffnessMethod method)
+    {
+        (int first, int last) = method.Reached;
+        return (method.Grid.SupportFrom(first), method.Grid.SupportFrom(last + 2));
+    }
+
+    private static Reaction ReactionOf(StiffnessMethod method, BeamModel model, int support) =>
+        ReactionOf(model.Supports[support], method.ReactionAt(method.Grid.NodeOfSupport(support)));
 
     /// <summary>What a support gives: the needed force as far as it resists that movement at all.</summary>
     internal static Reaction ReactionOf(Support support, (double Right, double Up, double Turn) needed)

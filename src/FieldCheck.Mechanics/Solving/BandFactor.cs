@@ -7,6 +7,11 @@ namespace FieldCheck.Mechanics.Solving;
 /// </remarks>
 internal sealed class BandFactor
 {
+    /// <summary>
+    /// Work done, relative to the greatest, below which a row has died away: forces below 1e-26, far below the noise floor.
+    /// </summary>
+    private const double DiedAway = 1e-52;
+
     private DoubleDouble[] _rows = [];
     private DoubleDouble[] _inverse = [];
     private int _count;
@@ -85,6 +90,66 @@ internal sealed class BandFactor
 
             side[i] = value;
         }
+    }
+
+    /// <summary>
+    /// The same for a right side that is nothing outside some rows, as far as the solution reaches: where it has died away
+    /// it is not followed further. That is the solution to a right side altered by that little.
+    /// </summary>
+    /// <param name="side">The right side; nothing outside those rows, and nothing outside the rows returned after it.</param>
+    /// <param name="first">The first of the rows.</param>
+    /// <param name="last">The last of them.</param>
+    /// <returns>The first and last row that are written.</returns>
+    internal (int First, int Last) SolveNear(DoubleDouble[] side, int first, int last)
+    {
+        int end = Descend(side, first, last);
+        int quiet = 0;
+        double most = 0;
+        for (int i = end; i >= 0; i--)
+        {
+            DoubleDouble value = side[i] * _inverse[i];
+            for (int j = i + 1; j <= Math.Min(end, i + _half); j++)
+            {
+                value -= _rows[Place(j, i)] * side[j];
+            }
+
+            side[i] = value;
+            double work = (double)value * (double)value / (double)_inverse[i];
+            most = Math.Max(most, work);
+            quiet = work > DiedAway * most ? 0 : quiet + 1;
+            if (i <= first && quiet > _half)
+            {
+                return (i, end);
+            }
+        }
+
+        return (0, end);
+    }
+
+    /// <summary>The first half of solving, down to where nothing is left.</summary>
+    private int Descend(DoubleDouble[] side, int first, int last)
+    {
+        int quiet = 0;
+        double most = 0;
+        for (int i = first; i < _count; i++)
+        {
+            DoubleDouble value = side[i];
+            for (int j = Math.Max(first, i - _half); j < i; j++)
+            {
+                value -= _rows[Place(i, j)] * side[j];
+            }
+
+            side[i] = value;
+            double work = (double)value * (double)value * (double)_inverse[i];
+            most = Math.Max(most, work);
+            quiet = work > DiedAway * most ? 0 : quiet + 1;
+            if (i >= last && quiet > _half)
+            {
+                return i;
+            }
+        }
+
+        return _count - 1;
     }
 
     /// <summary>Σ over k from a first column up to j of (L·D)(i, k) · L(j, k).</summary>

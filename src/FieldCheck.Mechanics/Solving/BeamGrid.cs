@@ -20,6 +20,7 @@ internal sealed class BeamGrid
     private double[] _loadPlaces = [];
     private double[] _points = [];
     private int _lastFound;
+    private int _supportCount;
 
     internal int NodeCount { get; private set; }
 
@@ -41,6 +42,20 @@ internal sealed class BeamGrid
 
     /// <summary>The point that a node is.</summary>
     internal int PointOf(int node) => _pointOf[node];
+
+    /// <summary>The last node that is at or left of a point.</summary>
+    internal int NodeUpTo(int point)
+    {
+        int found = Array.BinarySearch(_pointOf, 0, NodeCount, point);
+        return found >= 0 ? found : ~found - 1;
+    }
+
+    /// <summary>The first support at or right of a node, or the number of supports.</summary>
+    internal int SupportFrom(int node)
+    {
+        int found = Array.BinarySearch(_nodeOfSupport, 0, _supportCount, node);
+        return found >= 0 ? found : ~found;
+    }
 
     /// <summary>Position of a point [m].</summary>
     internal double PointPosition(int point) => _points[point];
@@ -85,7 +100,8 @@ internal sealed class BeamGrid
         Workspace.Grow(ref _isHinge, most);
         Workspace.Grow(ref _spanOf, most);
         Workspace.Grow(ref _pointOf, most);
-        Workspace.Grow(ref _nodeOfSupport, model.Supports.Length);
+        _supportCount = model.Supports.Length;
+        Workspace.Grow(ref _nodeOfSupport, _supportCount);
         int joint = 0;
         int support = 0;
         int hinge = 0;

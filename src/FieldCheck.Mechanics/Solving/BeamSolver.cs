@@ -82,20 +82,19 @@ public sealed class BeamSolver
         }
 
         BeamResponse imposed = Solve(model, FactorsOf(model, -1), true, touching);
-        ImmutableArray<BeamResponse>.Builder cases = ImmutableArray.CreateBuilder<BeamResponse>(traced);
-        ImmutableArray<double[]>.Builder starts =
-            ImmutableArray.CreateBuilder<double[]>(model.Cases.Length - traced);
+        ImmutableArray<PartAnswer>.Builder cases = ImmutableArray.CreateBuilder<PartAnswer>(traced);
+        ImmutableArray<PartStarts>.Builder starts = ImmutableArray.CreateBuilder<PartStarts>(model.Cases.Length - traced);
         for (int i = 0; i < model.Cases.Length; i++)
         {
+            _method.Carry(model.Cases[i]);
             if (i < traced)
             {
-                cases.Add(Solve(model, FactorsOf(model, i), false, touching));
-                continue;
+                cases.Add(Answers.PartOf(_method, model));
             }
-
-            _method.Load(FactorsOf(model, i));
-            _method.Move(withImposed: false);
-            starts.Add(Answers.StartsOf(_method, model));
+            else
+            {
+                starts.Add(Answers.StartsOf(_method, model));
+            }
         }
 
         return _method.StayedFinite

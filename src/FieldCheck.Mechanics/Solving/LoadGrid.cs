@@ -8,6 +8,8 @@ internal sealed class LoadGrid
 {
     private PointAction[] _points = [];
     private LineLoad[] _pieces = [];
+    private int _firstFilled;
+    private int _lastFilled = -1;
 
     internal ref readonly PointAction At(int point) => ref _points[point];
 
@@ -30,14 +32,13 @@ internal sealed class LoadGrid
     /// <summary>Whether some load acts along the beam.</summary>
     internal bool HasAlong { get; private set; }
 
+    /// <summary>The first and last point that the loads now on the grid reach.</summary>
+    internal (int First, int Last) Filled => (_firstFilled, _lastFilled);
+
     /// <summary>Adds up the loads of every case times its factor.</summary>
     internal void Fill(BeamGrid grid, BeamModel model, ReadOnlySpan<double> factors)
     {
-        Workspace.Grow(ref _points, grid.PointCount);
-        Workspace.Grow(ref _pieces, grid.PointCount);
-        Array.Clear(_points, 0, grid.PointCount);
-        Array.Clear(_pieces, 0, grid.PointCount);
-        HasAlong = false;
+        Empty(grid);
         for (int i = 0; i < factors.Length; i++)
         {
             if (factors[i] != 0)
@@ -52,19 +53,56 @@ internal sealed class LoadGrid
         Accumulate(grid);
     }
 
+    /// <summary>Puts the loads of one case alone on the grid; takes no longer on a longer beam.</summary>
+    internal void Fill(BeamGrid grid, LoadCase only)
+    {
+        Empty(grid);
+        foreach (Load load in only.Loads)
+        {
+            Add(grid, load, 1);
+        }
+
+        Accumulate(grid);
+    }
+
+    private void Empty(BeamGrid grid)
+    {
+        if (_points.Length < grid.PointCount)
+        {
+            Workspace.Grow(ref _points, grid.PointCount);
+            Workspace.Grow(ref _pieces, grid.PointCount);
+        }
+        else if (_lastFilled >= _firstFilled)
+        {
+            Array.Clear(_points, _firstFilled, _lastFilled - _firstFilled + 1);
+            Array.Clear(_pieces, _firstFilled, _lastFilled - _firstFilled + 1);
+        }
+
+        HasAlong = false;
+        (_firstFilled, _lastFilled) = (int.MaxValue, -1);
+    }
+
+    /// <summary>Takes note that something is at a point.</summary>
+    private int Reach(int point)
+    {
+        _firstFilled = Math.Min(_firstFilled, point);
+        _lastFilled = Math.Max(_lastFilled, point);
+        return point;
+    }
+
     private void Add(BeamGrid grid, Load load, double factor)
     {
         switch (load)
         {
             case Load.Point point:
-                ref PointAction force = ref _points[grid.PointAt(point.Position)];
+                ref PointAction force = ref _points[Reach(grid.PointAt(point.Position))];
                 force.Up -= DoubleDouble.Product(factor, point.Down);
                 force.Right += DoubleDouble.Product(factor, point.Right);
                 force.IsLoaded = true;
                 HasAlong |= point.Right != 0;
                 break;
             case Load.Couple couple:
-                ref PointAction turn = ref _points[grid.PointAt(couple.Position)];
+                ref PointAction turn = ref _points[Reach(grid.PointAt(couple.Position))];
                 DoubleDouble moment = DoubleDouble.Product(factor, couple.Moment);
                 turn.IsLoaded = true;
                 turn.TurnLeft += couple.Side == Side.Left ? moment : DoubleDouble.Zero;
@@ -89,8 +127,8 @@ internal sealed class LoadGrid
             change = (end - start) / DoubleDouble.Difference(load.To, load.From);
         }
 
-        ref LineLoad first = ref _pieces[grid.PointAt(load.From)];
-        ref LineLoad after = ref _pieces[grid.PointAt(load.To)];
+        ref LineLoad first = ref _pieces[Reach(grid.PointAt(load.From))];
+        ref LineLoad after = ref _pieces[Reach(grid.PointAt(load.To))];
         first.Standing++;
         after.Standing--;
         if (load.ActsAlong)
@@ -116,7 +154,7 @@ internal sealed class LoadGrid
     private void Accumulate(BeamGrid grid)
     {
         LineLoad running = default;
-        for (int piece = 0; piece < grid.PieceCount; piece++)
+        for (int piece = _firstFilled; piece <= Math.Min(_lastFilled, grid.PieceCount - 1); piece++)
         {
             ref LineLoad here = ref _pieces[piece];
             running.Standing += here.Standing;

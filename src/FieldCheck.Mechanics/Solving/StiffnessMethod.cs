@@ -8,7 +8,7 @@ namespace FieldCheck.Mechanics.Solving;
 /// In order: <see cref="Prepare"/> once a beam, <see cref="Hold"/> once a set of touching supports, then for each
 /// set of loads <see cref="Load"/>, <see cref="Move"/> and <see cref="Trace"/>. Warm, none of them allocates.
 /// </remarks>
-internal sealed class StiffnessMethod
+internal sealed partial class StiffnessMethod
 {
     private readonly LoadGrid _loads = new();
     private readonly Freedoms _freedoms = new();
@@ -61,6 +61,7 @@ internal sealed class StiffnessMethod
     internal void Prepare(BeamModel model)
     {
         _model = model;
+        _isNear = false;
         Grid.Lay(model);
         int nodes = Grid.NodeCount;
         Workspace.Grow(ref _elements, nodes);
@@ -83,6 +84,7 @@ internal sealed class StiffnessMethod
     /// <returns>False: the figures are beyond what the arithmetic can hold.</returns>
     internal bool Hold(ReadOnlySpan<bool> touching, bool wantsAlong, double ease = 0)
     {
+        _isNear = false;
         _freedoms.Lay(Grid, Model, touching, ease > 0, wantsAlong);
         _assembly.AddUp(_factor, _freedoms, _elements.AsSpan(0, Grid.ElementCount));
         for (int i = 0; i < touching.Length; i++)
@@ -106,25 +108,16 @@ internal sealed class StiffnessMethod
     /// <summary>Puts the loads of the cases, each times its factor, on the beam.</summary>
     internal void Load(ReadOnlySpan<double> factors)
     {
+        _isNear = false;
         _loads.Fill(Grid, Model, factors);
         for (int node = 0; node < Grid.NodeCount; node++)
         {
             _nodeActions[node] = _loads.At(Grid.PointOf(node));
         }
 
-        NodeMovement still = default;
         for (int i = 0; i < Grid.ElementCount; i++)
         {
-            _own[i] = Walk(i);
-            ElementForces held = _elements[i].Forces(_own[i], still, still);
-            ref PointAction left = ref _nodeActions[i];
-            left.Right += held.Start.Axial;
-            left.Up -= held.Start.Shear;
-            left.TurnRight += held.Start.Moment;
-            ref PointAction right = ref _nodeActions[i + 1];
-            right.Right -= held.End.Axial;
-            right.Up += held.End.Shear;
-            right.TurnLeft -= held.End.Moment;
+            HandOverLoads(i);
         }
 
         LoadSize = 0;
@@ -140,28 +133,7 @@ internal sealed class StiffnessMethod
     {
         FillSide(withImposed);
         _factor.Solve(_side);
-        for (int node = 0; node < Grid.NodeCount; node++)
-        {
-            ref NodeMovement movement = ref _movements[node];
-            movement.Right = Value(node, Freedoms.Along, withImposed);
-            movement.Up = Value(node, Freedoms.Across, withImposed);
-            movement.TurnLeft = Value(node, Freedoms.TurnLeft, withImposed);
-            movement.TurnRight = Value(node, Freedoms.TurnRight, withImposed);
-            ref readonly SurfaceDirection direction = ref _freedoms.Direction(node);
-            if (direction.IsSloped)
-            {
-                (movement.Right, movement.Up) = direction.ToRightAndUp(movement.Right, movement.Up);
-            }
-        }
-
-        _noise = new NoiseFloor(Model.Length);
-        for (int i = 0; i < Grid.ElementCount; i++)
-        {
-            _forces[i] = _elements[i].Forces(_own[i], _movements[i], _movements[i + 1]);
-            _noise.Take(_elements[i], _movements[i], _movements[i + 1], _forces[i]);
-        }
-
-        StayedFinite &= double.IsFinite(_noise.GreatestForce) && double.IsFinite(_noise.GreatestMovement);
+        ReadMovements(0, Grid.NodeCount - 1, withImposed);
     }
 
     /// <summary>
@@ -187,10 +159,53 @@ internal sealed class StiffnessMethod
     /// <summary>Fills in the pieces of the last solution.</summary>
     internal void Trace()
     {
-        for (int i = 0; i < Grid.ElementCount; i++)
+        (int first, int last) = Reached;
+        for (int i = first; i <= last; i++)
         {
             TraceElement(i);
         }
+    }
+
+    private void ReadMovements(int first, int last, bool withImposed)
+    {
+        for (int node = first; node <= last; node++)
+        {
+            ref NodeMovement movement = ref _movements[node];
+            movement.Right = Value(node, Freedoms.Along, withImposed);
+            movement.Up = Value(node, Freedoms.Across, withImposed);
+            movement.TurnLeft = Value(node, Freedoms.TurnLeft, withImposed);
+            movement.TurnRight = Value(node, Freedoms.TurnRight, withImposed);
+            ref readonly SurfaceDirection direction = ref _freedoms.Direction(node);
+            if (direction.IsSloped)
+            {
+                (movement.Right, movement.Up) = direction.ToRightAndUp(movement.Right, movement.Up);
+            }
+        }
+
+        _noise = new NoiseFloor(Model.Length);
+        for (int i = Math.Max(0, first - 1); i < Math.Min(Grid.ElementCount, last + 1); i++)
+        {
+            _forces[i] = _elements[i].Forces(_own[i], _movements[i], _movements[i + 1]);
+            _noise.Take(_elements[i], _movements[i], _movements[i + 1], _forces[i]);
+        }
+
+        StayedFinite &= double.IsFinite(_noise.GreatestForce) && double.IsFinite(_noise.GreatestMovement);
+    }
+
+    /// <summary>Lets the nodes of an element, held, take what stands on it.</summary>
+    private void HandOverLoads(int element)
+    {
+        NodeMovement still = default;
+        _own[element] = Walk(element);
+        ElementForces held = _elements[element].Forces(_own[element], still, still);
+        ref PointAction left = ref _nodeActions[element];
+        left.Right += held.Start.Axial;
+        left.Up -= held.Start.Shear;
+        left.TurnRight += held.Start.Moment;
+        ref PointAction right = ref _nodeActions[element + 1];
+        right.Right -= held.End.Axial;
+        right.Up += held.End.Shear;
+        right.TurnLeft -= held.End.Moment;
     }
 
     private double SizeOf(in PointAction action) =>
@@ -285,20 +300,25 @@ internal sealed class StiffnessMethod
 
         for (int node = 0; node < Grid.NodeCount; node++)
         {
-            PointAction action = _nodeActions[node];
-            action.Up -= Press;
-            ref readonly SurfaceDirection direction = ref _freedoms.Direction(node);
-            if (direction.IsSloped)
-            {
-                (action.Right, action.Up) =
-                    (direction.AlongOf(action.Right, action.Up), direction.NormalOf(action.Right, action.Up));
-            }
-
-            AddToSide(node, Freedoms.Along, action.Right);
-            AddToSide(node, Freedoms.Across, action.Up);
-            AddToSide(node, Freedoms.TurnLeft, action.TurnLeft);
-            AddToSide(node, Freedoms.TurnRight, action.TurnRight);
+            AddToSide(node);
         }
+    }
+
+    private void AddToSide(int node)
+    {
+        PointAction action = _nodeActions[node];
+        action.Up -= Press;
+        ref readonly SurfaceDirection direction = ref _freedoms.Direction(node);
+        if (direction.IsSloped)
+        {
+            (action.Right, action.Up) =
+                (direction.AlongOf(action.Right, action.Up), direction.NormalOf(action.Right, action.Up));
+        }
+
+        AddToSide(node, Freedoms.Along, action.Right);
+        AddToSide(node, Freedoms.Across, action.Up);
+        AddToSide(node, Freedoms.TurnLeft, action.TurnLeft);
+        AddToSide(node, Freedoms.TurnRight, action.TurnRight);
     }
 
     private void AddToSide(int node, int place, DoubleDouble force)

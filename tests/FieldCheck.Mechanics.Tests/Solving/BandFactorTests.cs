@@ -45,6 +45,48 @@ public sealed class BandFactorTests
         }
     });
 
+    /// <summary>Long matrices, so that most solutions die away before they come to an end.</summary>
+    [Fact]
+    public void SolveNear_AgreesAndLeavesOutNextToNothing() => Gen
+        .Select(Gen.Int[1, 400], Gen.Int[0, 6], Gen.Int[0, 1_000_000], Gen.Double[0, 1], Gen.Int[1, 5])
+        .Sample((count, half, seed, at, loaded) =>
+        {
+            BandFactor factor = Filled(PositiveDefinite(count, half, seed), half);
+            Assert.True(factor.Factor());
+            int first = (int)(at * (count - 1));
+            int last = Math.Min(count - 1, first + loaded - 1);
+            DoubleDouble[] whole = new DoubleDouble[count];
+            DoubleDouble[] near = new DoubleDouble[count];
+            for (int i = first; i <= last; i++)
+            {
+                whole[i] = near[i] = Math.Cos(i + seed);
+            }
+
+            factor.Solve(whole);
+            (int from, int to) = factor.SolveNear(near, first, last);
+
+            double most = whole.Max(value => Math.Abs((double)value));
+            for (int i = 0; i < count; i++)
+            {
+                Assert.True(Math.Abs((double)(whole[i] - near[i])) <= 1e-24 * most);
+                Assert.True((i >= from && i <= to) || near[i].IsZero);
+            }
+        });
+
+    [Fact]
+    public void SolveNear_DoesNotGoOnToTheEnds()
+    {
+        BandFactor factor = Filled(PositiveDefinite(2000, 2, 7), 2);
+        Assert.True(factor.Factor());
+        DoubleDouble[] side = new DoubleDouble[2000];
+        side[1000] = 1;
+
+        (int from, int to) = factor.SolveNear(side, 1000, 1000);
+
+        Assert.InRange(from, 700, 1000);
+        Assert.InRange(to, 1000, 1300);
+    }
+
     [Fact]
     public void Factor_NotPositiveDefinite_SaysSo()
     {
