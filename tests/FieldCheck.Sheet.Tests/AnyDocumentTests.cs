@@ -109,7 +109,7 @@ public sealed class AnyDocumentTests
         .. Rows("stated", 1, Fields.Stated),
         .. Fields.Tolerance.Select(field => $"tolerance.{field.Key}"),
         .. Fields.Limits.Select(field => $"limits.{field.Key}"),
-        "limits.deflection_cases.live",
+        "limits.deflection_cases.live", "limits.lasting.live",
     ];
 
     private static IEnumerable<string> Rows<T>(

@@ -76,6 +76,14 @@ internal sealed class OtherTables(BeamDocument document, LoadCases cases, Proble
             Row row = Row.Of(Fields.Limits, limits, "limits", problems);
             row.Positive("deflection_absolute");
             Figures.Check(Fields.DeflectionCases, limits, "limits", problems, cases.Doubt);
+            Figures.Check(Fields.Lasting, limits, "limits", problems, cases.Doubt);
+            foreach (NamedFigure share in limits.Lasting)
+            {
+                if (Row.Number(share.Text, Fields.Lasting.Wanted) is < 0 or > 1)
+                {
+                    problems.Add($"limits.lasting.{TomlText.Key(share.Name)}", ProblemText.NotAShare(share.Text));
+                }
+            }
         }
     }
 

@@ -78,6 +78,9 @@ internal static class ProblemText
 
     internal static string Negative(string text) => $"{Found.Quoted(text)} is less than zero";
 
+    internal static string NotAShare(string text) =>
+        $"{Found.Quoted(text)} is no share of a case: it lies between 0, none of it lasts, and 1, all of it does";
+
     internal static string TakesNo(string what, string key, IReadOnlyList<string> keys) =>
         $"{what} takes no {key}; it takes {And(keys)}";
 

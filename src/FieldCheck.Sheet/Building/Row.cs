@@ -57,6 +57,10 @@ internal sealed class Row
         }
     }
 
+    /// <summary>The number that a text holds; null where none stands, or it does not read, which is told elsewhere.</summary>
+    internal static double? Number(string? text, Wanted wanted) =>
+        text is not null && CellReading.Read(text, wanted) is Reading<double?>.Accepted accepted ? accepted.Value : null;
+
     internal bool Has(string key) => Text(key) is not null;
 
     internal string? Text(string key) => CellOf(key).Text;

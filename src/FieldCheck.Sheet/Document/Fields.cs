@@ -201,12 +201,18 @@ public static class Fields
         new("load", ShareOrForce, row => row.Load, (row, text) => row with { Load = text }),
     ];
 
-    /// <summary>Keys of what the beam is held against; <see cref="DeflectionCases"/> are not among them.</summary>
+    /// <summary>
+    /// Keys of what the beam is held against; <see cref="DeflectionCases"/> and <see cref="Lasting"/> are not among them.
+    /// </summary>
     public static ImmutableArray<Field<LimitsEntry>> Limits { get; } =
     [
         new("deflection", ShareOfSpan, row => row.Deflection, (row, text) => row with { Deflection = text }),
         new("deflection_overhang", ShareOfSpan,
             row => row.DeflectionOverhang, (row, text) => row with { DeflectionOverhang = text }),
+        new("deflection_final", ShareOfSpan,
+            row => row.DeflectionFinal, (row, text) => row with { DeflectionFinal = text }),
+        new("deflection_final_overhang", ShareOfSpan,
+            row => row.DeflectionFinalOverhang, (row, text) => row with { DeflectionFinalOverhang = text }),
         new("deflection_absolute", Length,
             row => row.DeflectionAbsolute, (row, text) => row with { DeflectionAbsolute = text }),
         new("rules", OneOf(
@@ -218,6 +224,10 @@ public static class Fields
     public static FiguresField<LimitsEntry> DeflectionCases { get; } =
         new("deflection_cases", ShareOfSpan,
             row => row.DeflectionCases, (row, figures) => row with { DeflectionCases = figures });
+
+    /// <summary>Share of each case that lasts.</summary>
+    public static FiguresField<LimitsEntry> Lasting { get; } =
+        new("lasting", Number, row => row.Lasting, (row, figures) => row with { Lasting = figures });
 
     private static Wanted Text => new Wanted.FreeText();
 

@@ -65,7 +65,11 @@ internal static class CaseEdits
             Combinations = [.. document.Combinations.Select(row => row with { Factors = Figures(row.Factors) })],
             Stated = [.. document.Stated.Select(row => row.Case == old ? row with { Case = name } : row)],
             Limits = document.Limits is LimitsEntry limits
-                ? limits with { DeflectionCases = Figures(limits.DeflectionCases) }
+                ? limits with
+                {
+                    DeflectionCases = Figures(limits.DeflectionCases),
+                    Lasting = Figures(limits.Lasting),
+                }
                 : null,
         };
     }
@@ -75,7 +79,7 @@ internal static class CaseEdits
         [KeyStep.Into { Key: "combination" }, KeyStep.At row, KeyStep.Into { Key: "factors" } factors, KeyStep.Into last]
             when last.Key == old =>
             KeyPath.Top.Into("combination").At(row.Row).Into(factors.Key).Into(name).ToString(),
-        [KeyStep.Into { Key: "limits" }, KeyStep.Into { Key: "deflection_cases" } cases, KeyStep.Into last]
+        [KeyStep.Into { Key: "limits" }, KeyStep.Into { Key: "deflection_cases" or "lasting" } cases, KeyStep.Into last]
             when last.Key == old => KeyPath.Top.Into("limits").Into(cases.Key).Into(name).ToString(),
         _ => key,
     };

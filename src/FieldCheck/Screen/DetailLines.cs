@@ -100,8 +100,8 @@ internal static class DetailLines
         .. document.Rolling.SelectMany((rolling, row) =>
             OfRows(document, $"rolling[{Number(row + 1)}].axles", rolling.Axles.Count, Fields.Axle, "offset")),
         .. OfTable(document, "limits", Fields.Limits),
-        .. Cases(document).Select(name =>
-            Line(document, KeyPath.Top.Into("limits").Into("deflection_cases").Into(name).ToString())),
+        .. Limits(document, Fields.DeflectionCases),
+        .. Limits(document, Fields.Lasting),
         .. OfTable(document, "tolerance", Fields.Tolerance),
         .. OfTable(document, "record", Fields.Record),
         .. DocumentCells.All(document)
@@ -114,10 +114,15 @@ internal static class DetailLines
         from name in Cases(document).Union(document.Combinations[row - 1].Factors.Select(factor => factor.Name))
         select Line(document, KeyPath.Top.Into("combination").At(row).Into("factors").Into(name).ToString());
 
+    private static IEnumerable<DetailLine> Limits(BeamDocument document, FiguresField<LimitsEntry> field) =>
+        Cases(document).Select(name =>
+            Line(document, KeyPath.Top.Into("limits").Into(field.Key).Into(name).ToString()));
+
     private static IEnumerable<string> Cases(BeamDocument document) => document.Loads
         .Select(load => load.Case ?? "live")
         .Append(document.SelfWeight?.Case ?? "dead")
         .Union((document.Limits?.DeflectionCases ?? []).Select(limit => limit.Name))
+        .Union((document.Limits?.Lasting ?? []).Select(share => share.Name))
         .Distinct();
 
     private static IEnumerable<DetailLine> OfRows<T>(

@@ -81,6 +81,16 @@ public sealed class OtherTablesTests
             ]
         },
         {
+            Beams.Simple with { Limits = new() { Lasting = [new("lve", "1"), new("dead", "1.1"), new("live", "-0.1")] } },
+            [
+                "limits.lasting.lve: no load stands in a case 'lve', and it is none of the usual ones: did you mean live?",
+                "limits.lasting.dead: '1.1' is no share of a case: it lies between 0, none of it lasts, and 1, all of it "
+                    + "does",
+                "limits.lasting.live: '-0.1' is no share of a case: it lies between 0, none of it lasts, and 1, all of it "
+                    + "does",
+            ]
+        },
+        {
             Beams.Simple with { Limits = new() { Rules = "AISC 360-16" } },
             [
                 "limits.rules: expected elastic allowable, AISC 360-16 ASD, AISC 360-16 LRFD, EN 1993-1-1, NDS or "

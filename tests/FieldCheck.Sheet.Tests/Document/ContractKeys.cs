@@ -37,6 +37,7 @@ internal static class ContractKeys
         "stated[1].source",
         "tolerance.position", "tolerance.load",
         "limits.deflection", "limits.deflection_overhang", "limits.deflection_absolute", "limits.rules",
-        "limits.deflection_cases.live",
+        "limits.deflection_cases.live", "limits.deflection_final", "limits.deflection_final_overhang",
+        "limits.lasting.live",
     ];
 }

@@ -11,7 +11,7 @@ public sealed class DocumentCellsTests
     public void FullBeam_HasExactlyTheKeysOfTheContract()
     {
         string[] more = ["ask[2]", "material.timber.factors.\"wet service\"", "combination[1].factors.live",
-            "rolling[1].axles[2].offset", "rolling[1].axles[2].force"];
+            "rolling[1].axles[2].offset", "rolling[1].axles[2].force", "limits.lasting.dead"];
 
         Assert.Equal(ContractKeys.All.Concat(more).Order(StringComparer.Ordinal),
             DocumentCells.All(Beam).Select(cell => cell.Key).Order(StringComparer.Ordinal));

@@ -152,7 +152,10 @@ internal static class FullBeam
             DeflectionOverhang = "L/180",
             DeflectionAbsolute = "20 mm",
             Rules = "NDS",
+            DeflectionFinal = "L/250",
+            DeflectionFinalOverhang = "L/125",
             DeflectionCases = [new("live", "L/480")],
+            Lasting = [new("dead", "1"), new("live", "0.3")],
         },
     };
 }

@@ -17,8 +17,8 @@ public sealed class CaseEditsTests
         ],
         Patterns = [new PatternEntry { Case = "live" }],
         Stated = [new StatedEntry { Support = "A", Case = "live" }, new StatedEntry { Support = "A", Combination = "ULS" }],
-        Limits = new LimitsEntry { DeflectionCases = [new("live", "L/360")] },
-        Ask = ["combination[1].factors.live", "limits.deflection_cases.live", "load[1].at"],
+        Limits = new LimitsEntry { DeflectionCases = [new("live", "L/360")], Lasting = [new("live", "0.3")] },
+        Ask = ["combination[1].factors.live", "limits.deflection_cases.live", "limits.lasting.live", "load[1].at"],
     };
 
     [Fact]
@@ -46,7 +46,12 @@ public sealed class CaseEditsTests
         Assert.Equal("imposed", renamed.Stated[0].Case);
         Assert.Equal(["dead", "imposed", "wind"], renamed.Combinations[0].Factors.Select(factor => factor.Name));
         Assert.Equal([new NamedFigure("imposed", "L/360")], renamed.Limits!.DeflectionCases);
-        Assert.Equal(["combination[1].factors.imposed", "limits.deflection_cases.imposed", "load[1].at"], renamed.Ask);
+        Assert.Equal([new NamedFigure("imposed", "0.3")], renamed.Limits.Lasting);
+        Assert.Equal(
+            [
+                "combination[1].factors.imposed", "limits.deflection_cases.imposed", "limits.lasting.imposed", "load[1].at",
+            ],
+            renamed.Ask);
         Assert.Equal("dead", renamed.SelfWeight!.Case);
         Assert.Equal(CaseRows.Of(Beam).Select(row => row.Name == "live" ? "imposed" : row.Name), CaseRows.Of(renamed).Select(row => row.Name));
     }

@@ -205,6 +205,7 @@ public sealed class EveryKeyTests
         Table(nameof(Fields.Tolerance), "tolerance", Fields.Tolerance),
         Table(nameof(Fields.Limits), "limits", Fields.Limits),
         (nameof(Fields.DeflectionCases), ["limits." + Fields.DeflectionCases.Key]),
+        (nameof(Fields.Lasting), ["limits." + Fields.Lasting.Key]),
     ];
 
     private static (string List, string[] Keys) Table<T>(string list, string table, ImmutableArray<Field<T>> fields) =>

@@ -70,7 +70,11 @@ internal static class FileContent
         new(Table(() => new AxleEntry(), Cells(Fields.Axle)), inline: true);
 
     private static ImmutableArray<Part<LimitsEntry>> LimitParts() =>
-        [.. Cells(Fields.Limits), Part<LimitsEntry>.Of(Fields.DeflectionCases)];
+    [
+        .. Cells(Fields.Limits),
+        Part<LimitsEntry>.Of(Fields.DeflectionCases),
+        Part<LimitsEntry>.Of(Fields.Lasting),
+    ];
 
     private static ImmutableArray<Part<TRow>> Cells<TRow>(ImmutableArray<Field<TRow>> fields) =>
         [.. fields.Select(field => Part<TRow>.Of(field))];
