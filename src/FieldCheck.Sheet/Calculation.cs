@@ -103,6 +103,10 @@ public sealed record Calculation
         Lazy<ImmutableArray<Envelope>> envelopes = new(() =>
             outcome is BeamOutcome.Stands ? EnvelopeSearch.Find(beam.Situations, new BeamSolver()) : []);
         StatedFigures stated = StatedFigures.Of(document, beam, outcome, solver, bands, envelopes);
+        AskedFor asked = AskedFor.Of(document, beam);
+        BeamChecks checks = asked.IsNothing || outcome is not BeamOutcome.Stands
+            ? BeamChecks.None
+            : BeamChecks.Of(beam, document, envelopes.Value, solver);
         return new Calculation
         {
             Document = document,
@@ -115,6 +119,7 @@ public sealed record Calculation
             ExplanationsToFind = new(() => StatedExplanations.Of(stated.Figures, beam)),
             BandsToFind = bands,
             EnvelopesToFind = envelopes,
+            Checks = checks,
             Messages =
             [
                 .. outcome is BeamOutcome.Stands stands
@@ -125,7 +130,8 @@ public sealed record Calculation
                 .. BeamFindings.OfLoads(beam),
                 .. BeamFindings.OfGrades(document),
                 .. StatedFindings.Of(beam, stated),
-                .. AskedFor.NotJudged(document, beam),
+                .. StrengthFindings.Of(beam, document, checks, catalogue),
+                .. asked.NotJudged(checks),
             ],
         };
     }

@@ -45,11 +45,29 @@ public static class MessageCodes
     /// <summary>A support is pulled, thrust along or turned, and no figure states it.</summary>
     public const string NotStated = "not_stated";
 
+    /// <summary>The beam has more than it may have.</summary>
+    public const string Over = "over";
+
     /// <summary>Something that the sheet asks for was not judged.</summary>
     public const string NotJudged = "not_judged";
 
     /// <summary>A grade stands alone, and nothing asks for its strength.</summary>
     public const string StrengthNotJudged = "strength_not_judged";
+
+    /// <summary>A check is close to its limit.</summary>
+    public const string MeasureAgain = "measure_again";
+
+    /// <summary>A span that is held along its top hogs somewhere, where its bottom is pressed.</summary>
+    public const string BottomNotHeld = "bottom_not_held";
+
+    /// <summary>One factor for how long loads last stands for all combinations.</summary>
+    public const string OneDurationFactor = "one_duration_factor";
+
+    /// <summary>A section is bent about its weak axis.</summary>
+    public const string WeakAxis = "weak_axis";
+
+    /// <summary>Figures of the catalogue that were not read in their source.</summary>
+    public const string FromMemory = "from_memory";
 
     /// <summary>Something is kept with the beam and does not yet change a figure.</summary>
     public const string NotCarried = "not_carried";
@@ -59,7 +77,7 @@ public static class MessageCodes
     public static CheckStatus StatusOf(string code) => code switch
     {
         Tips => CheckStatus.CanMove,
-        Uplift or StatedLow or StatedHigh or NotStated or NotJudged or Undecided => CheckStatus.DoesNotHold,
+        Uplift or StatedLow or StatedHigh or NotStated or Over or NotJudged or Undecided => CheckStatus.DoesNotHold,
         _ => CheckStatus.Holds,
     };
 }

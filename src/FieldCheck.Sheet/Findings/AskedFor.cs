@@ -1,75 +1,121 @@
 using System.Collections.Immutable;
-using FieldCheck.Mechanics.Envelopes;
+using FieldCheck.Mechanics.Model;
+using FieldCheck.Mechanics.Strength;
 using FieldCheck.Sheet.Building;
 using FieldCheck.Sheet.Document;
+using FieldCheck.Sheet.Strength;
 using FieldCheck.Sheet.Units;
 
 namespace FieldCheck.Sheet.Findings;
 
 /// <summary>What a sheet asks to be judged beside the reactions and what is stated of them, each in a few words.</summary>
-internal static class AskedFor
+internal sealed class AskedFor
 {
-    /// <summary>One message for each thing asked for and not judged, and one for what changes no figure yet.</summary>
-    internal static IEnumerable<Message> NotJudged(BeamDocument document, BuiltBeam beam)
+    private static readonly ImmutableArray<(string Stress, CheckKind Kind)> Stresses =
+    [
+        ("bending", CheckKind.Bending), ("shear", CheckKind.Shear), ("bearing", CheckKind.Bearing),
+    ];
+
+    private readonly BeamDocument _document;
+    private readonly BuiltBeam _beam;
+    private readonly ImmutableArray<Asked> _all;
+
+    private AskedFor(BeamDocument document, BuiltBeam beam)
     {
-        IEnumerable<string> asked =
+        _document = document;
+        _beam = beam;
+        _all =
         [
-            .. Limits(document.Limits),
+            .. document.Limits is LimitsEntry limits ? Limits(limits) : [],
             .. document.Materials.SelectMany(Material),
-            .. beam.Supports.SelectMany(named => Bearing(named.Label, document.Supports[named.Row])),
+            .. beam.Supports.SelectMany((named, index) => Seat(named.Label, index, document.Supports[named.Row])),
         ];
-        foreach (string text in asked)
-        {
-            yield return new Message(
-                Severity.Caution, MessageCodes.NotJudged, $"NOT JUDGED: {TextSafety.ForTerminal(text)}.");
-        }
-
-        foreach (RollingLoad rolling in beam.Rolling.Where((_, index) => HasSign(document.Rolling[index])))
-        {
-            yield return new Message(
-                Severity.Note,
-                MessageCodes.NotCarried,
-                $"The plus or minus of {TextSafety.ForTerminal(rolling.Label)} is kept; no band takes it.");
-        }
-
-        if (document.Tolerance is not null && beam.Uncertain.IsEmpty)
-        {
-            yield return new Message(
-                Severity.Note, MessageCodes.NotCarried, "The tolerances are kept; nothing measured takes them.");
-        }
     }
+
+    /// <summary>True: nothing is asked of strength, bearing or deflection.</summary>
+    internal bool IsNothing => _all.IsEmpty;
+
+    internal static AskedFor Of(BeamDocument document, BuiltBeam beam) => new(document, beam);
 
     /// <summary>The strengths that a material asks to be held against.</summary>
     internal static ImmutableArray<string> Strengths(MaterialEntry material) =>
     [
         .. Fields.Material
-            .Where(field => field.Key.StartsWith("allowable_", StringComparison.Ordinal)
-                || field.Key.StartsWith("design_", StringComparison.Ordinal))
-            .Where(field => field.Get(material) is not null)
+            .Where(field => IsStrength(field.Key) && field.Get(material) is not null)
             .Select(field => $"{field.Key.Replace('_', ' ')} stress {field.Get(material)}"),
     ];
 
-    private static IEnumerable<string> Limits(LimitsEntry? limits) => limits is null ? [] :
+    /// <summary>One message for each thing asked for that no check speaks of, and one for what changes no figure yet.</summary>
+    internal IEnumerable<Message> NotJudged(BeamChecks checks) =>
     [
-        .. Each(limits.Deflection, "deflection limit {0} of each bay"),
-        .. Each(limits.DeflectionOverhang, "deflection limit {0} of each overhang"),
-        .. limits.DeflectionCases.Select(figure => $"deflection limit {figure.Text} under case {figure.Name}"),
-        .. Each(limits.DeflectionAbsolute, "deflection limit {0}"),
-        .. Each(limits.Rules, "strength by {0}"),
+        .. _all.Where(asked => !checks.All.Any(check => asked.IsAnsweredBy(check.Figures))).Select(asked => new Message(
+            Severity.Caution, MessageCodes.NotJudged, $"NOT JUDGED: {TextSafety.ForTerminal(asked.Text)}.")),
+        .. _beam.Rolling.Where((_, index) => HasSign(_document.Rolling[index])).Select(rolling => NotCarried(
+            $"The plus or minus of {TextSafety.ForTerminal(rolling.Label)} is kept; no band takes it.")),
+        .. _document.Tolerance is not null && _beam.Uncertain.IsEmpty
+            ? new[] { NotCarried("The tolerances are kept; nothing measured takes them.") }
+            : [],
     ];
 
-    private static IEnumerable<string> Material(MaterialEntry material) =>
-        Strengths(material).Select(strength => $"{strength} of {material.Name}");
-
-    private static IEnumerable<string> Bearing(string label, SupportEntry support) =>
+    private IEnumerable<Asked> Limits(LimitsEntry limits) =>
     [
-        .. Each(support.BearingAllowable, $"bearing stress {{0}} on {label}"),
-        .. Each(support.AllowablePressure, $"ground pressure {{0}} under {label}"),
+        .. Each(limits.Deflection, "deflection limit {0} of each bay", Is(CheckKind.Deflection)),
+        .. Each(
+            limits.DeflectionOverhang, "deflection limit {0} of each overhang", Is(CheckKind.OverhangDeflection)),
+        .. Each(limits.DeflectionFinal, "final deflection limit {0} of each bay", Is(CheckKind.FinalDeflection)),
+        .. Each(
+            limits.DeflectionFinalOverhang,
+            "final deflection limit {0} of each overhang",
+            Is(CheckKind.FinalOverhangDeflection)),
+        .. limits.DeflectionCases.Select(figure => new Asked(
+            $"deflection limit {figure.Text} under case {figure.Name}{WithoutLoads(figure.Name)}",
+            check => check.Case is int index && _beam.Model.Cases[index].Name == figure.Name)),
+        .. Each(limits.DeflectionAbsolute, "deflection limit {0}", Is(CheckKind.AbsoluteDeflection)),
+        .. Each(limits.Rules, "strength by {0}", check => check.Clause != CheckClause.Given),
     ];
+
+    private string WithoutLoads(string name) =>
+        LimitRows.IndexOf(_beam.Model, name) is null ? ": no load stands in it" : "";
+
+    private IEnumerable<Asked> Material(MaterialEntry material) =>
+        from field in Fields.Material
+        where IsStrength(field.Key) && field.Get(material) is not null
+        let kind = Stresses.Single(stress => field.Key.EndsWith(stress.Stress, StringComparison.Ordinal)).Kind
+        let basis = field.Key.StartsWith("allowable", StringComparison.Ordinal)
+            ? CombinationBasis.Service
+            : CombinationBasis.Factored
+        let isUsed = _beam.Sticks.Any(stick => stick.MaterialName == material.Name)
+        select new Asked(
+            $"{field.Key.Replace('_', ' ')} stress {field.Get(material)} of {material.Name}"
+                + (isUsed ? "" : ": no span is made of it"),
+            check => isUsed && check.Kind == kind && check.Basis == basis
+                && (check.Span is not int span || _beam.Sticks[span].MaterialName == material.Name));
+
+    private static IEnumerable<Asked> Seat(string label, int support, SupportEntry entry) =>
+    [
+        .. Each(
+            entry.BearingAllowable, $"bearing stress {{0}} on {label}",
+            check => check.Kind == CheckKind.Bearing && check.Support == support),
+        .. Each(
+            entry.AllowablePressure, $"ground pressure {{0}} under {label}",
+            check => check.Kind == CheckKind.PadPressure && check.Support == support),
+    ];
+
+    private static Func<SectionCheck, bool> Is(CheckKind kind) => check => check.Kind == kind && check.Case is null;
+
+    private static bool IsStrength(string key) =>
+        key.StartsWith("allowable_", StringComparison.Ordinal) || key.StartsWith("design_", StringComparison.Ordinal);
 
     private static bool HasSign(RollingEntry row) => UncertainCell.HasSign(row.Impact)
         || row.Axles.Any(axle => UncertainCell.HasSign(axle.Offset) || UncertainCell.HasSign(axle.Force));
 
-    private static IEnumerable<string> Each(string? figure, string words) =>
-        figure is null ? [] : [words.Replace("{0}", figure, StringComparison.Ordinal)];
+    private static Message NotCarried(string text) => new(Severity.Note, MessageCodes.NotCarried, text);
+
+    private static IEnumerable<Asked> Each(string? figure, string words, Func<SectionCheck, bool> isAnsweredBy) =>
+        figure is null ? [] : [new(words.Replace("{0}", figure, StringComparison.Ordinal), isAnsweredBy)];
+
+    /// <summary>One cell that asks for something.</summary>
+    /// <param name="Text">What it asks for.</param>
+    /// <param name="IsAnsweredBy">Whether a check speaks of it.</param>
+    private sealed record Asked(string Text, Func<SectionCheck, bool> IsAnsweredBy);
 }

@@ -1,5 +1,10 @@
 using System.Collections.Immutable;
+using FieldCheck.Mechanics.Envelopes;
+using FieldCheck.Mechanics.Response;
+using FieldCheck.Mechanics.Solving;
 using FieldCheck.Mechanics.Strength;
+using FieldCheck.Sheet.Building;
+using FieldCheck.Sheet.Document;
 
 namespace FieldCheck.Sheet.Strength;
 
@@ -8,6 +13,9 @@ namespace FieldCheck.Sheet.Strength;
 /// <param name="NotChecked">What was not checked, each in a few words; never empty where there are checks.</param>
 public sealed record BeamChecks(ImmutableArray<BeamCheck> All, ImmutableArray<string> NotChecked)
 {
+    /// <summary>A force along the beam of less than this share of the greatest shear is nothing [–].</summary>
+    private const double NoForce = 1e-6;
+
     /// <summary>No checks: nothing is asked for, or the beam does not stand.</summary>
     public static BeamChecks None { get; } = new([], []);
 
@@ -19,4 +27,42 @@ public sealed record BeamChecks(ImmutableArray<BeamCheck> All, ImmutableArray<st
         : All.Any(check => check.Figures.Verdict == CheckVerdict.Over) ? CheckVerdict.Over
         : All.Any(check => check.Figures.Verdict == CheckVerdict.NotJudged) ? CheckVerdict.NotJudged
         : CheckVerdict.Ok;
+
+    /// <summary>Every check of a beam, with its words.</summary>
+    /// <param name="beam">The beam; its sticks may be others than those of the sheet.</param>
+    /// <param name="document">The sheet it was read from.</param>
+    /// <param name="envelopes">Its envelopes.</param>
+    /// <param name="solver">The solver to work with.</param>
+    public static BeamChecks Of(
+        BuiltBeam beam, BeamDocument document, ImmutableArray<Envelope> envelopes, BeamSolver solver)
+    {
+        ArgumentNullException.ThrowIfNull(beam);
+        ArgumentNullException.ThrowIfNull(document);
+        StrengthProblem problem = StrengthRows.Of(beam, document);
+        ImmutableArray<SectionCheck> found = SectionChecks.Find(problem, envelopes, solver);
+        CheckWords words = new(beam, document);
+        return found.IsEmpty
+            ? None
+            : new([.. found.Select(words.Of)], NotCheckedWords.Of(problem, found, IsCompressed(envelopes)));
+    }
+
+    /// <summary>The same without words, for who tries many beams.</summary>
+    /// <param name="beam">The beam; its sticks may be others than those of the sheet.</param>
+    /// <param name="document">The sheet it was read from.</param>
+    /// <param name="envelopes">Its envelopes.</param>
+    /// <param name="solver">The solver to work with.</param>
+    public static ImmutableArray<SectionCheck> FiguresOf(
+        BuiltBeam beam, BeamDocument document, ImmutableArray<Envelope> envelopes, BeamSolver solver)
+    {
+        ArgumentNullException.ThrowIfNull(beam);
+        ArgumentNullException.ThrowIfNull(document);
+        return SectionChecks.Find(StrengthRows.Of(beam, document), envelopes, solver);
+    }
+
+    private static bool IsCompressed(ImmutableArray<Envelope> envelopes) => envelopes.Any(envelope =>
+    {
+        GovernedExtremes shear = envelope.ExtremesOf(Curve.Shear);
+        double greatest = Math.Max(Math.Abs(shear.Max.Value), Math.Abs(shear.Min.Value));
+        return envelope.ExtremesOf(Curve.Axial).Min.Value < -NoForce * greatest;
+    });
 }

@@ -54,5 +54,5 @@ internal static class StrengthRows
 
     private static double? Length(string? text) => Row.Number(text, new Wanted.Measure(QuantityKind.Length));
 
-    private static double? Pressure(string? text) => Row.Number(text, new Wanted.Measure(QuantityKind.Pressure));
+    internal static double? Pressure(string? text) => Row.Number(text, new Wanted.Measure(QuantityKind.Pressure));
 }

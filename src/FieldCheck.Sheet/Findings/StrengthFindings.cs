@@ -1,0 +1,83 @@
+using FieldCheck.Mechanics.Model;
+using FieldCheck.Mechanics.Strength;
+using FieldCheck.Sheet.Building;
+using FieldCheck.Sheet.Catalogue;
+using FieldCheck.Sheet.Document;
+using FieldCheck.Sheet.Strength;
+
+namespace FieldCheck.Sheet.Findings;
+
+/// <summary>What must be said of the checks of a beam: what is over, what is not judged, and what hangs on what.</summary>
+internal static class StrengthFindings
+{
+    /// <summary>From this share of a limit on what it hangs on is measured again; common practice, no source [–].</summary>
+    private const double Close = 0.95;
+
+    internal static IEnumerable<Message> Of(
+        BuiltBeam beam, BeamDocument document, BeamChecks checks, SectionCatalogue catalogue) => checks.All.IsEmpty
+        ? []
+        :
+        [
+            .. checks.All.Select(check => Over(beam, check)).OfType<Message>(),
+            .. checks.All.Select(NotJudged).OfType<Message>().Distinct(),
+            .. OneFactor(document),
+            .. checks.All.Select(MeasureAgain).OfType<Message>(),
+            .. FromMemory(document, catalogue),
+        ];
+
+    private static Message? Over(BuiltBeam beam, BeamCheck check) => check.Figures.Verdict != CheckVerdict.Over
+        ? null
+        : new Message(
+            Severity.Fault,
+            MessageCodes.Over,
+            $"OVER: {check.What}: {check.Have(beam.Display)}{Place(check)}, {check.Used} of the "
+                + $"{check.Allow(beam.Display)} it may have{Under(check)}.");
+
+    private static Message? NotJudged(BeamCheck check) => check.Why is null
+        ? null
+        : new Message(Severity.Caution, MessageCodes.NotJudged, $"NOT JUDGED: {check.What}: {check.Why}.");
+
+    private static Message? MeasureAgain(BeamCheck check) =>
+        check.Figures is { Verdict: CheckVerdict.Ok, Utilisation: > Close }
+            ? Note(
+                MessageCodes.MeasureAgain,
+                $"{Sentence(check.What)} uses {check.Used} of its limit: measure again what it hangs on.")
+            : null;
+
+    /// <summary>The factor for how long loads last is one for all combinations, though each has its own.</summary>
+    private static IEnumerable<Message> OneFactor(BeamDocument document)
+    {
+        string? factor = StrengthRows.Rules(document.Limits?.Rules) switch
+        {
+            StrengthRules.Nds => FactorWords.Of(FactorKind.Duration).Symbol,
+            StrengthRules.En1995 => FactorWords.Of(FactorKind.Modification).Symbol,
+            _ => null,
+        };
+        if (factor is not null)
+        {
+            yield return new Message(
+                Severity.Caution,
+                MessageCodes.OneDurationFactor,
+                $"One {factor} stands for all combinations. It is that of the shortest action in a combination: check "
+                    + "combinations of longer actions, and dead load alone, with theirs.");
+        }
+    }
+
+    private static IEnumerable<Message> FromMemory(BeamDocument document, SectionCatalogue catalogue) =>
+        document.Sections.Select(section => section.Shape).OfType<string>()
+            .Select(name => catalogue.Shape(name)).OfType<CatalogueShape>().Select(shape => (shape.Name, shape.Status))
+            .Concat(document.Materials.Select(material => material.Grade).OfType<string>()
+                .Select(name => catalogue.Grade(name)).OfType<CatalogueGrade>().Select(grade => (grade.Name, grade.Status)))
+            .Where(row => row.Status.Contains("memory", StringComparison.OrdinalIgnoreCase))
+            .Distinct()
+            .Select(row => Note(MessageCodes.FromMemory, $"Figures of {row.Name} in the catalogue: {row.Status}."));
+
+    private static string Place(BeamCheck check) => check.Where.Length == 0 ? "" : $" at {check.Where}";
+
+    private static string Under(BeamCheck check) =>
+        check.Governs.Length == 0 || check.Figures.Case is not null ? "" : $", under {check.Governs}";
+
+    private static string Sentence(string text) => char.ToUpperInvariant(text[0]) + text[1..];
+
+    private static Message Note(string code, string text) => new(Severity.Note, code, text);
+}

@@ -1,0 +1,110 @@
+using FieldCheck.Mechanics.Model;
+using FieldCheck.Mechanics.Strength;
+using FieldCheck.Sheet.Building;
+using FieldCheck.Sheet.Document;
+using FieldCheck.Sheet.Reading;
+using FieldCheck.Sheet.Units;
+
+namespace FieldCheck.Sheet.Strength;
+
+/// <summary>Why a check is not judged, and what would mend that, in words.</summary>
+/// <param name="beam">The beam.</param>
+/// <param name="document">Its sheet.</param>
+internal sealed class ReasonWords(BuiltBeam beam, BeamDocument document)
+{
+    /// <summary>The reason of a check, as "its length is not given; it needs at least 42 mm"; null where it is judged.</summary>
+    internal string? Of(SectionCheck check) => check.Reason switch
+    {
+        null => null,
+        NotJudgedReason.NoCombination => NoCombination(check.Basis),
+        NotJudgedReason.NoSection => $"span {SpanOf(check) + 1} has no section: name one",
+        NotJudgedReason.NoSectionModulus => $"the section modulus of {Section(check)} is not known: give section_modulus",
+        NotJudgedReason.NoShape => $"the sizes of {Section(check)} are not known: give them, or a shape of the catalogue",
+        NotJudgedReason.ShapeNotInRules => $"{Rules} {AreAsBuiltIn} not for a section like {Section(check)}",
+        NotJudgedReason.TooSlender => $"{Section(check)} is too slender for what is built in of {Rules}: it may buckle locally",
+        NotJudgedReason.NoMaterial => $"span {SpanOf(check) + 1} has no material: name one",
+        NotJudgedReason.NoYield => $"the yield stress of {Material(check)} is not known: give yield, or a grade",
+        NotJudgedReason.NoStrength => $"{Material(check)} has no strengths that {Rules} start from: name a grade that has",
+        NotJudgedReason.NoFactor => $"the factor {Missing(check)} of {Material(check)} is not given: write it in factors",
+        NotJudgedReason.NoLateralSupport => $"how span {SpanOf(check) + 1} is held sideways is not given: unbraced = a length, or \"braced\"",
+        NotJudgedReason.NoBearingLength => $"its length is not given{NeedsAtLeast(check)}",
+        NotJudgedReason.NoBearingWidth => $"the width of {Section(check)} on its bearing is not known: give its sizes",
+        NotJudgedReason.NoPad => $"the size of its pad is not given{NeedsAtLeast(check)}",
+        NotJudgedReason.NoStiffness => "the stiffness is not known, so no movement is: every span needs its section and material",
+        NotJudgedReason.NoModulus => NoModulus(check),
+        NotJudgedReason.NothingToJudge => NothingToJudge(check),
+        NotJudgedReason.NoAnswer => "the beam has no answer in any of the situations it is held against",
+        NotJudgedReason.NoLimit => NoLimit(check),
+        _ => throw new ArgumentOutOfRangeException(nameof(check), check.Reason, "No words for it."),
+    };
+
+    private const string AreAsBuiltIn = "as built in are";
+
+    private string Rules => document.Limits?.Rules is string rules ? $"the rules {rules}" : "the rules";
+
+    private static string NoCombination(CombinationBasis basis) => basis == CombinationBasis.Service
+        ? "it is held against service combinations, and there is none: add one"
+        : "it is held against factored combinations, and there is none: add one with basis = \"factored\"";
+
+    private static string Missing(SectionCheck check) =>
+        check.Missing is FactorKind kind ? $"{FactorWords.Of(kind).Symbol} ({FactorWords.Of(kind).Words})" : "asked for";
+
+    private string NeedsAtLeast(SectionCheck check)
+    {
+        double? needed = TermOf(check, CheckSymbol.NeededBearingLength);
+        double? push = TermOf(check, CheckSymbol.Reaction);
+        return check.Reason == NotJudgedReason.NoBearingLength
+            ? needed is double length ? $"; it needs at least {beam.Display.Movement(length)}" : ""
+            : push is double force && check.Limit is double pressure
+                ? $"; it needs at least {beam.Display.Say(force / pressure, QuantityKind.Area)}"
+                : "";
+    }
+
+    private string NoModulus(SectionCheck check) => check.Kind switch
+    {
+        CheckKind.FinalDeflection or CheckKind.FinalOverhangDeflection =>
+            $"how {Material(check)} creeps is not known: give creep, 0 for a material that does not",
+        CheckKind.LateralStability =>
+            $"the modulus of {Material(check)} for lateral stability is not known: name a grade that has it",
+        _ => $"a modulus of {Material(check)} is not known: give modulus and shear_modulus",
+    };
+
+    private static string NothingToJudge(SectionCheck check) => check.Kind switch
+    {
+        CheckKind.OverhangDeflection or CheckKind.FinalOverhangDeflection => "there is no overhang",
+        CheckKind.Deflection or CheckKind.FinalDeflection => "there is no bay between two supports",
+        _ => "there is nothing for it to speak of",
+    };
+
+    private string NoLimit(SectionCheck check)
+    {
+        string side = check.Basis == CombinationBasis.Service ? "allowable" : "design";
+        return check.Kind switch
+        {
+            CheckKind.Bearing when check.Basis == CombinationBasis.Service =>
+                $"nothing is given to hold it against: allowable_bearing of {Material(check)}, or bearing_allowable",
+            CheckKind.Bearing => $"nothing is given to hold it against: design_bearing of {Material(check)}",
+            CheckKind.PadPressure => "nothing is given to hold it against: allowable_pressure",
+            CheckKind.Shear => $"nothing is given to hold it against: {side}_shear of {Material(check)}",
+            _ => $"nothing is given to hold it against: {side}_bending of {Material(check)}",
+        };
+    }
+
+    /// <summary>The span that a check speaks of, or that its support stands on; the first where it speaks of none.</summary>
+    private int SpanOf(SectionCheck check)
+    {
+        double? place = check.Support is int support ? beam.Supports[support].Support.Position : check.Position;
+        return check.Span ?? (place is double position
+            ? Math.Max(0, beam.Model.JointPositions.Count(joint => joint < position) - 1)
+            : 0);
+    }
+
+    private string Section(SectionCheck check) =>
+        beam.Sticks[SpanOf(check)].SectionName is string name ? TextSafety.ForTerminal(name) : "the section";
+
+    private string Material(SectionCheck check) =>
+        beam.Sticks[SpanOf(check)].MaterialName is string name ? TextSafety.ForTerminal(name) : "the material";
+
+    private static double? TermOf(SectionCheck check, CheckSymbol symbol) =>
+        check.Terms.FirstOrDefault(term => term.Symbol == symbol)?.Value;
+}
