@@ -129,8 +129,9 @@ public sealed record Calculation
                 .. BeamFindings.OfOutcome(beam, outcome),
                 .. BeamFindings.OfLoads(beam),
                 .. BeamFindings.OfGrades(document),
+                .. BeamFindings.OfSticks(beam),
                 .. StatedFindings.Of(beam, stated),
-                .. StrengthFindings.Of(beam, document, checks, catalogue),
+                .. StrengthFindings.Of(beam, document, checks, envelopes, catalogue),
                 .. asked.NotJudged(checks),
             ],
         };

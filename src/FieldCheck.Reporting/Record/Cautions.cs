@@ -33,7 +33,14 @@ internal static class Cautions
 
     /// <summary>All that is to be said below one check.</summary>
     internal static ImmutableArray<string> For(Calculation calculation) =>
-        [.. Pulls(calculation) ? new[] { Pull } : [], NotChecked, .. Always];
+    [
+        .. Pulls(calculation) ? new[] { Pull } : [],
+        calculation.Checks.All.IsEmpty ? NotChecked : NotCheckedBeside(calculation),
+        .. Always,
+    ];
+
+    private static string NotCheckedBeside(Calculation calculation) =>
+        $"Not checked here: {string.Join(", ", calculation.Checks.NotChecked)}.";
 
     /// <summary>Said beside every combination.</summary>
     internal static string Basis(string basis) =>

@@ -38,6 +38,9 @@ public static class CheckText
                     ? (string[])[]
                     : ["", "STATED FIGURES", .. StatedTable.Lines(calculation, beam, width)],
                 .. Section("WHY THEY MAY DIFFER", [.. ExplanationLines.Of(calculation, beam)], width),
+                .. CheckTable.Lines(calculation, beam, width) is { IsEmpty: false } checks
+                    ? ["", "CHECKS", .. checks]
+                    : (string[])[],
             ]
             : Section("TO MEND", ProblemLines.Of(calculation), width);
         return

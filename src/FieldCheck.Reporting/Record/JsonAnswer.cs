@@ -28,7 +28,7 @@ internal static class JsonAnswer
             JsonEnvelopes.Of(beam, calculation.Envelopes),
             JsonStatedFigures.Of(calculation),
             JsonExplanations.Of(calculation, beam),
-            Checks: [],
+            JsonChecks.Of(calculation, beam),
             [.. calculation.Messages.Select(Of)],
             JsonStatedFigures.BalancesOf(calculation),
             calculation.Explanations.All(set => set.Diagnosis.IsEverySlipTried));

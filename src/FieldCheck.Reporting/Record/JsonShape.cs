@@ -195,7 +195,19 @@ internal sealed record JsonSectionCheck(
     string Unit,
     double? Utilisation,
     string Verdict,
-    string Source);
+    string Source,
+    string? Overhang,
+    string? Support,
+    string? Case,
+    JsonGoverns? Governs,
+    string Reason,
+    string Certainty,
+    ImmutableArray<JsonTerm> Terms,
+    ImmutableArray<JsonFactor> Factors);
+
+internal sealed record JsonTerm(string Symbol, string Words, double? Value, string Unit);
+
+internal sealed record JsonFactor(string Symbol, string Words, double? Value);
 
 internal sealed record JsonMessage(string Severity, string Code, string Text);
 

@@ -25,6 +25,7 @@ public static class PlainText
                 .. SpokenAnswer.Envelopes(calculation, beam),
                 .. SpokenAnswer.Labelled("How well it is known", BandWords.Of(calculation, isSpoken: true)),
                 .. SpokenAnswer.Stated(calculation, beam),
+                .. SpokenAnswer.Checks(calculation, beam),
             ]
             : SpokenAnswer.Labelled("To mend", ProblemLines.Of(calculation));
         return

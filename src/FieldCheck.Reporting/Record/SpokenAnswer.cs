@@ -42,6 +42,7 @@ public static class SpokenAnswer
                     .. Outcome(beam, outcome, combination),
                     .. Envelopes(calculation, beam),
                     .. Stated(calculation, beam),
+                    .. Checks(calculation, beam),
                 ]
                 : Labelled("To mend", ProblemLines.Of(calculation)),
             .. Labelled("Remark", MessageLines.Of(calculation)),
@@ -97,6 +98,10 @@ public static class SpokenAnswer
         .. StatedTable.Facts(calculation, beam).Select(one => Sentence($"{one.Label}: {one.Fact}")),
         .. Labelled("Why they may differ", ExplanationLines.Spoken(calculation, beam)),
     ];
+
+    /// <summary>Every check with its verdict, and what is not checked.</summary>
+    internal static IEnumerable<string> Checks(Calculation calculation, BuiltBeam beam) =>
+        CheckFacts.Of(calculation, beam).Select(one => Sentence($"{one.Label}: {one.Fact}"));
 
     internal static IEnumerable<string> Labelled(string label, IEnumerable<string> lines) =>
         lines.Select(line => Sentence($"{label}: {line}"));

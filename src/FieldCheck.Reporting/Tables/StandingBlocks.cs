@@ -41,6 +41,7 @@ internal static class StandingBlocks
             .. Reactions(words, response, width, height),
             Sum(words, response.Proof, width),
             .. Stated(calculation, width),
+            .. Section(calculation, width),
             .. PeakTable.Curves(beam)
                 .Select(curve => PeakRow.Of(beam, response, curve))
                 .Where(row => !row.IsNothing)
@@ -54,7 +55,7 @@ internal static class StandingBlocks
     /// <summary>What must be said beside the figures, gravest first.</summary>
     internal static IEnumerable<PanelBlock> Remarks(Calculation calculation, int width) =>
         MessageLines.InOrder(calculation)
-            .Where(message => message.Code is not (MessageCodes.StatedLow or MessageCodes.StatedHigh))
+            .Where(message => message.Code is not (MessageCodes.StatedLow or MessageCodes.StatedHigh or MessageCodes.Over))
             .Select(message => PanelBlock.Wrapped(PlainAscii.Of(message.Text), width, RankOf(message.Severity)));
 
     private static IEnumerable<PanelBlock> Reactions(
@@ -90,6 +91,11 @@ internal static class StandingBlocks
                     $"Stated: {StatedWords.InShort(calculation.Stated, calculation.Unstated)}", width, indent: 4),
                 FaultRank),
         ];
+
+    private static IEnumerable<PanelBlock> Section(Calculation calculation, int width) =>
+        CheckPanel.InShort(calculation) is string verdict
+            ? [new PanelBlock(TextFlow.Wrap($"Section: {verdict}", width, indent: 4), FaultRank)]
+            : [];
 
     /// <summary>What the short line sums up; this also says all that a remark on a stated figure would.</summary>
     private static IEnumerable<PanelBlock> StatedRows(Calculation calculation, BuiltBeam beam, int width) =>

@@ -95,7 +95,7 @@ internal sealed class AskedFor
     [
         .. Each(
             entry.BearingAllowable, $"bearing stress {{0}} on {label}",
-            check => check.Kind == CheckKind.Bearing && check.Support == support),
+            check => check is { Kind: CheckKind.Bearing, Span: null } && check.Support == support),
         .. Each(
             entry.AllowablePressure, $"ground pressure {{0}} under {label}",
             check => check.Kind == CheckKind.PadPressure && check.Support == support),

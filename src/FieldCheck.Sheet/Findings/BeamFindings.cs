@@ -74,6 +74,15 @@ internal static class BeamFindings
                 $"The strength of {TextSafety.ForTerminal(material.Grade!)} was not judged: "
                     + "no rules and no allowable or design stress are written."));
 
+    /// <summary>Sections with flanges that are laid flat: the wrong way up is an error easily made.</summary>
+    internal static IEnumerable<Message> OfSticks(BuiltBeam beam) => beam.Sticks
+        .Where(stick => stick.Section is { IsFlat: true, Shape: SectionShape.I or SectionShape.Channel })
+        .Select(stick => stick.SectionName!)
+        .Distinct()
+        .Select(name => Note(
+            MessageCodes.WeakAxis,
+            $"Section {TextSafety.ForTerminal(name)} lies flat: it is bent about its weak axis."));
+
     /// <summary>Loads, own weight or a rolling load; a pattern alone is none.</summary>
     private static bool HasLoads(BuiltBeam beam, int index) =>
         !beam.Model.Cases[index].Loads.IsEmpty || beam.Rolling.Any(rolling => rolling.Case == index);

@@ -1,4 +1,7 @@
+using System.Collections.Immutable;
+using FieldCheck.Mechanics.Envelopes;
 using FieldCheck.Mechanics.Model;
+using FieldCheck.Mechanics.Response;
 using FieldCheck.Mechanics.Strength;
 using FieldCheck.Sheet.Building;
 using FieldCheck.Sheet.Catalogue;
@@ -13,14 +16,24 @@ internal static class StrengthFindings
     /// <summary>From this share of a limit on what it hangs on is measured again; common practice, no source [–].</summary>
     private const double Close = 0.95;
 
+    /// <summary>A moment of less than this share of the greatest one is nothing [–].</summary>
+    private const double NoMoment = 1e-6;
+
     internal static IEnumerable<Message> Of(
-        BuiltBeam beam, BeamDocument document, BeamChecks checks, SectionCatalogue catalogue) => checks.All.IsEmpty
+        BuiltBeam beam,
+        BeamDocument document,
+        BeamChecks checks,
+        Lazy<ImmutableArray<Envelope>> envelopes,
+        SectionCatalogue catalogue) => checks.All.IsEmpty
         ? []
         :
         [
             .. checks.All.Select(check => Over(beam, check)).OfType<Message>(),
             .. checks.All.Select(NotJudged).OfType<Message>().Distinct(),
             .. OneFactor(document),
+            .. checks.All.Where(check => check.Figures.Kind == CheckKind.Bending).Select(check => check.Figures.Span)
+                .OfType<int>().Distinct().Where(span => HogsWhereHeld(beam, document, span, envelopes.Value))
+                .Select(BottomNotHeld),
             .. checks.All.Select(MeasureAgain).OfType<Message>(),
             .. FromMemory(document, catalogue),
         ];
@@ -62,6 +75,21 @@ internal static class StrengthFindings
                     + "combinations of longer actions, and dead load alone, with theirs.");
         }
     }
+
+    /// <summary>True: the compression side is said to be held all along, and is the top here and the bottom there.</summary>
+    private static bool HogsWhereHeld(
+        BuiltBeam beam, BeamDocument document, int span, ImmutableArray<Envelope> envelopes) =>
+        StrengthRows.Lateral(document.Spans[span]) is LateralSupport.Braced && envelopes.Any(envelope =>
+        {
+            ImmutableArray<double> joints = beam.Model.JointPositions;
+            GovernedExtremes moment = envelope.ExtremesOf(Curve.Moment, joints[span], joints[span + 1]);
+            double nothing = NoMoment * Math.Max(Math.Abs(moment.Max.Value), Math.Abs(moment.Min.Value));
+            return moment.Max.Value > nothing && moment.Min.Value < -nothing;
+        });
+
+    private static Message BottomNotHeld(int span) => Note(
+        MessageCodes.BottomNotHeld,
+        $"Span {span + 1} sags in places and hogs in others: braced means here that its bottom is held too where it hogs.");
 
     private static IEnumerable<Message> FromMemory(BeamDocument document, SectionCatalogue catalogue) =>
         document.Sections.Select(section => section.Shape).OfType<string>()

@@ -34,6 +34,7 @@ internal sealed class CheckWords(BuiltBeam beam, BeamDocument document)
             CheckKind.Shear => $"shear{OfSpan(check)}",
             CheckKind.BendingAndAxial => $"bending and axial force{OfSpan(check)}",
             CheckKind.LateralStability => $"lateral stability{OfSpan(check)}",
+            CheckKind.Bearing when check.Span is null => $"what carries{At(check, " ")}",
             CheckKind.Bearing => $"bearing{At(check, " at ")}",
             CheckKind.PadPressure => $"pressure{At(check, " under ")}",
             CheckKind.WebYielding => $"web{At(check, " over ")}",

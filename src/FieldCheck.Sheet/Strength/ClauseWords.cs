@@ -10,6 +10,7 @@ public static class ClauseWords
     public static string Of(CheckClause clause) => clause switch
     {
         CheckClause.Given => "as given",
+        CheckClause.OverhangAsTwiceItsLength => "held against twice its length, common practice, as in a note to IBC Table 1604.3",
         CheckClause.ElasticBending => "0.60 of yield at the edge, common practice, no source",
         CheckClause.ElasticShear => "0.40 of yield in shear, common practice, no source",
         CheckClause.ElasticAxial => "0.60 of yield along the beam, common practice, no source",

@@ -19,6 +19,7 @@ internal sealed class ReasonWords(BuiltBeam beam, BeamDocument document)
         NotJudgedReason.NoCombination => NoCombination(check.Basis),
         NotJudgedReason.NoSection => $"span {SpanOf(check) + 1} has no section: name one",
         NotJudgedReason.NoSectionModulus => $"the section modulus of {Section(check)} is not known: give section_modulus",
+        NotJudgedReason.NoArea => $"the area of {Section(check)} is not known: give area",
         NotJudgedReason.NoShape => $"the sizes of {Section(check)} are not known: give them, or a shape of the catalogue",
         NotJudgedReason.ShapeNotInRules => $"{Rules} {AreAsBuiltIn} not for a section like {Section(check)}",
         NotJudgedReason.TooSlender => $"{Section(check)} is too slender for what is built in of {Rules}: it may buckle locally",

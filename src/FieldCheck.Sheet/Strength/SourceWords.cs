@@ -17,8 +17,8 @@ internal sealed class SourceWords(BuiltBeam beam, BeamDocument document)
     {
         (_, CheckKind.BendingAndAxial) => "sum of the shares of bending and axial force, common practice, no source"
             + (check.Clause == CheckClause.Given ? "" : $"; {ClauseWords.Of(check.Clause)}"),
-        (not CheckClause.Given, _) => ClauseWords.Of(check.Clause),
         (_, CheckKind.Deflection or CheckKind.OverhangDeflection) when check.Case is int index => OfCase(check, index),
+        (not CheckClause.Given, _) => ClauseWords.Of(check.Clause),
         (_, CheckKind.Deflection) => document.Limits?.Deflection + AsGiven,
         (_, CheckKind.OverhangDeflection) => document.Limits?.DeflectionOverhang + AsGiven,
         (_, CheckKind.FinalDeflection) => document.Limits?.DeflectionFinal + AsGiven,
@@ -34,19 +34,14 @@ internal sealed class SourceWords(BuiltBeam beam, BeamDocument document)
     {
         string name = beam.Model.Cases[index].Name;
         string? ratio = document.Limits?.DeflectionCases.FirstOrDefault(figure => figure.Name == name)?.Text;
-        string twice = check.Kind == CheckKind.OverhangDeflection
-            ? " of twice its length (common practice, no source)"
-            : "";
-        return $"{ratio}{twice} under {TextSafety.ForTerminal(name)} alone{AsGiven}";
+        string how = check.Clause == CheckClause.Given ? "" : $"; {ClauseWords.Of(check.Clause)}";
+        return $"{ratio} under {TextSafety.ForTerminal(name)} alone{AsGiven}{how}";
     }
 
-    /// <summary>What the beam bears on, where the limit is that; else what the material takes across.</summary>
-    private string OfBearing(SectionCheck check)
-    {
-        bool isOfSeat = check.Support is int support && check.Basis == CombinationBasis.Service && check.Limit is double limit
-            && StrengthRows.Pressure(document.Supports[beam.Supports[support].Row].BearingAllowable) == limit;
-        return isOfSeat ? $"allowable bearing{At(check, " at ")}{AsGiven}" : OfMaterial(check, "bearing");
-    }
+    /// <summary>What the beam bears on where no span is named; else what the material takes across.</summary>
+    private string OfBearing(SectionCheck check) => check.Span is null
+        ? $"allowable bearing{At(check, " at ")}{AsGiven}"
+        : OfMaterial(check, "bearing");
 
     private string OfMaterial(SectionCheck check, string stress)
     {

@@ -34,7 +34,7 @@ internal static class StrengthRows
         _ => StrengthRules.None,
     };
 
-    private static LateralSupport? Lateral(SpanEntry span) => span.Unbraced switch
+    internal static LateralSupport? Lateral(SpanEntry span) => span.Unbraced switch
     {
         null => null,
         Braced => new LateralSupport.Braced(),
@@ -54,5 +54,5 @@ internal static class StrengthRows
 
     private static double? Length(string? text) => Row.Number(text, new Wanted.Measure(QuantityKind.Length));
 
-    internal static double? Pressure(string? text) => Row.Number(text, new Wanted.Measure(QuantityKind.Pressure));
+    private static double? Pressure(string? text) => Row.Number(text, new Wanted.Measure(QuantityKind.Pressure));
 }

@@ -29,6 +29,7 @@ public readonly record struct SymbolWords(string Symbol, string Words)
         CheckSymbol.Ratio => new("n", "length over deflection"),
         CheckSymbol.InstantDeflection => new("d,inst", "deflection at once"),
         CheckSymbol.CreepDeflection => new("d,creep", "what lasting loads add in time"),
+        CheckSymbol.CreepFactor => new("creep", "share that it grows by in time"),
         CheckSymbol.UnbracedLength => new("Lb", "unbraced length"),
         CheckSymbol.SafetyFactor => new("Omega", "safety factor"),
         CheckSymbol.ResistanceFactor => new("phi", "resistance factor"),

@@ -24,7 +24,8 @@ internal static class PlainWords
         Calculation calculation = form.Settled;
         if (calculation.Beam is not null)
         {
-            return SpokenAnswer.InShort(calculation, form.CombinationShown);
+            string answer = SpokenAnswer.InShort(calculation, form.CombinationShown);
+            return CheckPanel.InShort(calculation) is string verdict ? $"{answer} Section: {verdict}." : answer;
         }
 
         string inShort = ProblemWords.InShort(calculation);
