@@ -25,8 +25,12 @@ internal static class Torsion
         double web = shape.WebThickness / shape.FlangeThickness;
         double radius = shape.RootRadius / shape.FlangeThickness;
 
-        // The fit covers rolled sections; what it says beyond them is not known.
-        return radius is 0 or > 2 || web > 1 ? apart : Math.Max(apart, WithFillets(shape, web, radius));
+        // The fit is to rolled sections; of thicker plates or other fillets it says too much.
+        bool isLikeRolled = radius is > 0 and <= 2
+            && web <= 1
+            && shape.FlangeWidth >= 3 * shape.FlangeThickness
+            && shape.Depth >= 4 * shape.FlangeThickness;
+        return isLikeRolled ? Math.Max(apart, WithFillets(shape, web, radius)) : apart;
     }
 
     /// <summary>Of a channel [m⁴]: of its plates apart.</summary>

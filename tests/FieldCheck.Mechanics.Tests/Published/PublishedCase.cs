@@ -9,6 +9,8 @@ namespace FieldCheck.Mechanics.Tests.Published;
 /// <param name="Kind">beam, moving, influence or section.</param>
 /// <param name="Beam">The beam with its loads; null where there is none (a section).</param>
 /// <param name="Axles">Moving loads only: force and distance behind the first.</param>
+/// <param name="Plates">Sections of rectangles only: breadth, height and height of the middle over the lower edge.</param>
+/// <param name="Tube">Round sections only: outer diameter and bore, which is zero of a bar.</param>
 /// <param name="Values">The figures.</param>
 internal sealed record PublishedCase(
     string Id,
@@ -16,4 +18,6 @@ internal sealed record PublishedCase(
     string Kind,
     BeamModel? Beam,
     ImmutableArray<(double Force, double Offset)> Axles,
+    ImmutableArray<(double Breadth, double Height, double Middle)> Plates,
+    (double Diameter, double Bore)? Tube,
     ImmutableArray<PublishedValue> Values);

@@ -38,6 +38,7 @@ internal static class PublishedCheck
     {
         "beam" => OnBeam(example.Beam!, value),
         "influence" => InfluenceOrdinate(example.Beam!, value),
+        "section" => PublishedSection.Computed(example, value),
         "moving" => MovingTrain.Worst(example, value.What),
         string other => throw new InvalidDataException($"Nothing here computes a case of kind {other}."),
     };

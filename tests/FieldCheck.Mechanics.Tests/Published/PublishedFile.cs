@@ -44,7 +44,19 @@ internal static class PublishedFile
         table.TryGetValue("kind", out object? kind) ? (string)kind : "beam",
         table.ContainsKey("supports") ? BeamFrom(table) : null,
         [.. Tables(table, "axles").Select(axle => (Number(axle, "load"), Number(axle, "offset")))],
+        PlatesFrom(table),
+        TubeFrom(table),
         [.. Tables(table, "expected").Select(ValueFrom)]);
+
+    private static ImmutableArray<(double Breadth, double Height, double Middle)> PlatesFrom(TomlTable table) =>
+        table.TryGetValue("shape", out object? shape)
+            ? [.. Tables((TomlTable)shape, "parts").Select(part => (Number(part, "b"), Number(part, "h"), Number(part, "y")))]
+            : [];
+
+    private static (double Diameter, double Bore)? TubeFrom(TomlTable table) =>
+        table.TryGetValue("shape", out object? shape) && shape is TomlTable tube && (string)tube["kind"] == "pipe"
+            ? (Number(tube, "od"), Number(tube, "id"))
+            : null;
 
     private static BeamModel BeamFrom(TomlTable table)
     {
@@ -94,7 +106,11 @@ internal static class PublishedFile
         table.TryGetValue("side", out object? side) && (string)side == "right" ? Side.Right : Side.Left,
         Optional(table, "from"),
         Optional(table, "to"),
-        Optional(table, "load_at"));
+        Optional(table, "load_at"),
+        Optional(table, "moment"),
+        Optional(table, "V"),
+        Optional(table, "cut"),
+        Optional(table, "thickness"));
 
     private static IEnumerable<TomlTable> Tables(TomlTable table, string key) =>
         table.TryGetValue(key, out object? found) ? ((TomlArray)found).Cast<TomlTable>() : [];

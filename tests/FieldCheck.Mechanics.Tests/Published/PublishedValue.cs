@@ -11,5 +11,20 @@ namespace FieldCheck.Mechanics.Tests.Published;
 /// <param name="From">Left end of the stretch that it speaks of, if not of the whole beam.</param>
 /// <param name="To">Right end of that stretch.</param>
 /// <param name="LoadAt">Influence ordinates only: where the unit load stands.</param>
+/// <param name="Moment">Stresses of sections only: bending moment, sagging.</param>
+/// <param name="Shear">Stresses of sections only: shear force.</param>
+/// <param name="Cut">Sections only: height of a cut over the lower edge.</param>
+/// <param name="Thickness">Sections only: width that the source takes at the cut.</param>
 internal sealed record PublishedValue(
-    string What, double Printed, double Tolerance, double? At, Side Side, double? From, double? To, double? LoadAt);
+    string What,
+    double Printed,
+    double Tolerance,
+    double? At,
+    Side Side,
+    double? From,
+    double? To,
+    double? LoadAt,
+    double? Moment,
+    double? Shear,
+    double? Cut,
+    double? Thickness);
