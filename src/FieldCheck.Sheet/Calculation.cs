@@ -128,6 +128,7 @@ public sealed record Calculation
                     : [],
                 .. BeamFindings.OfOutcome(beam, outcome),
                 .. BeamFindings.OfLoads(beam),
+                .. FactorFindings.NotTaken(document),
                 .. BeamFindings.OfGrades(document),
                 .. BeamFindings.OfSticks(beam),
                 .. StatedFindings.Of(beam, stated),

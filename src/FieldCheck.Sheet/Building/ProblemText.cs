@@ -49,6 +49,8 @@ internal static class ProblemText
     internal const string NoModulus = "a material needs a grade, or its modulus, as \"11 GPa\"";
     internal const string GradeAndModulus = "the grade gives the modulus: write one of the two";
 
+    internal const string NotWetOrDry = "wet_service is 1 where the timber gets wet in use, else 0";
+
     internal const string NoCombinationName = "a combination needs a name, as \"service\"";
     internal const string NoFactors =
         "a combination needs the factor of at least one case, as { dead = 1.0, live = 1.0 }";
@@ -122,6 +124,12 @@ internal static class ProblemText
 
     internal static string UnknownGrade(string name, IReadOnlyList<string> names) =>
         $"the catalogue has no grade {Found.Quoted(name)}{Near(name, names)}";
+
+    internal static string UnknownFactor(string name, IReadOnlyList<string> names) =>
+        $"no factor is called {Found.Quoted(name)}{Near(name, names)}; those of timber are {And(names)}";
+
+    internal static string SameFactor(string name, string before) =>
+        $"{Found.Quoted(name)} and {Found.Quoted(before)} are one factor: write it once";
 
     internal static string UnknownCase(string name, IReadOnlyList<string> names) =>
         $"no load stands in a case {Found.Quoted(name)}, and it is none of the usual ones{Near(name, names)}";

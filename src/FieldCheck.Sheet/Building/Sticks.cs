@@ -25,8 +25,8 @@ internal sealed class Sticks
         _materials = Named("material", Fields.Material, document.Materials, entry => entry.Name,
             (row, entry) =>
             {
-                Figures.Check(Fields.MaterialFactors, entry, row.Path, problems, _ => null);
-                return MaterialRows.Read(row, catalogue);
+                ImmutableArray<StrengthFactor> factors = FactorRows.Read(entry, row.Path, problems);
+                return MaterialRows.Read(row, catalogue) is Material read ? read with { Factors = factors } : null;
             },
             problems,
             offsets);
