@@ -54,7 +54,6 @@ public static class MessageCodes
     /// <summary>A grade stands alone, and nothing asks for its strength.</summary>
     public const string StrengthNotJudged = "strength_not_judged";
 
-<<<<<<< HEAD
     /// <summary>A check is close to its limit.</summary>
     public const string MeasureAgain = "measure_again";
 
@@ -69,10 +68,9 @@ public static class MessageCodes
 
     /// <summary>Figures of the catalogue that were not read in their source.</summary>
     public const string FromMemory = "from_memory";
-=======
+
     /// <summary>A material has factors that the rules chosen do not take.</summary>
     public const string FactorNotTaken = "factor_not_taken";
->>>>>>> 438bf41 (Read the factors of timber by name, tell of those that no rule takes, and offer them with their sources)
 
     /// <summary>Something is kept with the beam and does not yet change a figure.</summary>
     public const string NotCarried = "not_carried";
