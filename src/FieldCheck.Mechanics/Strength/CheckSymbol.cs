@@ -69,6 +69,126 @@ public enum CheckSymbol
     /// <summary>Resistance factor φ of AISC 360.</summary>
     ResistanceFactor,
 
+    /// <summary>Modulus of elasticity E.</summary>
+    Modulus,
+
+    /// <summary>Shear modulus G.</summary>
+    ShearModulus,
+
+    /// <summary>Plastic moment Mp, with its upper bound where the rules set one.</summary>
+    PlasticMoment,
+
+    /// <summary>Nominal moment Mn of AISC 360.</summary>
+    NominalMoment,
+
+    /// <summary>Nominal shear Vn of AISC 360.</summary>
+    NominalShear,
+
+    /// <summary>Nominal force Rn or Pn of AISC 360.</summary>
+    NominalForce,
+
+    /// <summary>Width over thickness of the flange: λ of AISC 360, c/t of EN 1993.</summary>
+    FlangeSlenderness,
+
+    /// <summary>Height over thickness of the web: h/tw of AISC 360, c/t or hw/tw of EN 1993.</summary>
+    WebSlenderness,
+
+    /// <summary>Diameter over wall of a round tube, D/t.</summary>
+    WallSlenderness,
+
+    /// <summary>Slenderness up to which the part before it is compact, λp.</summary>
+    CompactLimit,
+
+    /// <summary>Slenderness up to which the part before it is noncompact, λr.</summary>
+    NoncompactLimit,
+
+    /// <summary>Radius of gyration in sideways bending, ry or iz.</summary>
+    RadiusOfGyration,
+
+    /// <summary>Effective radius of gyration rts of AISC 360.</summary>
+    EffectiveRadius,
+
+    /// <summary>Distance between the middles of the flanges ho.</summary>
+    FlangeDistance,
+
+    /// <summary>Torsion constant J or It.</summary>
+    TorsionConstant,
+
+    /// <summary>Second moment of area in sideways bending, Iy or Iz.</summary>
+    LateralInertia,
+
+    /// <summary>Unbraced length up to which the section yields first, Lp.</summary>
+    PlasticLength,
+
+    /// <summary>Unbraced length beyond which it buckles elastically, Lr.</summary>
+    ElasticLength,
+
+    /// <summary>Factor for the run of moments between lateral supports, Cb or C1; 1.</summary>
+    MomentFactor,
+
+    /// <summary>Buckling stress Fcr.</summary>
+    CriticalStress,
+
+    /// <summary>Unbraced length times depth over the square of the width of a bar, Lb·d/t².</summary>
+    BarSlenderness,
+
+    /// <summary>Area that carries the shear Aw.</summary>
+    WebArea,
+
+    /// <summary>Share of yield in shear that buckling leaves, Cv.</summary>
+    ShearCoefficient,
+
+    /// <summary>From the outer face of the flange to where its fillet ends k.</summary>
+    FilletDepth,
+
+    /// <summary>How many fillet depths the load spreads over: 5, or 2.5 at an end of the beam.</summary>
+    FilletSpread,
+
+    /// <summary>Thickness of the web tw.</summary>
+    WebThickness,
+
+    /// <summary>Root of 235 N/mm² over the yield stress ε.</summary>
+    YieldFactor,
+
+    /// <summary>Class of the section, 1 to 3.</summary>
+    SectionClass,
+
+    /// <summary>Design resistance in bending Mc,Rd.</summary>
+    BendingResistance,
+
+    /// <summary>Shear area Av.</summary>
+    ShearArea,
+
+    /// <summary>Plastic resistance in shear Vpl,Rd.</summary>
+    ShearResistance,
+
+    /// <summary>Share by which high shear lowers the yield stress of the shear area, ρ.</summary>
+    ShearReduction,
+
+    /// <summary>Slenderness up to which no check is needed: λc0, or 72ε/η.</summary>
+    SlendernessLimit,
+
+    /// <summary>Radius of gyration of the compression flange with a third of the compressed web if,z.</summary>
+    FlangeRadius,
+
+    /// <summary>Relative slenderness of lateral buckling, λf or λLT.</summary>
+    LateralSlenderness,
+
+    /// <summary>Elastic critical moment Mcr.</summary>
+    CriticalMoment,
+
+    /// <summary>Imperfection factor of the buckling curve α.</summary>
+    Imperfection,
+
+    /// <summary>Reduction for lateral buckling χ.</summary>
+    BucklingFactor,
+
+    /// <summary>Factor kfl of the simplified method.</summary>
+    FlangeMethodFactor,
+
+    /// <summary>Partial factor γM0 or γM1 of EN 1993.</summary>
+    PartialFactor,
+
     /// <summary>Strength of timber as its grade gives it, before any factor.</summary>
     GradeStrength,
 

@@ -62,4 +62,10 @@ public enum NotJudgedReason
 
     /// <summary>No allowable or design stress is given where a limit would need it.</summary>
     NoLimit,
+
+    /// <summary>The rules say nothing of sideways buckling between lateral supports.</summary>
+    LateralNotInRules,
+
+    /// <summary>The modulus is not that of the material that the rules are for.</summary>
+    MaterialNotInRules,
 }

@@ -1,0 +1,20 @@
+namespace FieldCheck.Mechanics.Strength;
+
+/// <summary>Buckling curves of EN 1993-1-1 6.3.</summary>
+internal static class BucklingCurve
+{
+    /// <summary>Imperfection factor of curve c, Table 6.1.</summary>
+    internal const double C = 0.49;
+
+    /// <summary>Imperfection factor of curve d, Table 6.1.</summary>
+    internal const double D = 0.76;
+
+    private const double Start = 0.2;
+
+    /// <summary>Reduction factor χ, (6.49) and (6.56); at most 1.</summary>
+    internal static double Factor(double slenderness, double imperfection)
+    {
+        double half = 0.5 * (1 + imperfection * (slenderness - Start) + slenderness * slenderness);
+        return slenderness <= Start ? 1 : 1 / (half + Math.Sqrt(half * half - slenderness * slenderness));
+    }
+}

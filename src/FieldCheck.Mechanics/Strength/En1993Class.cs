@@ -1,0 +1,69 @@
+using System.Collections.Immutable;
+using FieldCheck.Mechanics.Model;
+
+namespace FieldCheck.Mechanics.Strength;
+
+/// <summary>The class of a section in bending, EN 1993-1-1 Table 5.2.</summary>
+/// <param name="Number">1 and 2: plastic; 3: elastic; 4: buckles locally before it yields.</param>
+/// <param name="Terms">The work to it.</param>
+internal readonly record struct En1993Class(int Number, ImmutableArray<CheckTerm> Terms)
+{
+    internal static En1993Class Of(SteelMember steel)
+    {
+        double factor = YieldFactor(steel.Yield);
+        bool isFlat = steel.Section.IsFlat;
+        (int number, ImmutableArray<CheckTerm> ratios) = steel.Shape switch
+        {
+            SectionShape.I shape => Greatest(
+                Outstand(OutstandOf(shape), factor),
+                isFlat ? Unpressed : Bent(WebPlate.SlendernessOf(shape), factor)),
+            SectionShape.Channel shape => Greatest(
+                Outstand((shape.FlangeWidth - shape.WebThickness) / shape.FlangeThickness, factor),
+                isFlat
+                    ? Pressed(CheckSymbol.WebSlenderness, WebPlate.SlendernessOf(shape), factor)
+                    : Bent(WebPlate.SlendernessOf(shape), factor)),
+            SectionShape.RectangularTube tube => TubeSides.Of(tube, isFlat) is var sides
+                ? Greatest(
+                    Pressed(CheckSymbol.FlangeSlenderness, sides.FlangeSlenderness, factor),
+                    Bent(sides.WebSlenderness, factor))
+                : default,
+            SectionShape.RoundTube tube => Round(tube.Diameter / tube.Wall, factor * factor),
+            _ => (1, []),
+        };
+        return new En1993Class(
+            number,
+            [
+                Term.Number(CheckSymbol.YieldFactor, factor),
+                .. ratios,
+                Term.Number(CheckSymbol.SectionClass, number),
+            ]);
+    }
+
+    internal static double YieldFactor(double yield) => Math.Sqrt(235e6 / yield);
+
+    private static (int Number, ImmutableArray<CheckTerm> Ratio) Unpressed => (1, []);
+
+    private static double OutstandOf(SectionShape.I shape) =>
+        ((shape.FlangeWidth - shape.WebThickness) / 2 - shape.RootRadius) / shape.FlangeThickness;
+
+    private static (int Number, ImmutableArray<CheckTerm> Ratio) Outstand(double ratio, double factor) =>
+        Part(CheckSymbol.FlangeSlenderness, ratio, 9 * factor, 10 * factor, 14 * factor);
+
+    private static (int Number, ImmutableArray<CheckTerm> Ratio) Pressed(
+        CheckSymbol symbol, double ratio, double factor) =>
+        Part(symbol, ratio, 33 * factor, 38 * factor, 42 * factor);
+
+    private static (int Number, ImmutableArray<CheckTerm> Ratio) Bent(double ratio, double factor) =>
+        Part(CheckSymbol.WebSlenderness, ratio, 72 * factor, 83 * factor, 124 * factor);
+
+    private static (int Number, ImmutableArray<CheckTerm> Ratio) Round(double ratio, double factor) =>
+        Part(CheckSymbol.WallSlenderness, ratio, 50 * factor, 70 * factor, 90 * factor);
+
+    private static (int Number, ImmutableArray<CheckTerm> Ratio) Part(
+        CheckSymbol symbol, double ratio, double first, double second, double third) =>
+        (ratio <= first ? 1 : ratio <= second ? 2 : ratio <= third ? 3 : 4, [Term.Number(symbol, ratio)]);
+
+    private static (int Number, ImmutableArray<CheckTerm> Ratios) Greatest(
+        (int Number, ImmutableArray<CheckTerm> Ratio) one, (int Number, ImmutableArray<CheckTerm> Ratio) other) =>
+        (Math.Max(one.Number, other.Number), [.. one.Ratio, .. other.Ratio]);
+}

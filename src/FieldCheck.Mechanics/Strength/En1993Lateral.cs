@@ -1,0 +1,62 @@
+using FieldCheck.Mechanics.Model;
+
+namespace FieldCheck.Mechanics.Strength;
+
+/// <summary>Lateral-torsional buckling under an even moment: EN 1993-1-1 6.3.2.4 for an I, 6.3.2.2 for other shapes.</summary>
+internal static class En1993Lateral
+{
+    /// <summary>λc0, as recommended.</summary>
+    private const double Plateau = 0.5;
+
+    /// <summary>kfl, as recommended.</summary>
+    private const double MethodFactor = 1.10;
+
+    internal static Resistance Of(SteelMember steel, Resistance bending)
+    {
+        Resistance blank = En1993.Moment(
+            CheckKind.LateralStability,
+            steel.Shape is SectionShape.I ? CheckClause.En1993SimplifiedLateral : CheckClause.En1993GeneralLateral);
+        return steel.UnbracedLength is not double length ? blank with { Reason = NotJudgedReason.NoLateralSupport }
+            : bending.Limit is not double moment ? blank with { Reason = bending.Reason }
+            : steel.Shape is SectionShape.I shape ? Flange(blank, steel, shape, length, moment)
+            : En1993GeneralLateral.Of(blank, steel, length, moment);
+    }
+
+    /// <summary>The compression flange with a third of the compressed web as a strut.</summary>
+    private static Resistance Flange(
+        Resistance blank, SteelMember steel, SectionShape.I shape, double length, double moment)
+    {
+        bool isSquat = shape.Depth / shape.FlangeThickness <= 44 * En1993Class.YieldFactor(steel.Yield);
+        if (!shape.IsRolled && !isSquat)
+        {
+            return blank with { Reason = NotJudgedReason.TooSlender };
+        }
+
+        double web = (shape.Depth - 2 * shape.FlangeThickness) / 6;
+        double area = shape.FlangeWidth * shape.FlangeThickness + web * shape.WebThickness;
+        double inertia =
+            (shape.FlangeThickness * Math.Pow(shape.FlangeWidth, 3) + web * Math.Pow(shape.WebThickness, 3)) / 12;
+        double radius = Math.Sqrt(inertia / area);
+        double slenderness = length / (radius * Math.PI * steel.StiffnessRoot);
+        double imperfection = shape.IsRolled ? BucklingCurve.C : BucklingCurve.D;
+        double factor = BucklingCurve.Factor(slenderness, imperfection);
+        double share = Math.Min(1, Math.Max(Plateau / slenderness, MethodFactor * factor));
+        return blank with
+        {
+            Limit = share * moment / En1993.BucklingFactor,
+            Terms =
+            [
+                Term.Moment(CheckSymbol.BendingResistance, moment),
+                Term.Length(CheckSymbol.UnbracedLength, length),
+                Term.Number(CheckSymbol.MomentFactor, 1),
+                Term.Length(CheckSymbol.FlangeRadius, radius),
+                Term.Number(CheckSymbol.LateralSlenderness, slenderness),
+                Term.Number(CheckSymbol.SlendernessLimit, Plateau),
+                Term.Number(CheckSymbol.Imperfection, imperfection),
+                Term.Number(CheckSymbol.BucklingFactor, factor),
+                Term.Number(CheckSymbol.FlangeMethodFactor, MethodFactor),
+                Term.Number(CheckSymbol.PartialFactor, En1993.BucklingFactor),
+            ],
+        };
+    }
+}
