@@ -66,6 +66,9 @@ internal sealed class Aisc360(bool isLrfd) : IStrengthRule
             Unit = unit,
             Limit = isLrfd ? phi * strength.Value : strength.Value / omega,
             Reason = strength.Reason,
+            LengthFor = strength.LengthFor is Func<double, double> lengthFor
+                ? push => lengthFor(isLrfd ? push / phi : push * omega)
+                : null,
             Terms = strength.Value is null
                 ? strength.Terms
                 :

@@ -21,6 +21,7 @@ internal static class Aisc360BarLateral
             moment,
             [
                 Term.Stress(CheckSymbol.Yield, steel.Yield),
+                Term.Stress(CheckSymbol.Modulus, steel.Modulus),
                 Term.Modulus(CheckSymbol.SectionModulus, moduli.Elastic),
                 Term.Moment(CheckSymbol.PlasticMoment, plastic),
                 Term.Length(CheckSymbol.UnbracedLength, length),

@@ -38,7 +38,7 @@ internal static class Aisc360OpenLateral
             [
                 Term.Length(CheckSymbol.FlangeDistance, flangeDistance),
                 Term.Length(CheckSymbol.EffectiveRadius, effective),
-                .. figures.Terms(steel.Yield, plasticLength, elasticLength),
+                .. figures.Terms(steel, plasticLength, elasticLength),
                 .. isElastic ? [Term.Stress(CheckSymbol.CriticalStress, stress)] : Array.Empty<CheckTerm>(),
                 Term.Moment(CheckSymbol.NominalMoment, moment),
             ]);

@@ -16,7 +16,7 @@ internal static class Aisc360TubeLateral
             CheckClause.Aisc360F7Lateral,
             moment,
             [
-                .. figures.Terms(steel.Yield, plasticLength, elasticLength),
+                .. figures.Terms(steel, plasticLength, elasticLength),
                 Term.Moment(CheckSymbol.NominalMoment, moment),
             ]);
     }

@@ -19,12 +19,20 @@ internal static class Aisc360Web
     private static Nominal Yielding(
         SteelMember steel, Seat seat, SeatPlace place, double fillet, double web, double depth)
     {
+        bool isEnd = place.ToEnd <= depth;
+        double spread = isEnd ? 2.5 : 5;
+        double LengthFor(double push) =>
+            Math.Max(isEnd ? fillet : 0, push / (steel.Yield * web) - spread * fillet);
+
         if (seat.Length is not double bearing)
         {
-            return Nominal.Unknown(CheckClause.Aisc360WebYielding, NotJudgedReason.NoBearingLength);
+            return Nominal.Unknown(CheckClause.Aisc360WebYielding, NotJudgedReason.NoBearingLength) with
+            {
+                LengthFor = LengthFor,
+                IsSurest = true,
+            };
         }
 
-        double spread = place.ToEnd > depth ? 5 : 2.5;
         double strength = steel.Yield * web * (spread * fillet + bearing);
         return new Nominal(
             CheckClause.Aisc360WebYielding,
@@ -38,6 +46,7 @@ internal static class Aisc360Web
                 Term.Force(CheckSymbol.NominalForce, strength),
             ])
         {
+            LengthFor = LengthFor,
             IsSurest = true,
         };
     }

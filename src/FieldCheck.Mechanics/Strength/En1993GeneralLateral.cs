@@ -25,6 +25,7 @@ internal static class En1993GeneralLateral
             Terms =
             [
                 Term.Moment(CheckSymbol.BendingResistance, moment),
+                Term.Stress(CheckSymbol.Modulus, steel.Modulus),
                 Term.Length(CheckSymbol.UnbracedLength, length),
                 Term.Number(CheckSymbol.MomentFactor, 1),
                 Term.Inertia(CheckSymbol.LateralInertia, inertia),

@@ -47,6 +47,7 @@ internal static class En1993Lateral
             Terms =
             [
                 Term.Moment(CheckSymbol.BendingResistance, moment),
+                Term.Stress(CheckSymbol.Modulus, steel.Modulus),
                 Term.Length(CheckSymbol.UnbracedLength, length),
                 Term.Number(CheckSymbol.MomentFactor, 1),
                 Term.Length(CheckSymbol.FlangeRadius, radius),

@@ -21,11 +21,12 @@ internal readonly record struct LateralFigures(
         return plastic - (plastic - elastic) * (Length - plasticLength) / (elasticLength - plasticLength);
     }
 
-    internal ImmutableArray<CheckTerm> Terms(double yield, double plasticLength, double elasticLength) =>
+    internal ImmutableArray<CheckTerm> Terms(SteelMember steel, double plasticLength, double elasticLength) =>
     [
-        Term.Stress(CheckSymbol.Yield, yield),
+        Term.Stress(CheckSymbol.Yield, steel.Yield),
+        Term.Stress(CheckSymbol.Modulus, steel.Modulus),
         Term.Modulus(CheckSymbol.SectionModulus, Moduli.Elastic),
-        Term.Moment(CheckSymbol.PlasticMoment, yield * Moduli.Plastic),
+        Term.Moment(CheckSymbol.PlasticMoment, steel.Yield * Moduli.Plastic),
         Term.Inertia(CheckSymbol.LateralInertia, Inertia),
         Term.Inertia(CheckSymbol.TorsionConstant, Torsion),
         Term.Length(CheckSymbol.RadiusOfGyration, Radius),

@@ -11,6 +11,9 @@ internal sealed record Nominal(CheckClause Clause, double? Value, ImmutableArray
     /// <summary>Why there is no value.</summary>
     internal NotJudgedReason? Reason { get; init; }
 
+    /// <summary>Length of bearing [m] that would carry a nominal push [N]; null where it plays no part.</summary>
+    internal Func<double, double>? LengthFor { get; init; }
+
     /// <summary>True: of the limit states with Ω 1.50 and φ 1.00.</summary>
     internal bool IsSurest { get; init; }
 
