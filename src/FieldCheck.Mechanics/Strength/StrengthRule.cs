@@ -10,6 +10,8 @@ internal static class StrengthRule
         StrengthRules.Aisc360Asd => new Aisc360(isLrfd: false),
         StrengthRules.Aisc360Lrfd => new Aisc360(isLrfd: true),
         StrengthRules.En1993 => new En1993(),
+        StrengthRules.Nds => new Nds(),
+        StrengthRules.En1995 => new En1995(),
         _ => null,
     };
 }

@@ -93,15 +93,10 @@ public sealed class Aisc360WorkedTests
     [InlineData(12, 1.0, true, CheckClause.Aisc360F6Yielding, 3636)] // 50 x (1 x 12² / 2 + 18 x 0.4² / 4)
     public void WideFlanges_BuckleLocally(double b, double tf, bool isFlat, CheckClause clause, double moment)
     {
-        Section upright = Steel.Plates(b * Steel.Inch, tf * Steel.Inch, 0.4 * Steel.Inch, 20 * Steel.Inch, false);
-        Section flat = Section.FlatI(b * Steel.Inch, tf * Steel.Inch, 0.4 * Steel.Inch, 20 * Steel.Inch) with
-        {
-            PlasticModulus = (tf * b * b / 2 + (20 - 2 * tf) * 0.04) * Math.Pow(Steel.Inch, 3),
-            Shape = upright.Shape,
-            IsFlat = true,
-        };
+        Section section = Steel.Plates(
+            b * Steel.Inch, tf * Steel.Inch, 0.4 * Steel.Inch, 20 * Steel.Inch, false, isFlat);
 
-        Worked(isFlat ? flat : upright, clause, moment);
+        Worked(section, clause, moment);
     }
 
     /// <summary>Tubes, Fy = 50 ksi: width, depth, wall [in].</summary>
@@ -132,10 +127,7 @@ public sealed class Aisc360WorkedTests
     {
         Section welded = Steel.Plates(12 * Steel.Inch, 0.5 * Steel.Inch, 0.3 * Steel.Inch, 40 * Steel.Inch, false);
         Section tube = Steel.Tube(6 * Steel.Inch, 20 * Steel.Inch, 0.25 * Steel.Inch);
-        Section flat = Steel.Plates(20 * Steel.Inch, 0.4 * Steel.Inch, 0.4 * Steel.Inch, 20 * Steel.Inch, false) with
-        {
-            IsFlat = true,
-        };
+        Section flat = Steel.Plates(20 * Steel.Inch, 0.4 * Steel.Inch, 0.4 * Steel.Inch, 20 * Steel.Inch, false, true);
 
         Same(169.52605622630693, Shear(welded, CheckClause.Aisc360G2));
         Same(210.52884615384616, Shear(tube, CheckClause.Aisc360G4));

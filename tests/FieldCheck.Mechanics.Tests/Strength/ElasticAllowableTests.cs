@@ -26,11 +26,7 @@ public sealed class ElasticAllowableTests
     [Fact]
     public void Stress_IsThePrintedOne()
     {
-        Section round = Section.Circle(0.040) with
-        {
-            PeakShearArea = Math.PI / 4 * 0.0016 * 3 / 4,
-            Shape = new SectionShape.Round(0.040),
-        };
+        Section round = Section.Of(new SectionShape.Round(0.040), false);
 
         Resistance bending = Steel.Find(
             StrengthRules.ElasticAllowable, Steel.Braced(Steel.Bar(0.080, 0.300), Mild), CheckKind.Bending)!;
@@ -50,7 +46,7 @@ public sealed class ElasticAllowableTests
             Steel.Bar(0.1, 0.1),
             Steel.Bar(0.1, 0.05),
             Steel.Tube(0.1, 0.3, 0.008),
-            Steel.Plates(0.2, 0.02, 0.01, 0.4, false) with { IsFlat = true },
+            Steel.Plates(0.2, 0.02, 0.01, 0.4, false, true),
             Steel.Of(new SectionShape.RoundTube(0.1, 0.005), 1, 1, 1),
             Steel.Of(new SectionShape.Round(0.1), 1, 1, 1),
         ];

@@ -49,52 +49,26 @@ internal static class Steel
         IsFlat = isFlat,
     };
 
-    /// <summary>An I of three plates [m], its torsion constant as the sum of b·t³/3.</summary>
-    internal static Section Plates(double b, double tf, double tw, double d, bool isRolled)
-    {
-        double clear = d - 2 * tf;
-        double lateral = (2 * tf * b * b * b + clear * tw * tw * tw) / 12;
-        return Section.UprightI(b, tf, tw, d) with
-        {
-            PlasticModulus = b * tf * (d - tf) + tw * clear * clear / 4,
-            LateralInertia = lateral,
-            TorsionConstant = (2 * b * tf * tf * tf + clear * tw * tw * tw) / 3,
-            WarpingConstant = lateral * (d - tf) * (d - tf) / 4,
-            PeakShearArea = clear * tw,
-            Shape = new SectionShape.I(b, tf, tw, d, 0, isRolled),
-        };
-    }
+    /// <summary>An I of three plates [m].</summary>
+    internal static Section Plates(double b, double tf, double tw, double d, bool isRolled, bool isFlat = false) =>
+        Section.Of(new SectionShape.I(b, tf, tw, d, 0, isRolled), isFlat);
 
-    /// <summary>A rectangular tube with sharp corners [m], its torsion constant by Bredt.</summary>
+    /// <summary>A rectangular tube with sharp corners [m], its torsion constant by Bredt alone.</summary>
     internal static Section Tube(double width, double depth, double wall)
     {
-        double bore = depth - 2 * wall;
-        double inner = width - 2 * wall;
-        double inertia = (width * Math.Pow(depth, 3) - inner * Math.Pow(bore, 3)) / 12;
         double cell = (width - wall) * (depth - wall);
-        return new Section
+        return Section.Of(new SectionShape.RectangularTube(width, depth, wall, 0, 0), false) with
         {
-            Area = width * depth - inner * bore,
-            Inertia = inertia,
-            SectionModulus = inertia / (depth / 2),
-            PlasticModulus = (width * depth * depth - inner * bore * bore) / 4,
-            LateralInertia = (depth * Math.Pow(width, 3) - bore * Math.Pow(inner, 3)) / 12,
             TorsionConstant = 2 * wall * cell * cell / (width + depth - 2 * wall),
-            PeakShearArea = 2 * bore * wall,
-            Shape = new SectionShape.RectangularTube(width, depth, wall, 0, 0),
         };
     }
 
-    /// <summary>A solid rectangle [m].</summary>
-    internal static Section Bar(double width, double depth) => Section.Rectangle(width, depth) with
-    {
-        PlasticModulus = width * depth * depth / 4,
-        PeakShearArea = width * depth * 2 / 3,
-        LateralInertia = depth * Math.Pow(width, 3) / 12,
-        TorsionConstant = depth * Math.Pow(width, 3) / 3 * (1 - 0.63 * width / depth),
-        WarpingConstant = 0,
-        Shape = new SectionShape.Rectangle(width, depth),
-    };
+    /// <summary>A solid rectangle [m], its torsion constant by the short formula.</summary>
+    internal static Section Bar(double width, double depth) =>
+        Section.Of(new SectionShape.Rectangle(width, depth), false) with
+        {
+            TorsionConstant = depth * Math.Pow(width, 3) / 3 * (1 - 0.63 * width / depth),
+        };
 
     internal static Member Braced(Section section, Material material) =>
         new(section, material, new LateralSupport.Braced());

@@ -8,6 +8,8 @@ public sealed class SteelReasonTests
 {
     private static readonly Section Upright = Steel.Plates(0.2, 0.02, 0.012, 0.4, true);
 
+    private static readonly Section Flat = Steel.Plates(0.2, 0.02, 0.012, 0.4, true, true);
+
     public static TheoryData<StrengthRules> Rules() =>
         new(StrengthRules.Aisc360Asd, StrengthRules.Aisc360Lrfd, StrengthRules.En1993);
 
@@ -44,7 +46,7 @@ public sealed class SteelReasonTests
         Assert.Null(lateral.Limit);
         Section[] stiff =
         [
-            Upright with { IsFlat = true },
+            Flat,
             Steel.Tube(0.1, 0.1, 0.008),
             Steel.Bar(0.1, 0.1),
             Steel.Of(new SectionShape.RoundTube(0.1, 0.008), 10, 10, 13),
@@ -108,7 +110,7 @@ public sealed class SteelReasonTests
         Assert.Equal(NotJudgedReason.NoBearingLength, found.Reason);
         Assert.Null(found.Limit);
         Assert.Empty(rule.At(Steel.Braced(Steel.Tube(0.1, 0.2, 0.01), Steel.American(50)), SeatOf(0.1), inside));
-        Assert.Empty(rule.At(member with { Section = Upright with { IsFlat = true } }, SeatOf(0.1), inside));
+        Assert.Empty(rule.At(member with { Section = Flat }, SeatOf(0.1), inside));
         Assert.Empty(StrengthRule.Of(StrengthRules.En1993)!.At(member, SeatOf(0.1), inside));
         Assert.Empty(StrengthRule.Of(StrengthRules.ElasticAllowable)!.At(member, SeatOf(0.1), inside));
     }
