@@ -50,7 +50,7 @@ internal sealed class Aisc360(bool isLrfd) : IStrengthRule
                     Term.Area(CheckSymbol.Area, area),
                     Term.Force(CheckSymbol.NominalForce, steel.Yield * area),
                 ]),
-            _ => Nominal.Unknown(clause, NotJudgedReason.NoShape),
+            _ => Nominal.Unknown(clause, NotJudgedReason.NoArea),
         };
         return Finished(CheckKind.BendingAndAxial, CheckUnit.Force, strength);
     }

@@ -62,7 +62,7 @@ internal static class Aisc360Shear
     {
         if (steel.Section.Area is not double area)
         {
-            return Nominal.Unknown(CheckClause.Aisc360G5, NotJudgedReason.NoShape);
+            return Nominal.Unknown(CheckClause.Aisc360G5, NotJudgedReason.NoArea);
         }
 
         double wall = tube.Diameter / tube.Wall;

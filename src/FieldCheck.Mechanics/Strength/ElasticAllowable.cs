@@ -41,7 +41,7 @@ internal sealed class ElasticAllowable : IStrengthRule
                 Limit = AxialShare * yield * area,
                 Terms = [Term.Stress(CheckSymbol.Yield, yield), Term.Area(CheckSymbol.Area, area)],
             }
-            : blank with { Reason = NotJudgedReason.NoShape };
+            : blank with { Reason = NotJudgedReason.NoArea };
     }
 
     private static Resistance Stress(

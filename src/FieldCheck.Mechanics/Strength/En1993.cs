@@ -58,7 +58,7 @@ internal sealed class En1993 : IStrengthRule
                     Term.Number(CheckSymbol.PartialFactor, SectionFactor),
                 ],
             },
-            _ => blank with { Reason = NotJudgedReason.NoShape },
+            _ => blank with { Reason = NotJudgedReason.NoArea },
         };
     }
 

@@ -42,7 +42,7 @@ internal static class En1993Shear
         SectionShape.I { IsRolled: true } shape => Rolled(steel.Section.Area, shape),
         SectionShape.I shape => ClearWeb(shape.Depth, shape.FlangeThickness) * shape.WebThickness,
         SectionShape.Channel shape => steel.Section.Area - 2 * shape.FlangeWidth * shape.FlangeThickness
-            + (shape.WebThickness + Fillet(shape)) * shape.FlangeThickness,
+            + shape.WebThickness * shape.FlangeThickness,
         SectionShape.RectangularTube tube => TubeSides.Of(tube, steel.Section.IsFlat) is var sides
             ? steel.Section.Area * sides.Depth / (sides.Width + sides.Depth)
             : null,
@@ -56,9 +56,6 @@ internal static class En1993Shear
                 + (shape.WebThickness + 2 * shape.RootRadius) * shape.FlangeThickness,
             ClearWeb(shape.Depth, shape.FlangeThickness) * shape.WebThickness)
         : null;
-
-    private static double Fillet(SectionShape.Channel shape) =>
-        Math.Max(0, WebPlate.FilletDepth(shape) - shape.FlangeThickness);
 
     private static double ClearWeb(double depth, double flange) => depth - 2 * flange;
 

@@ -12,6 +12,9 @@ internal static class NotCheckedWords
         "ponding", "torsion", "notches and holes",
     ];
 
+    /// <summary>The formulas of lateral-torsional buckling have the load in the middle of the depth.</summary>
+    private const string TopLoads = "loads on the top of an unbraced beam, which push it over";
+
     /// <summary>What was left out, what is nearest to the beam first.</summary>
     /// <param name="problem">The beam and what it is held against.</param>
     /// <param name="checks">Its checks.</param>
@@ -43,8 +46,8 @@ internal static class NotCheckedWords
     {
         StrengthRules.ElasticAllowable => ["local buckling of thin plates", "the web over supports and under point loads"],
         StrengthRules.Aisc360Asd or StrengthRules.Aisc360Lrfd =>
-            ["crippling and sideways buckling of the web", "the web under point loads"],
-        StrengthRules.En1993 => ["the web over supports and under point loads"],
+            ["crippling and sideways buckling of the web", "the web under point loads", TopLoads],
+        StrengthRules.En1993 => ["the web over supports and under point loads", TopLoads],
         StrengthRules.Nds or StrengthRules.En1995 => ["tension across the grain"],
         _ => [],
     };

@@ -36,6 +36,9 @@ internal sealed class ReasonWords(BuiltBeam beam, BeamDocument document)
         NotJudgedReason.NothingToJudge => NothingToJudge(check),
         NotJudgedReason.NoAnswer => "the beam has no answer in any of the situations it is held against",
         NotJudgedReason.NoLimit => NoLimit(check),
+        NotJudgedReason.LateralNotInRules =>
+            $"{Rules} say nothing of sideways buckling: hold it all along (unbraced = \"braced\"), or name other rules",
+        NotJudgedReason.MaterialNotInRules => $"{Rules} are for steel, and the modulus of {Material(check)} is not that of steel",
         _ => throw new ArgumentOutOfRangeException(nameof(check), check.Reason, "No words for it."),
     };
 

@@ -17,49 +17,9 @@ public sealed class SteelLawTests
     private static readonly StrengthRules[] All =
         [StrengthRules.Aisc360Asd, StrengthRules.Aisc360Lrfd, StrengthRules.En1993];
 
-    private static readonly Gen<SectionShape> AnyI =
-        from width in Gen.Double[0.08, 0.4]
-        from thickness in Gen.Double[0.006, 0.04]
-        from web in Gen.Double[0.005, 0.025]
-        from clear in Gen.Double[0.1, 0.8]
-        from isRolled in Gen.Bool
-        select (SectionShape)new SectionShape.I(width, thickness, web, clear + 2 * thickness, 0, isRolled);
-
-    private static readonly Gen<SectionShape> AnyChannel =
-        from width in Gen.Double[0.05, 0.15]
-        from thickness in Gen.Double[0.008, 0.03]
-        from web in Gen.Double[0.005, 0.02]
-        from clear in Gen.Double[0.1, 0.5]
-        select (SectionShape)new SectionShape.Channel(width, thickness, web, clear + 2 * thickness);
-
-    private static readonly Gen<SectionShape> AnyTube =
-        from width in Gen.Double[0.05, 0.3]
-        from depth in Gen.Double[0.05, 0.5]
-        from wall in Gen.Double[0.004, 0.02]
-        select (SectionShape)new SectionShape.RectangularTube(width, depth, wall, 0, 0);
-
-    private static readonly Gen<SectionShape> AnyBar =
-        from width in Gen.Double[0.005, 0.1]
-        from depth in Gen.Double[0.02, 0.3]
-        select (SectionShape)new SectionShape.Rectangle(width, depth);
-
-    private static readonly Gen<SectionShape> AnyRound =
-        from diameter in Gen.Double[0.04, 0.6]
-        from share in Gen.Double[0.004, 0.2]
-        select (SectionShape)new SectionShape.RoundTube(diameter, share * diameter);
-
-    private static readonly Gen<Section> AnySection =
-        from shape in Gen.OneOf(AnyI, AnyChannel, AnyTube, AnyBar, AnyRound)
-        from isFlat in Gen.Bool
-        select Section.Of(shape, isFlat);
-
-    private static readonly Gen<double> AnyYield = Gen.Double[200, 460];
-
-    private static readonly Gen<double> AnyLength = Gen.Double[0.1, 30];
-
     [Fact]
     public void Strength_FallsWithTheUnbracedLength() =>
-        Gen.Select(AnySection, AnyYield, AnyLength, AnyLength).Sample(
+        Gen.Select(RandomSteel.AnySection, RandomSteel.AnyYield, RandomSteel.AnyLength, RandomSteel.AnyLength).Sample(
             (section, yield, one, other) =>
             {
                 foreach (StrengthRules rules in All)
@@ -75,7 +35,7 @@ public sealed class SteelLawTests
 
     [Fact]
     public void LateralStability_NeverExceedsTheSection_AndReachesItWhereHeldClosely() =>
-        Gen.Select(AnySection, AnyYield, AnyLength).Sample(
+        Gen.Select(RandomSteel.AnySection, RandomSteel.AnyYield, RandomSteel.AnyLength).Sample(
             (section, yield, length) =>
             {
                 foreach (StrengthRules rules in All)
@@ -103,7 +63,7 @@ public sealed class SteelLawTests
     /// <summary>At Lp and at Lr of an I, a channel and a tube the formulas meet.</summary>
     [Fact]
     public void Strength_IsContinuousWhereFormulasMeet() =>
-        Gen.Select(Gen.OneOf(AnyI, AnyChannel, AnyTube), AnyYield).Sample(
+        Gen.Select(Gen.OneOf(RandomSteel.AnyI, RandomSteel.AnyChannel, RandomSteel.AnyTube), RandomSteel.AnyYield).Sample(
             (shape, yield) =>
             {
                 Section section = Section.Of(shape, false);
@@ -122,24 +82,10 @@ public sealed class SteelLawTests
             },
             iter: Law.Draws);
 
-    /// <summary>The simplified and the general method of EN 1993 nowhere jump.</summary>
-    [Fact]
-    public void En1993_IsContinuousInTheUnbracedLength() =>
-        Gen.Select(AnySection, AnyYield, AnyLength).Sample(
-            (section, yield, length) =>
-            {
-                if (Lateral(StrengthRules.En1993, section, yield, length) is { Limit: double limit })
-                {
-                    double next = Lateral(StrengthRules.En1993, section, yield, length * (1 + 1e-7))!.Limit!.Value;
-                    Assert.Equal(limit, next, limit * 1e-6);
-                }
-            },
-            iter: Law.Draws);
-
     /// <summary>φ·Ω is 0.90·1.67, but 1.00·1.50 of rolled webs.</summary>
     [Fact]
     public void BothMethodsOfAisc360_DifferByTheirFactors() =>
-        Gen.Select(AnySection, AnyYield, AnyLength).Sample(
+        Gen.Select(RandomSteel.AnySection, RandomSteel.AnyYield, RandomSteel.AnyLength).Sample(
             (section, yield, length) =>
             {
                 Member member = Steel.Unbraced(section, Steel.European(yield), length);
@@ -160,7 +106,7 @@ public sealed class SteelLawTests
     /// <summary>A section twice the size, held at twice the length, carries eight times the moment, four times the shear.</summary>
     [Fact]
     public void Strength_GrowsWithTheSize() =>
-        Gen.Select(AnyI, AnyYield, AnyLength, Gen.Double[0.3, 3]).Sample(
+        Gen.Select(RandomSteel.AnyI, RandomSteel.AnyYield, RandomSteel.AnyLength, Gen.Double[0.3, 3]).Sample(
             (shape, yield, length, scale) =>
             {
                 SectionShape.I small = (SectionShape.I)shape;
@@ -186,30 +132,6 @@ public sealed class SteelLawTests
                             1e-9 * (after.Limit ?? 1));
                     }
                 }
-            },
-            iter: Law.Draws);
-
-    [Fact]
-    public void HighShear_LowersBendingSteadily() =>
-        Gen.Select(AnySection, AnyYield, Gen.Double[0, 1.5], Gen.Double[0, 1.5]).Sample(
-            (section, yield, one, other) =>
-            {
-                Member member = Steel.Braced(section, Steel.European(yield));
-                double? plastic = Steel.Find(StrengthRules.En1993, member, CheckKind.Shear)!.Limit;
-                double? Bending(double share) => Steel
-                    .Find(
-                        StrengthRules.En1993, member, CheckKind.Bending, Steel.NoActions with { Shear = share * plastic!.Value })!
-                    .Limit;
-                if (plastic is null || Bending(0) is not double whole)
-                {
-                    return;
-                }
-
-                double less = Bending(Math.Min(one, other))!.Value;
-                double more = Bending(Math.Max(one, other))!.Value;
-                Assert.True(more <= less && more > 0, $"{less:R} then {more:R}");
-                Assert.Equal(whole, Bending(0.5)!.Value);
-                Assert.Equal(whole, Bending(0.5 + 1e-9)!.Value, whole * 1e-9);
             },
             iter: Law.Draws);
 
