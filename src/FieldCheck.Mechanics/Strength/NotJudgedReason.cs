@@ -54,6 +54,9 @@ public enum NotJudgedReason
     /// <summary>The modulus for lateral stability, or another figure of the material, is not known.</summary>
     NoModulus,
 
+    /// <summary>How much the material creeps is not given.</summary>
+    NoCreep,
+
     /// <summary>There is no overhang, or no bay, for the limit to speak of.</summary>
     NothingToJudge,
 

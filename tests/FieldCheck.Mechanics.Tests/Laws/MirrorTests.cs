@@ -42,7 +42,7 @@ public sealed class MirrorTests
         Law.Equal(one.Deflection, other.Deflection, Rounding * scale.Deflection, "Deflection " + where);
     }
 
-    private static BeamModel Mirrored(BeamModel model)
+    internal static BeamModel Mirrored(BeamModel model)
     {
         double length = model.Length;
         return new BeamModel(

@@ -1,0 +1,31 @@
+using System.Collections.Immutable;
+using FieldCheck.Mechanics.Envelopes;
+using FieldCheck.Mechanics.Model;
+using FieldCheck.Mechanics.Solving;
+
+namespace FieldCheck.Mechanics.Strength;
+
+/// <summary>
+/// What all situations ask of a beam. It serves every choice of strengths, seats and limits, and every choice of sections
+/// that leaves the rigidities and the weights as they are.
+/// </summary>
+internal sealed class BeamDemands(EnvelopeProblem problem, ImmutableArray<Envelope> envelopes, BeamSolver solver)
+{
+    private readonly BasisDemands[] _bases =
+    [
+        .. Enum.GetValues<CombinationBasis>().Select(basis => new BasisDemands(
+            problem, basis, envelopes.IsDefault ? null : envelopes.FirstOrDefault(one => one.Basis == basis), solver)),
+    ];
+
+    internal EnvelopeProblem Problem => problem;
+
+    internal BeamSolver Solver => solver;
+
+    internal Bays Bays { get; } = Bays.Of(problem.Model);
+
+    internal BasisDemands Of(CombinationBasis basis) => _bases[(int)basis];
+
+    /// <summary>Demands of the same beam under other combinations or loads, of one basis.</summary>
+    internal BasisDemands Of(CombinationBasis basis, EnvelopeProblem other) => new(
+        other, basis, EnvelopeSearch.Find(other, solver).FirstOrDefault(one => one.Basis == basis), solver);
+}

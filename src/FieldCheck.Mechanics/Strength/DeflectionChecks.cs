@@ -1,0 +1,121 @@
+using System.Collections.Immutable;
+using FieldCheck.Mechanics.Envelopes;
+using FieldCheck.Mechanics.Model;
+using FieldCheck.Mechanics.Response;
+
+namespace FieldCheck.Mechanics.Strength;
+
+/// <summary>Deflections of bays and overhangs against their limits, under service combinations and under cases alone.</summary>
+internal sealed class DeflectionChecks(StrengthProblem problem, DeflectionLimits limits, BeamDemands beam)
+{
+    private readonly ImmutableArray<DeflectionStretch> _stretches = DeflectionStretch.Of(beam.Bays);
+    private readonly BasisDemands _service = beam.Of(CombinationBasis.Service);
+
+    internal IEnumerable<SectionCheck> Find() =>
+    [
+        .. AtOnce(isOverhang: false, CheckKind.Deflection, limits.BayRatio),
+        .. AtOnce(isOverhang: true, CheckKind.OverhangDeflection, limits.OverhangRatio),
+        .. limits.Absolute is double absolute ? [Anywhere(absolute)] : Array.Empty<SectionCheck>(),
+        .. limits.Cases.SelectMany(UnderCase),
+        .. new FinalDeflectionChecks(problem, limits, beam, _stretches).Find(),
+    ];
+
+    /// <summary>A check of one stretch against a ratio, without a demand.</summary>
+    internal static SectionCheck Blank(CheckKind kind, DeflectionStretch stretch, double ratio, double share = 1) => new()
+    {
+        Kind = kind,
+        Basis = CombinationBasis.Service,
+        Clause = share == 1 ? CheckClause.Given : CheckClause.OverhangAsTwiceItsLength,
+        Bay = stretch.Index,
+        Unit = CheckUnit.Length,
+        Limit = share * stretch.Length / ratio,
+        Terms =
+        [
+            new CheckTerm(CheckSymbol.BayLength, stretch.Length, CheckUnit.Length),
+            new CheckTerm(CheckSymbol.Ratio, ratio, CheckUnit.Number),
+        ],
+    };
+
+    /// <summary>A limit that has no stretch to speak of.</summary>
+    internal static SectionCheck Nowhere(CheckKind kind) => new()
+    {
+        Kind = kind,
+        Basis = CombinationBasis.Service,
+        Clause = CheckClause.Given,
+        Unit = CheckUnit.Length,
+        Reason = NotJudgedReason.NothingToJudge,
+    };
+
+    /// <summary>Why no deflection of a basis can be told; null: it can.</summary>
+    internal static NotJudgedReason? ObstacleTo(BasisDemands demands) =>
+        demands.Problem.Model.HasAbsoluteStiffness ? demands.Obstacle : NotJudgedReason.NoStiffness;
+
+    private IEnumerable<SectionCheck> AtOnce(bool isOverhang, CheckKind kind, double? ratio)
+    {
+        if (ratio is not double given)
+        {
+            return [];
+        }
+
+        DeflectionStretch[] own = [.. _stretches.Where(one => one.IsOverhang == isOverhang)];
+        return own.Length == 0 ? [Nowhere(kind)] : own.Select(one => Judge(Blank(kind, one, given), one, _service));
+    }
+
+    private static SectionCheck Judge(SectionCheck check, DeflectionStretch stretch, BasisDemands demands) =>
+        ObstacleTo(demands) is NotJudgedReason obstacle
+            ? check with { Reason = obstacle }
+            : StretchDemand.Of(stretch, demands).Judge(check, check.Limit!.Value);
+
+    private SectionCheck Anywhere(double limit)
+    {
+        SectionCheck check = Nowhere(CheckKind.AbsoluteDeflection) with { Limit = limit, Reason = ObstacleTo(_service) };
+        if (check.Reason is not null)
+        {
+            return check;
+        }
+
+        GovernedExtremes both = _service.Envelope.ExtremesOf(Curve.Deflection);
+        Demand demand = Demand.Greater(Demand.Of(both.Max, 1), Demand.Of(both.Min, -1));
+        return (demand with { Certainty = _service.Envelope.CertaintyOf(Curve.Deflection) }).Judge(check, limit);
+    }
+
+    /// <summary>
+    /// One case with the factor 1, without movements imposed on the beam (but for gaps that it must close), its patterns and
+    /// rolling loads as in any combination.
+    /// </summary>
+    private IEnumerable<SectionCheck> UnderCase(CaseDeflectionLimit limit)
+    {
+        BasisDemands demands = beam.Of(CombinationBasis.Service, Alone(limit.Case));
+        foreach (DeflectionStretch stretch in _stretches)
+        {
+            SectionCheck check = stretch.IsOverhang
+                ? Blank(CheckKind.OverhangDeflection, stretch, limit.Ratio, share: 2)
+                : Blank(CheckKind.Deflection, stretch, limit.Ratio);
+            yield return Judge(check, stretch, demands) with { Case = limit.Case, Situation = null };
+        }
+    }
+
+    private EnvelopeProblem Alone(int loadCase)
+    {
+        BeamModel model = beam.Problem.Model;
+        BeamModel alone = model with
+        {
+            Supports =
+            [
+                .. model.Supports.Select(one => one with
+                {
+                    Settlement = one.Action == SupportAction.Both ? 0 : one.Settlement,
+                    ImposedRotation = 0,
+                }),
+            ],
+            Combinations =
+            [
+                new Combination(
+                    model.Cases[loadCase].Name,
+                    CombinationBasis.Service,
+                    [.. Enumerable.Range(0, model.Cases.Length).Select(i => i == loadCase ? 1.0 : 0)]),
+            ],
+        };
+        return new EnvelopeProblem(alone, beam.Problem.PatternCases, beam.Problem.Rolling);
+    }
+}

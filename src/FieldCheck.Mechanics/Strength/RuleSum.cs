@@ -1,0 +1,53 @@
+using System.Collections.Immutable;
+
+namespace FieldCheck.Mechanics.Strength;
+
+/// <summary>Moment and force along a member, each over what it carries of that alone, as a plain sum.</summary>
+internal static class RuleSum
+{
+    /// <summary>The check of a member that a force acts along.</summary>
+    internal static SectionCheck Of(
+        Member member, ImmutableArray<Resistance> resistances, IStrengthRule rule, MemberDemands demands)
+    {
+        Resistance? tension = demands.Tension.Value > 0 ? rule.Axial(member, isTension: true) : null;
+        Resistance? compression = demands.Compression.Value > 0 ? rule.Axial(member, isTension: false) : null;
+        Resistance[] bending =
+            [.. resistances.Where(one => one.Kind is CheckKind.Bending or CheckKind.LateralStability)];
+        Resistance[] needed = [.. bending, .. new[] { tension, compression }.OfType<Resistance>()];
+        bool isWhole = bending.Length > 0
+            && (tension is not null || demands.Tension.Value == 0)
+            && (compression is not null || demands.Compression.Value == 0);
+        Resistance? lacking = needed.FirstOrDefault(one => one.Limit is null || one.Reason is not null);
+        SectionCheck check = new()
+        {
+            Kind = CheckKind.BendingAndAxial,
+            Basis = rule.Basis,
+            Clause = (tension ?? compression ?? bending.FirstOrDefault())?.Clause ?? CheckClause.Given,
+            Unit = CheckUnit.Number,
+            Limit = 1,
+        };
+        if (!isWhole || lacking is not null)
+        {
+            return demands.Axial.Place(check) with
+            {
+                Reason = lacking?.Reason ?? NotJudgedReason.NoLimit,
+                Missing = lacking?.Missing,
+                Terms = [new CheckTerm(CheckSymbol.Axial, demands.Axial.Value, CheckUnit.Force)],
+            };
+        }
+
+        CombinedDemand sum = CombinedDemand.Of(demands, Per(tension), Per(compression), bending.Max(Per));
+        return sum.Sum.Judge(check, 1) with
+        {
+            Terms =
+            [
+                new CheckTerm(CheckSymbol.Axial, sum.Axial, CheckUnit.Force),
+                .. (tension ?? compression)!.Terms,
+                new CheckTerm(CheckSymbol.Moment, sum.Moment, CheckUnit.Moment),
+            ],
+        };
+    }
+
+    /// <summary>How much of its limit an action of one uses up.</summary>
+    private static double Per(Resistance? resistance) => resistance is null ? 0 : resistance.PerAction / resistance.Limit!.Value;
+}

@@ -1,0 +1,169 @@
+using System.Collections.Immutable;
+using FieldCheck.Mechanics.Envelopes;
+using FieldCheck.Mechanics.Model;
+
+namespace FieldCheck.Mechanics.Strength;
+
+/// <summary>What the push of each support does to the stick, to what it bears on, and under the pad.</summary>
+internal sealed class SeatChecks
+{
+    /// <summary>A push below this share of the greatest reaction is rounding [–].</summary>
+    private const double Rounding = 1e-9;
+
+    private readonly StrengthProblem _problem;
+    private readonly BasisDemands _demands;
+    private readonly IStrengthRule? _rule;
+    private readonly Bays _bays;
+    private readonly double _nothing;
+
+    internal SeatChecks(StrengthProblem problem, BasisDemands demands, IStrengthRule? rule, Bays bays)
+    {
+        _problem = problem;
+        _demands = demands;
+        _rule = rule?.Basis == demands.Basis ? rule : null;
+        _bays = bays;
+        _nothing = demands.Obstacle is not null ? 0 : Rounding * demands.Envelope.Reactions
+            .Select(one => Math.Max(Math.Abs(one.Vertical.Max.Value), Math.Abs(one.Vertical.Min.Value)))
+            .DefaultIfEmpty(0)
+            .Max();
+    }
+
+    /// <summary>The checks at one support; none where it never pushes the beam up.</summary>
+    internal IEnumerable<SectionCheck> At(int support)
+    {
+        Support place = _problem.Beam.Model.Supports[support];
+        if (place.Across is Restraint.None)
+        {
+            return [];
+        }
+
+        (Member Member, int Span)[] members =
+            [.. MemberSpans.At(place.Position, _problem.Members, _problem.Beam.Model)];
+        if (_demands.Obstacle is NotJudgedReason obstacle)
+        {
+            return Asked(support, members, 0).Select(check => check with { Demand = null, Reason = obstacle, Terms = [] });
+        }
+
+        Governed push = _demands.Envelope.Reactions[support].Vertical.Max;
+        return push.Value > _nothing
+            ? Asked(support, members, push.Value).Concat(ByRule(support, members, push.Value)).Select(check => check with
+            {
+                Position = place.Position,
+                Situation = push.Situation,
+                Certainty = _demands.Envelope.ReactionCertainty,
+            })
+            : [];
+    }
+
+    private IEnumerable<SectionCheck> Asked(int support, (Member Member, int Span)[] members, double push)
+    {
+        Seat seat = _problem.Seats[support];
+        foreach ((Member member, int span) in members)
+        {
+            if (GivenStresses.Of(member.Material, _demands.Basis)?.Bearing is double allowed)
+            {
+                yield return Bearing(support, [member], push, allowed) with { Span = span };
+            }
+        }
+
+        if (_demands.Basis != CombinationBasis.Service)
+        {
+            yield break;
+        }
+
+        if (seat.Allowable is double ofSeat)
+        {
+            yield return Bearing(support, [.. members.Select(one => one.Member)], push, ofSeat);
+        }
+
+        if (seat.AllowablePressure is double pressure)
+        {
+            yield return Pad(support, seat, push, pressure);
+        }
+    }
+
+    /// <summary>The push over the area of bearing; of several sticks the narrowest counts.</summary>
+    private SectionCheck Bearing(int support, Member[] members, double push, double allowed)
+    {
+        Seat seat = _problem.Seats[support];
+        double?[] widths = [.. members.Select(one => one.Section is null ? null : BearingWidth.Of(one.Section))];
+        double? width = widths.Any(one => one is null) ? null : widths.Min();
+        NotJudgedReason? reason = members.Any(one => one.Section is null) ? NotJudgedReason.NoSection
+            : width is null ? NotJudgedReason.NoBearingWidth
+            : seat.Length is null ? NotJudgedReason.NoBearingLength
+            : null;
+        return Blank(CheckKind.Bearing, support) with
+        {
+            Limit = allowed,
+            Demand = push / (width * seat.Length),
+            Reason = reason,
+            Terms =
+            [
+                new CheckTerm(CheckSymbol.Reaction, push, CheckUnit.Force),
+                .. TermOf(CheckSymbol.BearingWidth, width),
+                .. TermOf(CheckSymbol.BearingLength, seat.Length),
+                .. TermOf(CheckSymbol.NeededBearingLength, push / (width * allowed)),
+            ],
+        };
+    }
+
+    private SectionCheck Pad(int support, Seat seat, double push, double allowed) =>
+        Blank(CheckKind.PadPressure, support) with
+        {
+            Limit = allowed,
+            Demand = push / seat.PadArea,
+            Reason = seat.PadArea is null ? NotJudgedReason.NoPad : null,
+            Terms =
+            [
+                new CheckTerm(CheckSymbol.Reaction, push, CheckUnit.Force),
+                .. seat.PadArea is double area
+                    ? [new CheckTerm(CheckSymbol.PadArea, area, CheckUnit.Area)]
+                    : Array.Empty<CheckTerm>(),
+            ],
+        };
+
+    private IEnumerable<SectionCheck> ByRule(int support, (Member Member, int Span)[] members, double push)
+    {
+        double at = _problem.Beam.Model.Supports[support].Position;
+        double shortest = _bays.Between
+            .Where(bay => bay.From == at || bay.To == at)
+            .Select(bay => bay.To - bay.From)
+            .DefaultIfEmpty(double.PositiveInfinity)
+            .Min();
+        SeatPlace place = new(at, Math.Min(at, _problem.Beam.Model.Length - at), shortest);
+        foreach ((Member member, int span) in members)
+        {
+            ImmutableArray<Resistance> resistances = _rule?.At(member, _problem.Seats[support], place) ?? [];
+            foreach (Resistance one in resistances)
+            {
+                bool isJudged = one.Limit is not null && one.Reason is null;
+                yield return RuleChecks.Blank(one, _rule!) with
+                {
+                    Span = span,
+                    Support = support,
+                    Demand = isJudged ? push * one.PerAction : null,
+                    Limit = one.Limit,
+                    Reason = isJudged ? null : one.Reason ?? NotJudgedReason.NoLimit,
+                    Terms =
+                    [
+                        new CheckTerm(CheckSymbol.Reaction, push, CheckUnit.Force),
+                        .. one.Terms,
+                        .. TermOf(CheckSymbol.NeededBearingLength, one.LengthFor?.Invoke(push)),
+                    ],
+                };
+            }
+        }
+    }
+
+    private SectionCheck Blank(CheckKind kind, int support) => new()
+    {
+        Kind = kind,
+        Basis = _demands.Basis,
+        Clause = CheckClause.Given,
+        Unit = CheckUnit.Stress,
+        Support = support,
+    };
+
+    private static CheckTerm[] TermOf(CheckSymbol symbol, double? length) =>
+        length is double known ? [new CheckTerm(symbol, known, CheckUnit.Length)] : [];
+}

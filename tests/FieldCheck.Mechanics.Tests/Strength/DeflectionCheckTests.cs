@@ -1,0 +1,275 @@
+using System.Collections.Immutable;
+using FieldCheck.Mechanics.Envelopes;
+using FieldCheck.Mechanics.Model;
+using FieldCheck.Mechanics.Strength;
+
+namespace FieldCheck.Mechanics.Tests.Strength;
+
+/// <summary>Deflections of bays, overhangs and cases alone; EI = 1e6 throughout.</summary>
+public sealed class DeflectionCheckTests
+{
+    private static readonly DeflectionLimits Bay360 = new() { BayRatio = 360 };
+
+    /// <summary>5·w·l⁴/384EI: 2 kN/m on 4 m gives 6.667 mm, held against 4 m/360 = 11.111 mm.</summary>
+    [Fact]
+    public void SimpleSpan_SagsByTheTextbookFormula()
+    {
+        SectionCheck check = Assert.Single(
+            Checked.Problem(Checked.Simple(4, Checked.Uniform(0, 4, 2000))).With(Bay360).Find());
+
+        Assert.Equal(CheckKind.Deflection, check.Kind);
+        Assert.Equal(5 * 2000 * 256 / 384e6, check.Demand!.Value, 1e-15);
+        Assert.Equal(4.0 / 360, check.Limit);
+        Assert.Equal(0, check.Bay);
+        Assert.Null(check.Span);
+        Assert.Equal(2, check.Position!.Value, 1e-9);
+        Assert.Equal(4, check.Term(CheckSymbol.BayLength));
+        Assert.Equal(360, check.Term(CheckSymbol.Ratio));
+        Assert.Equal(CheckUnit.Length, check.Unit);
+        Assert.Equal(CheckVerdict.Ok, check.Verdict);
+        Assert.False(check.IsBound);
+    }
+
+    /// <summary>
+    /// A force F at the end of an overhang a beyond a bay l: F·a²·(l + a)/3EI down at the end, F·a·l²/(9√3·EI) up in the bay.
+    /// </summary>
+    [Fact]
+    public void Overhang_MovesFromTheLevelOfItsSupport()
+    {
+        DeflectionLimits limits = new() { BayRatio = 360, OverhangRatio = 180 };
+        ImmutableArray<SectionCheck> all = Checked
+            .Problem(Checked.Model([4, 2], [Support.Pin(0), Support.Roller(4)], new Load.Point(6, 1000)))
+            .With(limits)
+            .Find();
+
+        Assert.Equal([CheckKind.Deflection, CheckKind.OverhangDeflection], all.Select(one => one.Kind));
+        Assert.Equal(1000 * 2 * 16 / (9 * Math.Sqrt(3) * 1e6), all[0].Demand!.Value, 1e-12);
+        Assert.Equal(4 / Math.Sqrt(3), all[0].Position!.Value, 1e-9);
+        Assert.Equal(1000 * 4 * 6 / 3e6, all[1].Demand!.Value, 1e-12);
+        Assert.Equal(2.0 / 180, all[1].Limit);
+        Assert.Equal(1, all[1].Bay);
+        Assert.Equal(6, all[1].Position);
+    }
+
+    [Fact]
+    public void LeftOverhang_IsBayMinusOne()
+    {
+        SectionCheck check = Assert.Single(Checked
+            .Problem(Checked.Model([2, 4], [Support.Pin(2), Support.Roller(6)], new Load.Point(0, 1000)))
+            .With(new DeflectionLimits { OverhangRatio = 180 })
+            .Find());
+
+        Assert.Equal(-1, check.Bay);
+        Assert.Equal(1000 * 4 * 6 / 3e6, check.Demand!.Value, 1e-12);
+        Assert.Equal(0, check.Position);
+    }
+
+    /// <summary>A cantilever is an overhang: F·l³/3EI.</summary>
+    [Fact]
+    public void Cantilever_IsAnOverhang()
+    {
+        SectionCheck check = Assert.Single(Checked
+            .Problem(Checked.Model([3], [Support.Fixed(0)], new Load.Point(3, 1000)))
+            .With(new DeflectionLimits { OverhangRatio = 180 })
+            .Find());
+
+        Assert.Equal(1000 * 27 / 3e6, check.Demand!.Value, 1e-12);
+        Assert.Equal(0, check.Bay);
+    }
+
+    /// <summary>w·l⁴/185EI at 0.4215·l from the prop; Hicks, Civil Engineering Formulas, figure 2.2, case 10.</summary>
+    [Fact]
+    public void ProppedCantilever_SagsByTheHandbook()
+    {
+        SectionCheck check = Assert.Single(Checked
+            .Problem(Checked.Model([1], [Support.Roller(0), Support.Fixed(1)], Checked.Uniform(0, 1, 1e6)))
+            .With(Bay360)
+            .Find());
+
+        Assert.Equal(1.0 / 185, check.Demand!.Value, 2e-5);
+        Assert.Equal(0.4215, check.Position!.Value, 5e-5);
+    }
+
+    /// <summary>
+    /// A beam on two springs sinks as a whole; from the chord it sags as on rigid supports, and from the unloaded line by
+    /// both: R/k = 4000/1e5 = 40 mm, and at mid-span 6.667 mm more.
+    /// </summary>
+    [Fact]
+    public void SpringsAndSettlement_DoNotCountInABay()
+    {
+        BeamModel model = Checked.Simple(4, Checked.Uniform(0, 4, 2000)) with
+        {
+            Supports =
+            [
+                Support.Spring(0, 1e5) with { Along = Restraint.Held, Settlement = 0.003 }, Support.Spring(4, 1e5),
+            ],
+        };
+        ImmutableArray<SectionCheck> all =
+            Checked.Problem(model).With(Bay360 with { Absolute = 0.05 }).Find();
+
+        double sag = 5 * 2000 * 256 / 384e6;
+        Assert.Equal(sag, all[0].Demand!.Value, 1e-12);
+        Assert.False(all[0].IsBound);
+        Assert.Equal(CheckKind.AbsoluteDeflection, all[1].Kind);
+        Assert.InRange(all[1].Demand!.Value, 0.04 + sag + 0.0015, 0.04 + sag + 0.0016);
+        Assert.Null(all[1].Bay);
+        Assert.Equal(0.05, all[1].Limit);
+    }
+
+    /// <summary>With patterns the chord is not known with the sag: the sum of both is a bound.</summary>
+    [Fact]
+    public void SpringsUnderPatterns_GiveABound()
+    {
+        BeamModel model = Checked.Simple(4, Checked.Uniform(0, 4, 2000)) with
+        {
+            Supports = [Support.Spring(0, 1e5) with { Along = Restraint.Held }, Support.Spring(4, 1e5)],
+        };
+
+        SectionCheck check = Assert.Single(Checked.Problem(model).WithPattern(0).With(Bay360).Find());
+
+        Assert.True(check.IsBound);
+        Assert.Equal(0.04 + 5 * 2000 * 256 / 384e6, check.Demand!.Value, 1e-12);
+    }
+
+    /// <summary>Rigid supports stay where they are: with patterns too it is exact.</summary>
+    [Fact]
+    public void PatternsOnRigidSupports_AreExact()
+    {
+        BeamModel model = Checked.Model(
+            [1, 1, 1],
+            [Support.Pin(0), Support.Roller(1), Support.Roller(2), Support.Roller(3)],
+            Checked.Uniform(0, 3, 1e6));
+
+        ImmutableArray<SectionCheck> all = Checked.Problem(model).WithPattern(0).With(Bay360).Find();
+
+        // 0.0099·w·l⁴/EI in the outer bays, printed in the data files of the folder Published (pat-3span-13).
+        Assert.Equal(0.0099, all[0].Demand!.Value, 1e-4);
+        Assert.Equal(all[0].Demand!.Value, all[2].Demand!.Value, 1e-12);
+        Assert.All(all, one => Assert.False(one.IsBound));
+        Assert.Equal([1], all[1].Situation!.Patterns[0]!.Bays.AsEnumerable());
+    }
+
+    /// <summary>A force that rolls over a simple span: F·l³/48EI, sought by steps.</summary>
+    [Fact]
+    public void RollingLoad_IsAnEstimate()
+    {
+        StrengthProblem problem = Checked
+            .Problem(Checked.Simple(4))
+            .WithRolling(new RollingLoad("wheel", 0, [new Axle(0, 1000)], 0))
+            .With(Bay360);
+
+        SectionCheck check = Assert.Single(problem.Find());
+
+        Assert.Equal(1000 * 64 / 48e6, check.Demand!.Value, 1e-9);
+        Assert.Equal(EnvelopeCertainty.Estimate, check.Certainty);
+        Assert.False(check.IsBound);
+    }
+
+    /// <summary>The settled middle support draws the chords of both bays down; the beam bends up between.</summary>
+    [Fact]
+    public void SettledSupport_BendsTheBaysFromTheirChords()
+    {
+        BeamModel model = Checked.Model(
+            [1, 1], [Support.Pin(0), Support.Roller(1) with { Settlement = 0.01 }, Support.Roller(2)]);
+
+        SectionCheck check = Checked.Problem(model).With(Bay360).Find()[0];
+
+        // v = δ·(3x - x³)/2 less the chord δ·x: δ·(x - x³)/2, greatest at 1/√3.
+        Assert.Equal(0.01 / (3 * Math.Sqrt(3)), check.Demand!.Value, 1e-12);
+        Assert.Equal(1 / Math.Sqrt(3), check.Position!.Value, 1e-9);
+    }
+
+    /// <summary>A case alone has neither factor nor settlement; its overhangs count with twice their length.</summary>
+    [Fact]
+    public void CaseAlone_HasItsOwnLimit()
+    {
+        BeamModel model = Checked.Model([4, 2], [Support.Pin(0), Support.Roller(4) with { Settlement = 0.02 }]) with
+        {
+            Cases =
+            [
+                new LoadCase("dead", [Checked.Uniform(0, 4, 2000)]), new LoadCase("live", [new Load.Point(6, 1000)]),
+            ],
+            Combinations = [new Combination("both", CombinationBasis.Factored, [1.2, 1.6])],
+        };
+
+        ImmutableArray<SectionCheck> all = Checked
+            .Problem(model)
+            .With(new DeflectionLimits { Cases = [new CaseDeflectionLimit(1, 240)] })
+            .Find();
+
+        Assert.Equal([CheckKind.Deflection, CheckKind.OverhangDeflection], all.Select(one => one.Kind));
+        Assert.All(all, one => Assert.Equal(1, one.Case));
+        Assert.All(all, one => Assert.Null(one.Situation));
+        Assert.Equal(1000 * 2 * 16 / (9 * Math.Sqrt(3) * 1e6), all[0].Demand!.Value, 1e-12);
+        Assert.Equal(4.0 / 240, all[0].Limit);
+        Assert.Equal(CheckClause.Given, all[0].Clause);
+        Assert.Equal(1000 * 4 * 6 / 3e6, all[1].Demand!.Value, 1e-12);
+        Assert.Equal(2 * 2.0 / 240, all[1].Limit);
+        Assert.Equal(CheckClause.OverhangAsTwiceItsLength, all[1].Clause);
+    }
+
+    [Fact]
+    public void CaseThatTipsAlone_IsNotJudged()
+    {
+        BeamModel model = Checked.Model(
+            [4, 2],
+            [
+                Support.Pin(0) with { Action = SupportAction.PushesOnly },
+                Support.Roller(4) with { Action = SupportAction.PushesOnly },
+            ]) with
+        {
+            Cases =
+            [
+                new LoadCase("dead", [Checked.Uniform(0, 4, 2000)]), new LoadCase("live", [new Load.Point(6, 1000)]),
+            ],
+            Combinations = [new Combination("both", CombinationBasis.Service, [1, 1])],
+        };
+
+        ImmutableArray<SectionCheck> all = Checked
+            .Problem(model)
+            .With(Bay360 with { Cases = [new CaseDeflectionLimit(1, 240)] })
+            .Find();
+
+        Assert.Null(all.Single(one => one.Case is null).Reason);
+        Assert.Equal(2, all.Count(one => one.Case == 1));
+        Assert.All(all.Where(one => one.Case == 1), one => Assert.Equal(NotJudgedReason.NoAnswer, one.Reason));
+    }
+
+    /// <summary>A support that lets go moves with the beam: the chord runs through the beam where it was.</summary>
+    [Fact]
+    public void SupportThatLetsGo_LeavesTheChordThroughTheBeam()
+    {
+        BeamModel model = Checked.Model(
+            [1, 1],
+            [Support.Pin(0), Support.Roller(1), Support.Roller(2) with { Action = SupportAction.PushesOnly }],
+            Checked.Uniform(0, 1, 1e6));
+
+        ImmutableArray<SectionCheck> all = Checked.Problem(model).With(Bay360).Find();
+
+        // A simple span in the first bay; the second is straight.
+        Assert.Equal(5.0 / 384, all[0].Demand!.Value, 1e-12);
+        Assert.Equal(0, all[1].Demand!.Value, 1e-12);
+        Assert.False(all[1].IsBound);
+    }
+
+    [Fact]
+    public void WhatCannotBeJudged_IsNamed()
+    {
+        BeamModel model = Checked.Simple(4, Checked.Uniform(0, 4, 2000));
+        DeflectionLimits limits = new() { BayRatio = 360, OverhangRatio = 180, Absolute = 0.01 };
+
+        Assert.Equal(
+            NotJudgedReason.NothingToJudge, Checked.Problem(model).With(limits).Only(CheckKind.OverhangDeflection).Reason);
+        Assert.Equal(
+            NotJudgedReason.NothingToJudge,
+            Checked.Problem(Checked.Model([3], [Support.Fixed(0)], new Load.Point(3, 1))).With(limits).Only(CheckKind.Deflection).Reason);
+        Assert.Equal(
+            [NotJudgedReason.NoCombination, NotJudgedReason.NothingToJudge, NotJudgedReason.NoCombination],
+            Checked.Problem(model.Factored()).With(limits).Find().Select(one => one.Reason!.Value));
+        BeamModel ratios = new(
+            model.Spans, model.Supports, [], model.Cases, model.Combinations, HasAbsoluteStiffness: false);
+        Assert.Equal(
+            [NotJudgedReason.NoStiffness, NotJudgedReason.NothingToJudge, NotJudgedReason.NoStiffness],
+            Checked.Problem(ratios).With(limits).Find().Select(one => one.Reason!.Value));
+    }
+}
