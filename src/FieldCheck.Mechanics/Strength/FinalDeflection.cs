@@ -37,11 +37,13 @@ internal sealed class FinalDeflection
         if (_addsUp)
         {
             Demand whole = StretchDemand.Of(stretch, _other);
-            return (whole, whole.IsBound ? [] : PartsOf(whole, stretch));
+            return (whole, whole.IsBound ? [Creep] : PartsOf(whole, stretch));
         }
 
         return _instant.Varies || _instant.Answers.Length != _other.Answers.Length ? Bound(stretch) : Sum(stretch);
     }
+
+    private CheckTerm Creep => new(CheckSymbol.CreepFactor, _creep, CheckUnit.Number);
 
     private static double LastingOf(ImmutableArray<double> lasting, int loadCase) =>
         lasting.IsDefaultOrEmpty ? 0 : lasting[loadCase];
@@ -65,7 +67,7 @@ internal sealed class FinalDeflection
         if (EnvelopeSearch.Respond(_beam.Problem, whole.Situation, _beam.Solver) is not BeamResponse instant
             || EnvelopeSearch.Respond(_other.Problem, whole.Situation, _beam.Solver) is not BeamResponse final)
         {
-            return [];
+            return [Creep];
         }
 
         double sense = Math.Sign(ChordDeflection.At(stretch, final, whole.Position));
@@ -112,7 +114,7 @@ internal sealed class FinalDeflection
     private ImmutableArray<CheckTerm> Terms(double atOnce, double inTime) =>
     [
         new CheckTerm(CheckSymbol.InstantDeflection, atOnce, CheckUnit.Length),
-        new CheckTerm(CheckSymbol.CreepFactor, _creep, CheckUnit.Number),
+        Creep,
         new CheckTerm(CheckSymbol.CreepDeflection, inTime, CheckUnit.Length),
     ];
 }

@@ -128,6 +128,22 @@ public sealed class RuleCheckTests
         Assert.Equal([new SeatPlace(0, 0, 4), new SeatPlace(4, 2, 4)], rule.Places);
     }
 
+    /// <summary>Rules on timber, chosen for a stick whose material has no grade, say what is lacking.</summary>
+    [Theory]
+    [InlineData(StrengthRules.Nds, CombinationBasis.Service)]
+    [InlineData(StrengthRules.En1995, CombinationBasis.Factored)]
+    public void RulesOfTheProblem_AreAsked(StrengthRules rules, CombinationBasis basis)
+    {
+        BeamModel model = basis == CombinationBasis.Service ? Span : Span.Factored();
+
+        SectionCheck[] all = [.. (Checked.Problem(model, Checked.Stick()) with { Rules = rules }).Find()];
+
+        Assert.Contains(all, one => one.Kind == CheckKind.Bending);
+        Assert.Contains(all, one => one.Kind == CheckKind.Shear);
+        Assert.Equal([0, 1], all.Where(one => one.Kind == CheckKind.Bearing).Select(one => one.Support!.Value));
+        Assert.All(all, one => Assert.Equal((NotJudgedReason.NoStrength, basis), (one.Reason!.Value, one.Basis)));
+    }
+
     private static Resistance Axial(double limit) => new()
     {
         Kind = CheckKind.BendingAndAxial,
