@@ -23,6 +23,19 @@ internal sealed class BeamDemands(EnvelopeProblem problem, ImmutableArray<Envelo
 
     internal Bays Bays { get; } = Bays.Of(problem.Model);
 
+    /// <summary>A beam without movements imposed on it, but for gaps below supports that act one way.</summary>
+    internal static BeamModel Still(BeamModel model) => model with
+    {
+        Supports =
+        [
+            .. model.Supports.Select(one => one with
+            {
+                Settlement = one.Action == SupportAction.Both ? 0 : one.Settlement,
+                ImposedRotation = 0,
+            }),
+        ],
+    };
+
     internal BasisDemands Of(CombinationBasis basis) => _bases[(int)basis];
 
     /// <summary>Demands of the same beam under other combinations or loads, of one basis.</summary>

@@ -98,16 +98,8 @@ internal sealed class DeflectionChecks(StrengthProblem problem, DeflectionLimits
     private EnvelopeProblem Alone(int loadCase)
     {
         BeamModel model = beam.Problem.Model;
-        BeamModel alone = model with
+        BeamModel alone = BeamDemands.Still(model) with
         {
-            Supports =
-            [
-                .. model.Supports.Select(one => one with
-                {
-                    Settlement = one.Action == SupportAction.Both ? 0 : one.Settlement,
-                    ImposedRotation = 0,
-                }),
-            ],
             Combinations =
             [
                 new Combination(

@@ -21,9 +21,9 @@ internal sealed class FinalDeflection
         _instant = beam.Of(CombinationBasis.Service);
         _creep = creep;
         _addsUp = beam.Problem.Model.Supports.All(one => one.Action == SupportAction.Both);
-        _other = beam.Of(
-            CombinationBasis.Service,
-            With(beam.Problem, i => LastingOf(lasting, i) is var share && _addsUp ? 1 + creep * share : share));
+        _other = beam.Of(CombinationBasis.Service, _addsUp
+            ? With(beam.Problem, beam.Problem.Model, i => 1 + creep * LastingOf(lasting, i))
+            : With(beam.Problem, BeamDemands.Still(beam.Problem.Model), i => LastingOf(lasting, i)));
     }
 
     /// <summary>The greatest of a stretch, with its two parts where they are of one situation; null: without an answer.</summary>
@@ -48,18 +48,18 @@ internal sealed class FinalDeflection
     private static double LastingOf(ImmutableArray<double> lasting, int loadCase) =>
         lasting.IsDefaultOrEmpty ? 0 : lasting[loadCase];
 
-    private static EnvelopeProblem With(EnvelopeProblem problem, Func<int, double> times)
+    private static EnvelopeProblem With(EnvelopeProblem problem, BeamModel model, Func<int, double> times)
     {
-        BeamModel model = problem.Model with
+        BeamModel combined = model with
         {
             Combinations =
             [
-                .. problem.Model.Combinations.Select(one => one.Basis == CombinationBasis.Service
+                .. model.Combinations.Select(one => one.Basis == CombinationBasis.Service
                     ? one with { Factors = [.. one.Factors.Select((factor, i) => factor * times(i))] }
                     : one),
             ],
         };
-        return new EnvelopeProblem(model, problem.PatternCases, problem.Rolling);
+        return new EnvelopeProblem(combined, problem.PatternCases, problem.Rolling);
     }
 
     private ImmutableArray<CheckTerm> PartsOf(Demand whole, DeflectionStretch stretch)
