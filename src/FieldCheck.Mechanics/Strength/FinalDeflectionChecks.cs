@@ -48,7 +48,7 @@ internal sealed class FinalDeflectionChecks(
 
         if (greatest is not double creep)
         {
-            return [check with { Reason = NotJudgedReason.NoCreep }];
+            return [check with { Reason = NotJudgedReason.NoModulus }];
         }
 
         if (!_found.TryGetValue(creep, out FinalDeflection? final))

@@ -51,11 +51,11 @@ public enum NotJudgedReason
     /// <summary>The stiffness is not known, so no movement is.</summary>
     NoStiffness,
 
-    /// <summary>The modulus for lateral stability, or another figure of the material, is not known.</summary>
+    /// <summary>
+    /// The modulus for lateral stability, or another figure of the material, is not known: of a final deflection how much it
+    /// creeps.
+    /// </summary>
     NoModulus,
-
-    /// <summary>How much the material creeps is not given.</summary>
-    NoCreep,
 
     /// <summary>There is no overhang, or no bay, for the limit to speak of.</summary>
     NothingToJudge,

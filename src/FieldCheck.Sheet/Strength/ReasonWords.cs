@@ -89,6 +89,7 @@ internal sealed class ReasonWords(BuiltBeam beam, BeamDocument document)
                 $"nothing is given to hold it against: allowable_bearing of {Material(check)}, or bearing_allowable",
             CheckKind.Bearing => $"nothing is given to hold it against: design_bearing of {Material(check)}",
             CheckKind.PadPressure => "nothing is given to hold it against: allowable_pressure",
+            CheckKind.BendingAndAxial => $"{Rules} have, as built in, no limit for a force along the beam",
             CheckKind.Shear => $"nothing is given to hold it against: {side}_shear of {Material(check)}",
             _ => $"nothing is given to hold it against: {side}_bending of {Material(check)}",
         };

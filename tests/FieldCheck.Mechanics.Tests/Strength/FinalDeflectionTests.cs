@@ -52,7 +52,7 @@ public sealed class FinalDeflectionTests
         DeflectionLimits asked = new() { FinalBayRatio = 200 };
 
         Assert.Equal([CheckKind.Deflection], Checked.Problem(Span, Checked.Stick()).With(Limits).Find().Select(one => one.Kind));
-        Assert.Equal(NotJudgedReason.NoCreep, Assert.Single(Checked.Problem(Span, Checked.Stick()).With(asked).Find()).Reason);
+        Assert.Equal(NotJudgedReason.NoModulus, Assert.Single(Checked.Problem(Span, Checked.Stick()).With(asked).Find()).Reason);
         Assert.Equal(3 * Sag, Assert.Single(Checked.Problem(Span, Checked.Stick(creep: 0)).With(asked).Find()).Demand!.Value, 1e-15);
         Assert.Equal(
             NotJudgedReason.NothingToJudge,
