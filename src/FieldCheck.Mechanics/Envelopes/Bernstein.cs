@@ -32,6 +32,45 @@ internal static class Bernstein
         return most;
     }
 
+    /// <summary>Adds a polynomial's coefficients in Bernstein's form, times a factor.</summary>
+    internal static void AddTo(Span<double> to, ReadOnlySpan<double> polynomial, double factor)
+    {
+        int degree = polynomial.Length - 1;
+        for (int k = 0; k <= degree; k++)
+        {
+            double sum = polynomial[0];
+            double weight = 1;
+            for (int i = 1; i <= k; i++)
+            {
+                weight *= (double)(k - i + 1) / (degree - i + 1);
+                sum += weight * polynomial[i];
+            }
+
+            to[k] += factor * sum;
+        }
+    }
+
+    /// <summary>Turns coefficients in Bernstein's form into those of powers: aᵢ = C(n,i)·Δⁱb₀.</summary>
+    internal static void ToPowers(ReadOnlySpan<double> bounds, Span<double> polynomial)
+    {
+        int degree = bounds.Length - 1;
+        bounds.CopyTo(polynomial);
+        double choices = 1;
+        for (int i = 1; i <= degree; i++)
+        {
+            for (int k = degree; k >= i; k--)
+            {
+                polynomial[k] -= polynomial[k - 1];
+            }
+        }
+
+        for (int i = 1; i <= degree; i++)
+        {
+            choices *= (double)(degree - i + 1) / i;
+            polynomial[i] *= choices;
+        }
+    }
+
     /// <summary>The same, written out: most polynomials are cubics.</summary>
     private static double MostOfCubic(double a, double b, double c, double d)
     {

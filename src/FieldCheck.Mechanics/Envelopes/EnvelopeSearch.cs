@@ -96,8 +96,9 @@ public static class EnvelopeSearch
     private static LiftedAnswers Lifted(ImmutableArray<int> combinations, Superposition sum, BeamSolver solver)
     {
         LiftedAnswers answers = new(sum.Problem, sum.Imposed, solver);
+        Lazy<RaisedRests?> rests = new(() => RaisedRests.Of(sum, solver));
         LiftedSearch[] searches =
-            [.. combinations.Select(combination => new LiftedSearch(sum, combination, answers))];
+            [.. combinations.Select(combination => new LiftedSearch(sum, combination, answers, rests))];
         double every = searches.Sum(search => search.Patterns);
         foreach (LiftedSearch search in searches)
         {

@@ -10,14 +10,8 @@ namespace FieldCheck.Mechanics.Envelopes;
 /// </summary>
 internal sealed class LiftedAnswers
 {
-    /// <summary>Places a stretch at which an answer may be the greatest or least.</summary>
-    private const int Stations = 4;
-
     private readonly EnvelopeProblem _problem;
     private readonly BeamSolver _solver;
-    private readonly ImmutableArray<double> _nodes;
-    private readonly double[] _places;
-    private readonly List<(double Most, double Least)> _records = [];
     private readonly List<(Situation Situation, BeamResponse Response)> _kept = [];
     private readonly List<Situation> _withoutAnswer = [];
     private readonly Dictionary<int, Situation> _letsGo = [];
@@ -26,21 +20,22 @@ internal sealed class LiftedAnswers
     {
         _problem = problem;
         _solver = solver;
-        _places =
-        [
-            .. pieces.SelectMany(piece => Enumerable.Range(0, Stations)
-                .Select(i => piece.From + i * piece.Length / Stations)),
-            problem.Model.Length,
-        ];
-        _nodes = problem.Model.NodePositions();
+        Records = new LiftedRecords(problem, pieces);
     }
 
     /// <summary>Situations without an answer, one a combination.</summary>
     internal ImmutableArray<Situation> WithoutAnswer => [.. _withoutAnswer];
 
+    internal LiftedRecords Records { get; }
+
     internal IReadOnlyList<(Situation Situation, BeamResponse Response)> Kept => _kept;
 
     internal EnvelopeCertainty Certainty { get; set; } = EnvelopeCertainty.Exact;
+
+    internal bool IsKnownToLetGo(int support) => _letsGo.ContainsKey(support);
+
+    /// <summary>Takes note of a situation in which a support lets go.</summary>
+    internal void NoteThatItLetsGo(int support, Situation situation) => _letsGo.TryAdd(support, situation);
 
     /// <summary>Answers to a situation; null where the beam does not stand in it.</summary>
     internal BeamResponse? Try(Situation situation)
@@ -63,7 +58,7 @@ internal sealed class LiftedAnswers
             }
         }
 
-        if (BreaksARecord(response))
+        if (Records.Take(response))
         {
             _kept.Add((situation, response));
         }
@@ -84,7 +79,7 @@ internal sealed class LiftedAnswers
             foreach ((Situation situation, BeamResponse response) in _kept)
             {
                 double value = part(response.Reactions[support]);
-                best = best is null || IsMore(value, best.Value, sense) ? new Governed(value, situation) : best;
+                best = best is null || LiftedRecords.IsMore(value, best.Value, sense) ? new Governed(value, situation) : best;
             }
 
             return best!.Value == 0 && _letsGo.TryGetValue(support, out Situation? loose)
@@ -101,8 +96,8 @@ internal sealed class LiftedAnswers
         foreach ((Situation situation, BeamResponse response) in _kept)
         {
             Extremes own = response.ExtremesOf(curve, from, to);
-            most = most is null || IsMore(own.Max.Value, most.Value, 1) ? Of(own.Max, situation) : most;
-            least = least is null || IsMore(own.Min.Value, least.Value, -1) ? Of(own.Min, situation) : least;
+            most = most is null || LiftedRecords.IsMore(own.Max.Value, most.Value, 1) ? Of(own.Max, situation) : most;
+            least = least is null || LiftedRecords.IsMore(own.Min.Value, least.Value, -1) ? Of(own.Min, situation) : least;
         }
 
         return new GovernedExtremes(most!, least!);
@@ -118,7 +113,7 @@ internal sealed class LiftedAnswers
         foreach ((Situation situation, BeamResponse response) in _kept)
         {
             double value = 0 + sense * Most(response, curve, place, sense);
-            best = best is null || IsMore(value, best.Value, sense) ? new Governed(value, situation) : best;
+            best = best is null || LiftedRecords.IsMore(value, best.Value, sense) ? new Governed(value, situation) : best;
         }
 
         return best!;
@@ -127,61 +122,6 @@ internal sealed class LiftedAnswers
     /// <summary>The greatest at a place on both its sides; with sense -1 the least, of the opposite sign.</summary>
     internal double MostAt(Curve curve, double place, int sense) =>
         _kept.Select(one => Most(one.Response, curve, place, sense)).DefaultIfEmpty(double.NegativeInfinity).Max();
-
-    private static bool IsMore(double value, double best, int sense) =>
-        sense * (value - best) > Leader<int>.Closeness * Math.Max(Math.Abs(value), Math.Abs(best));
-
-    private bool BreaksARecord(BeamResponse response)
-    {
-        int figure = 0;
-        bool breaks = false;
-        foreach (Reaction reaction in response.Reactions)
-        {
-            Take(reaction.Horizontal, reaction.Horizontal);
-            Take(reaction.Vertical, reaction.Vertical);
-            Take(reaction.Moment, reaction.Moment);
-        }
-
-        foreach (Curve curve in Envelope.Curves)
-        {
-            for (int i = 1; i < _nodes.Length; i++)
-            {
-                Extremes extremes = response.ExtremesOf(curve, _nodes[i - 1], _nodes[i]);
-                Take(extremes.Max.Value, extremes.Min.Value);
-            }
-        }
-
-        foreach (double place in _places)
-        {
-            (SectionState left, SectionState right) = response.At(place);
-            foreach (Curve curve in Envelope.Curves)
-            {
-                (double one, double other) = (Value(left, curve), Value(right, curve));
-                Take(Math.Max(one, other), Math.Min(one, other));
-            }
-        }
-
-        return breaks;
-
-        void Take(double most, double least)
-        {
-            if (_records.Count == figure)
-            {
-                _records.Add((most, least));
-                breaks = true;
-            }
-
-            (double mostSoFar, double leastSoFar) = _records[figure];
-            bool isRecord = IsMore(most, mostSoFar, 1) || IsMore(least, leastSoFar, -1);
-            if (isRecord)
-            {
-                _records[figure] = (Math.Max(most, mostSoFar), Math.Min(least, leastSoFar));
-            }
-
-            breaks |= isRecord;
-            figure++;
-        }
-    }
 
     private static double Most(BeamResponse response, Curve curve, double place, int sense)
     {

@@ -12,6 +12,9 @@ internal sealed class LiftedSearch
     /// <summary>Up to so many parts that may stand or not, every pattern is tried.</summary>
     internal const int MostParts = 12;
 
+    /// <summary>Fewer parts than this make so few patterns that each is solved.</summary>
+    private const int LeastScreened = 3;
+
     /// <summary>With so many patterns at most a rolling load is stepped.</summary>
     private const int MostRolledPatterns = 8;
 
@@ -23,9 +26,11 @@ internal sealed class LiftedSearch
     private readonly LiftedAnswers _answers;
     private readonly int[] _optional;
     private readonly Train[] _trains;
+    private readonly Lazy<RaisedRests?> _rests;
 
-    internal LiftedSearch(Superposition sum, int combination, LiftedAnswers answers)
+    internal LiftedSearch(Superposition sum, int combination, LiftedAnswers answers, Lazy<RaisedRests?> rests)
     {
+        _rests = rests;
         _sum = sum;
         _combination = combination;
         _answers = answers;
@@ -42,11 +47,7 @@ internal sealed class LiftedSearch
     {
         if (triesEvery && _trains.Length == 0)
         {
-            for (int set = 0; set < 1 << _optional.Length; set++)
-            {
-                _answers.Try(Standing(k => (set & (1 << k)) != 0));
-            }
-
+            TryEvery();
             return;
         }
 
@@ -62,6 +63,32 @@ internal sealed class LiftedSearch
         {
             Roll([.. usual.Take(2), .. governing]);
             Polish();
+        }
+    }
+
+    /// <summary>Every pattern, but for those that cannot give more or less than others before them.</summary>
+    private void TryEvery()
+    {
+        RaisedRests? rests = _optional.Length < LeastScreened ? null : _rests.Value;
+        PatternScreen? screen = rests is null
+            ? null
+            : new PatternScreen(_sum, _combination, _optional, rests, _answers.Records);
+        for (int set = 0; set < 1 << _optional.Length; set++)
+        {
+            int pattern = set;
+            if (screen is null || screen.CouldMatter(pattern))
+            {
+                _answers.Try(Standing(k => (pattern & (1 << k)) != 0));
+                continue;
+            }
+
+            foreach (int support in rests!.Supports)
+            {
+                if (screen.LetsGo(support) && !_answers.IsKnownToLetGo(support))
+                {
+                    _answers.NoteThatItLetsGo(support, Standing(k => (pattern & (1 << k)) != 0));
+                }
+            }
         }
     }
 
@@ -131,10 +158,12 @@ internal sealed class LiftedSearch
             figures.Add(response => -response.Reactions[support].Vertical);
         }
 
+        // Each answer is asked many times.
+        Dictionary<BeamResponse, Extremes[]> known = new(ReferenceEqualityComparer.Instance);
         foreach (Curve curve in Envelope.Curves)
         {
-            figures.Add(response => response.ExtremesOf(curve).Max.Value);
-            figures.Add(response => -response.ExtremesOf(curve).Min.Value);
+            figures.Add(response => Of(response, curve).Max.Value);
+            figures.Add(response => -Of(response, curve).Min.Value);
         }
 
         foreach (Func<BeamResponse, double> figure in figures)
@@ -145,6 +174,16 @@ internal sealed class LiftedSearch
             {
                 Polish(best, figure);
             }
+        }
+
+        Extremes Of(BeamResponse response, Curve curve)
+        {
+            if (!known.TryGetValue(response, out Extremes[]? found))
+            {
+                known[response] = found = [.. Envelope.Curves.Select(response.ExtremesOf)];
+            }
+
+            return found[Envelope.Curves.IndexOf(curve)];
         }
     }
 

@@ -9,12 +9,19 @@ namespace FieldCheck.Mechanics.Envelopes;
 internal sealed class Superposition
 {
     private readonly PartAnswers _answers;
+    private readonly BeamModel _model;
     private readonly int[] _optionalFrom;
     private readonly int[] _optionalOn;
 
     private Superposition(
-        EnvelopeProblem problem, Bays bays, ImmutableArray<LoadPart> parts, PartAnswers answers, BeamNodes? nodes)
+        EnvelopeProblem problem,
+        BeamModel model,
+        Bays bays,
+        ImmutableArray<LoadPart> parts,
+        PartAnswers answers,
+        BeamNodes? nodes)
     {
+        _model = model;
         Problem = problem;
         Bays = bays;
         Parts = parts;
@@ -38,6 +45,9 @@ internal sealed class Superposition
     /// <summary>The pieces of settlements and imposed rotations alone, and by them the grid of all parts.</summary>
     internal ImmutableArray<Piece> Imposed => _answers.Imposed.Pieces;
 
+    /// <summary>The reactions by settlements and imposed rotations alone.</summary>
+    internal ImmutableArray<Reaction> ImposedReactions => _answers.Imposed.Reactions;
+
     /// <summary>The rolling loads that some combination takes; null: none.</summary>
     internal Traffic? Traffic { get; }
 
@@ -53,7 +63,7 @@ internal sealed class Superposition
             Combinations = [],
         };
         return solver.SolveParts(model, parts.Length) is PartAnswers answers
-            ? new Superposition(problem, bays, parts, answers, nodes)
+            ? new Superposition(problem, model, bays, parts, answers, nodes)
             : null;
     }
 
@@ -94,6 +104,15 @@ internal sealed class Superposition
 
         return new Situation(combination, [.. patterns], rolling);
     }
+
+    /// <summary>The beam, cut alike, with nothing imposed but that the rest of one support is raised by one.</summary>
+    internal BeamModel RaisedAt(int support) => _model with
+    {
+        Supports =
+        [
+            .. _model.Supports.Select((one, i) => one with { Settlement = i == support ? -1 : 0, ImposedRotation = 0 }),
+        ],
+    };
 
     private (int[] From, int[] On) OptionalByPiece()
     {

@@ -102,6 +102,26 @@ public sealed class BeamSolver
             : null;
     }
 
+    /// <summary>
+    /// Solves for settlements and imposed rotations alone, as if every support acted both ways; null where the arithmetic
+    /// does not reach.
+    /// </summary>
+    /// <param name="model">The beam; it cannot move.</param>
+    internal BeamResponse? SolveImposed(BeamModel model)
+    {
+        Workspace.Grow(ref _touching, model.Supports.Length);
+        Span<bool> touching = _touching.AsSpan(0, model.Supports.Length);
+        touching.Fill(true);
+        _method.Prepare(model);
+        if (!_method.Hold(touching, Lengthways.IsAskedBy(model)))
+        {
+            return null;
+        }
+
+        BeamResponse imposed = Solve(model, FactorsOf(model, -1), true, touching);
+        return _method.StayedFinite ? imposed : null;
+    }
+
     /// <summary>Every support acts both ways: one factorisation serves all cases and combinations.</summary>
     private BeamOutcome SolveOnAll(
         BeamModel model, Determinacy determinacy, ReadOnlySpan<bool> touching, bool wantsAlong)
