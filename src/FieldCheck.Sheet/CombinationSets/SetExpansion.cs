@@ -21,11 +21,13 @@ internal sealed class SetExpansion(ImmutableArray<string> cases, ImmutableArray<
     {
         (SetTerm Term, double Factor)[] terms =
             [.. row.Factors.Select(factor => (SetTerm.Of(factor.Name), Number(factor.Text)))];
-        ImmutableArray<string?> leading = terms.Any(one => one.Term.IsLeading) ? [.. _variable] : [null];
+        ImmutableArray<string?> leading =
+            terms.Any(one => one.Term.Variable == VariableCases.Leading) ? [.. _variable] : [null];
         return row.Needs.All(need => SetTerm.Either(need).Any(HasLoads))
             ? from leader in leading
               from chosen in Choices(terms)
-              let factors = Factors(terms, leader, chosen)
+              from others in Others(terms, leader, chosen)
+              let factors = Factors(terms, leader, chosen, others)
               where factors.Count > 0
               select new CombinationSetRow(
                   new CombinationEntry { Name = NameOf(factors), Basis = row.Basis, Factors = factors },
@@ -50,15 +52,33 @@ internal sealed class SetExpansion(ImmutableArray<string> cases, ImmutableArray<
         (chosen, one) => chosen.SelectMany(before =>
             one.Term.Cases.Where(HasLoads).DefaultIfEmpty<string?>(null).Select(name => before.Add(name))));
 
-    private Rows<NamedFigure> Factors(
+    /// <summary>The variable cases that go with the leading one: all others, or every choice of them, the largest first.</summary>
+    private ImmutableArray<ImmutableArray<string>> Others(
         (SetTerm Term, double Factor)[] terms, string? leader, ImmutableArray<string?> chosen)
+    {
+        ImmutableArray<string> all = [.. _variable.Where(name => name != leader && !chosen.Contains(name))];
+        return terms.Any(one => one.Term.Variable == VariableCases.SomeOthers)
+            ? [.. Enumerable.Range(0, 1 << all.Length)
+                .Select(left => all.Where((_, index) => (left >> (all.Length - 1 - index) & 1) == 0).ToImmutableArray())
+                .OrderByDescending(some => some.Length)]
+            : [all];
+    }
+
+    private Rows<NamedFigure> Factors(
+        (SetTerm Term, double Factor)[] terms,
+        string? leader,
+        ImmutableArray<string?> chosen,
+        ImmutableArray<string> others)
     {
         IEnumerable<(string Case, double Factor)> factors = terms.Zip(chosen).SelectMany(pair =>
         {
             (SetTerm term, double factor) = pair.First;
-            ImmutableArray<string?> taken = term.IsLeading ? [leader]
-                : term.IsOthers ? [.. _variable.Where(name => name != leader && !chosen.Contains(name))]
-                : [pair.Second];
+            ImmutableArray<string?> taken = term.Variable switch
+            {
+                VariableCases.Leading => [leader],
+                VariableCases.None => [pair.Second],
+                _ => [.. others],
+            };
             return taken.OfType<string>().Select(name => (name, factor * PsiOf(name, term.Psi)));
         });
         return

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using System.Text;
 using FieldCheck.Sheet.Building;
 using FieldCheck.Sheet.Document;
@@ -15,6 +16,7 @@ internal static class SetReader
     private const string NoFactors = "a row needs the factor of at least one case, as { dead = 1.2, live = 1.6 }";
     private const string NoCase = "psi belong to a case: needs its name, as \"live\"";
     private const string NothingVariable = "leading and others are cases with psi values, and none stands in this file";
+    private const int MostVariable = 8;
 
     /// <summary>Reads a file's bytes.</summary>
     /// <param name="name">The file, as it was named.</param>
@@ -78,12 +80,22 @@ internal static class SetReader
                 yield return new(key, string.IsNullOrWhiteSpace(factor.Name) ? ProblemText.EmptyName : NothingVariable, 0);
             }
 
+            if (SetTerm.Of(factor.Name).Variable == VariableCases.SomeOthers
+                && set.Psi.Select(psi => psi.Case).Distinct().Count() is > MostVariable and int variable)
+            {
+                yield return new(key, TooManyChoices(variable), 0);
+            }
+
             foreach (Problem problem in ProblemOf(factor.Text, key))
             {
                 yield return problem;
             }
         }
     }
+
+    private static string TooManyChoices(int variable) => string.Create(
+        CultureInfo.InvariantCulture,
+        $"some others is every choice of the variable cases: of at most {MostVariable}, and {variable} have psi values here");
 
     private static IEnumerable<Problem> ProblemsOf(PsiEntry row, string path) =>
     [

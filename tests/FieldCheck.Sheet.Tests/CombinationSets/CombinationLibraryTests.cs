@@ -61,6 +61,22 @@ public sealed class CombinationLibraryTests : IDisposable
         Assert.NotEmpty(problem.Text);
     }
 
+    [Theory]
+    [InlineData(8, true)]
+    [InlineData(9, false)]
+    public void EveryChoiceOfTooManyCases_IsRefused(int variable, bool isRead)
+    {
+        string psi = string.Concat(Enumerable.Range(1, variable).Select(number => $"[[psi]]\ncase = \"v{number}\"\npsi0 = 0.5\n"));
+        Write("many.toml", "[[combination]]\nfactors = { leading = 1, \"psi0 some others\" = 1 }\n" + psi);
+
+        CombinationSearch found = Search();
+
+        string[] problems = isRead ? [] : ["combination[1].factors.\"psi0 some others\""];
+        Assert.Equal(problems, found.Unreadable.Select(problem => problem.Key));
+        Assert.Equal(isRead ? 128 : 0, found.Sets.Where(set => set.Name == "many")
+            .Sum(set => set.For(CombinationSetTests.Beam([.. Enumerable.Range(1, 8).Select(number => $"v{number}")])).Rows.Length) / 8);
+    }
+
     [Fact]
     public void BytesThatAreNoText_AreTold()
     {

@@ -1,3 +1,4 @@
+using System.Globalization;
 using FieldCheck.Sheet.CombinationSets;
 using FieldCheck.Sheet.Document;
 using FieldCheck.Sheet.Tests.Building;
@@ -107,9 +108,48 @@ public sealed class CombinationSetTests
             "dead + snow",
             "dead + 0.5 live + 0.2 snow",
             "dead + 0.5 snow + 0.3 live",
+            "dead + 0.5 live",
+            "dead + 0.5 snow",
             "dead + 0.3 live + 0.2 snow",
+            "dead + 0.3 live",
+            "dead + 0.2 snow",
+            "dead",
         ],
         Names("en-1990-serviceability", "dead", "live", "snow"));
+
+    /// <summary>
+    /// EN 1990 6.4.3.1(4): each combination has a leading variable action; actions that are not unfavourable are left out.
+    /// So there is a row for every leader and every subset of its companions: n 2^(n-1) of n variable loads.
+    /// </summary>
+    [Theory]
+    [InlineData("1.35", 1, "live")]
+    [InlineData("1.35", 4, "live", "snow")]
+    [InlineData("1.35", 12, "live", "snow", "wind")]
+    [InlineData("1.0", 12, "live", "snow", "wind")]
+    public void LeadingLoad_GoesWithEveryChoiceOfTheOthers(string dead, int count, params string[] variable)
+    {
+        Dictionary<string, double> psi0 = new() { ["live"] = 0.7, ["snow"] = 0.7, ["wind"] = 0.6 };
+        HashSet<string> wanted =
+        [
+            .. from leader in variable
+               let others = variable.Where(name => name != leader).ToArray()
+               from left in Enumerable.Range(0, 1 << others.Length)
+               let some = others.Where((_, index) => (left >> index & 1) == 1)
+               select string.Join(' ', some.Select(name => $"{name}={1.5 * psi0[name]:0.###}").Append($"{leader}=1.5").Order()),
+        ];
+
+        string[] found =
+        [
+            .. Rows("en-1990-strength-6-10", ["dead", .. variable]).Rows
+                .Select(row => row.Entry.Factors)
+                .Where(factors => factors.Count > 1 && factors[0] == new NamedFigure("dead", dead))
+                .Select(factors => string.Join(' ', factors.Skip(1)
+                    .Select(factor => $"{factor.Name}={double.Parse(factor.Text, CultureInfo.InvariantCulture):0.###}").Order())),
+        ];
+
+        Assert.Equal(count, wanted.Count);
+        Assert.Equal(wanted.Order(), found.Order());
+    }
 
     [Fact]
     public void KindsOfUse_AreSetsOfTheirOwn()
