@@ -12,6 +12,7 @@ public static class EnvelopeSummary
     private const int WideFrom = 60;
     private const int Gap = 2;
     private const int MostBeside = 2;
+    private const int MostNamed = 3;
 
     /// <summary>For each basis the worst of every support and curve, and what governs it; then what must be said.</summary>
     /// <param name="calculation">What came of the beam.</param>
@@ -36,13 +37,22 @@ public static class EnvelopeSummary
         string[] parts =
         [
             combinations.Length == 1 ? combinations[0].Name : $"{combinations.Length} combinations",
-            .. beam.PatternCases.Where(Counts).Select(index => $"{beam.Model.Cases[index].Name} bay by bay"),
+            BayByBay([.. beam.PatternCases.Where(Counts).Select(index => beam.Model.Cases[index].Name)]),
             .. beam.Rolling.Where(rolling => Counts(rolling.Case)).Select(rolling => rolling.Label),
         ];
         return PlainAscii.Of(string.Join(", ", parts.Where(part => part.Length > 0)));
 
         bool Counts(int index) => combinations.Any(one => one.Factors[index] != 0);
     }
+
+    // Said once; of many cases only how many, for each stands in the row above that it counts so.
+    private static string BayByBay(string[] cases) => cases.Length switch
+    {
+        0 => "",
+        > MostNamed => $"{cases.Length} cases bay by bay",
+        1 => $"{cases[0]} bay by bay",
+        _ => $"{string.Join(", ", cases.SkipLast(1))} and {cases[^1]} bay by bay",
+    };
 
     // Notes and what is said of stated figures stand elsewhere.
     private static IEnumerable<string> Said(Calculation calculation) => MessageLines.InOrder(calculation)

@@ -46,6 +46,24 @@ public sealed class EnvelopeSummaryTests
         ],
         EnvelopeSummary.Lines(Sheets.Run(TwoBays), 70)[..12].AsEnumerable());
 
+    [Theory]
+    [InlineData(1, "live bay by bay")]
+    [InlineData(2, "live and c2 bay by bay")]
+    [InlineData(3, "live, c2 and c3 bay by bay")]
+    [InlineData(12, "12 cases bay by bay")]
+    public void BayByBay_IsSaidOnce(int cases, string said)
+    {
+        string[] names = ["live", .. Enumerable.Range(2, cases - 1).Select(number => $"c{number}")];
+        BeamDocument beam = TwoBays with
+        {
+            Loads = [.. names.Select(name => TwoBays.Loads[0] with { Case = name })],
+            Patterns = [.. names.Select(name => new PatternEntry { Case = name })],
+            Combinations = [new CombinationEntry { Name = "SLS", Factors = [.. names.Select(name => new NamedFigure(name, "1"))] }],
+        };
+
+        Assert.Equal("SERVICE  SLS, " + said, EnvelopeSummary.Lines(Sheets.Run(beam), 70)[0]);
+    }
+
     [Fact]
     public void NarrowPanel_HasWhatGovernsBelow()
     {
