@@ -11,7 +11,11 @@ internal static class CellProblems
     /// <summary>Every problem with the cell it stands in; null for a key without a cell.</summary>
     /// <param name="calculation">What came of the beam.</param>
     internal static ImmutableArray<(FormPlace? Place, Problem Problem)> Of(Calculation calculation) =>
-        [.. calculation.Problems.Select(problem => (FormCells.PlaceOf(calculation.Document, problem.Key), problem))];
+    [
+        .. calculation.Problems
+            .Select(problem => (FormCells.PlaceOf(calculation.Document, problem.Key), AxleWords.InCell(calculation.Document, problem)))
+            .Distinct(),
+    ];
 
     /// <summary>What is wrong with a cell; null when nothing is.</summary>
     /// <param name="calculation">What came of the beam.</param>
