@@ -39,15 +39,7 @@ internal static class CasesViewPicture
 
         ImmutableArray<string> lines = EnvelopeLines.Of(state, width);
         int top = CasesKeys.Top(state, state.CasesTop);
-        int below = lines.Length - top - room;
-        bool isOld = state.Age == ResultsAge.BeforeThisCell;
-        return
-        [
-            ResultsPicture.Coloured(lines[0], width, isFaint: false),
-            .. lines.Skip(1 + top).Take(below > 0 ? room - 2 : room - 1)
-                .Select(line => ResultsPicture.Coloured(line, width, isOld)),
-            .. below > 0 ? new[] { LineWriter.Line($"..{below + 1} more   PgDn", width, Role.Warn) } : [],
-        ];
+        return ScrolledLines.Draw(lines, top, room, width, state.Age == ResultsAge.BeforeThisCell);
     }
 
     // Every row while the envelopes have half of the view; one block at a time where even that is too little.

@@ -113,7 +113,7 @@ internal sealed class FormPicture
         foreach ((FormColumn column, int width) in columns)
         {
             int start = Math.Max(x + 1, line.Column + 1);
-            string heading = TextColumns.Cut(FormColumns.Heading(_state.Document, column), x + 1 + width - start);
+            string heading = TextColumns.CutWithMark(FormColumns.Heading(_state.Document, column), x + 1 + width - start);
 
             // How much is hidden is told in any case: before a heading that there is no room for beside it.
             if (more.Length > 0 && start + heading.Length + 1 + more.Length > _width)

@@ -32,15 +32,7 @@ internal static class StatedViewPicture
 
         ImmutableArray<string> lines = StatedLines.Of(state, width);
         int top = StatedKeys.Top(state, state.StatedTop);
-        int below = lines.Length - top - room;
-        bool isOld = state.Age == ResultsAge.BeforeThisCell;
-        return
-        [
-            ResultsPicture.Coloured(lines[0], width, isFaint: false),
-            .. lines.Skip(1 + top).Take(below > 0 ? room - 2 : room - 1)
-                .Select(line => ResultsPicture.Coloured(line, width, isOld)),
-            .. below > 0 ? new[] { LineWriter.Line($"..{below + 1} more   PgDn", width, Role.Warn) } : [],
-        ];
+        return ScrolledLines.Draw(lines, top, room, width, state.Age == ResultsAge.BeforeThisCell);
     }
 
     /// <summary>The lines that there are below the figures.</summary>

@@ -10,6 +10,7 @@ namespace FieldCheck.Screen;
 internal static class TextColumns
 {
     private const int Widest = 2;
+    private const string Mark = "..";
 
     /// <summary>The columns that a text takes.</summary>
     /// <param name="text">The text.</param>
@@ -63,14 +64,19 @@ internal static class TextColumns
         return cut + new string(' ', Math.Max(width - Of(cut), 0));
     }
 
-    /// <summary>A text fit to a width, ending in ".." where something had to be cut.</summary>
+    /// <summary>As much of a text as fits, ending in ".." where something had to be cut and that finds room.</summary>
     /// <param name="text">The text.</param>
-    /// <param name="width">The columns that it shall take.</param>
-    internal static string FitWithMark(string text, int width)
+    /// <param name="width">The columns that there are.</param>
+    internal static string CutWithMark(string text, int width)
     {
         string safe = TextSafety.ForTerminal(text);
-        return Of(safe) <= width || width < 4 ? Fit(safe, width) : Fit(Cut(safe, width - 2) + "..", width);
+        return Of(safe) <= width || width <= Mark.Length ? Cut(safe, width) : Cut(safe, width - Mark.Length) + Mark;
     }
+
+    /// <summary>The same, filled up with blanks to be exactly so wide.</summary>
+    /// <param name="text">The text.</param>
+    /// <param name="width">The columns that it shall take.</param>
+    internal static string FitWithMark(string text, int width) => Fit(CutWithMark(text, width), width);
 
     /// <summary>A sentence broken at its blanks into lines; too long a word is cut.</summary>
     /// <param name="text">The sentence.</param>

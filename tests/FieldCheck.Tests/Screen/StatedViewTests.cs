@@ -77,8 +77,12 @@ public sealed class StatedViewTests
         Assert.True(last > 5);
 
         Assert.Equal([.. lines[..8], $"..{lines.Length - 8} more   PgDn"], Seen(desk));
-        Assert.Equal([lines[0], .. lines[7..14], $"..{lines.Length - 14} more   PgDn"], Seen(desk.Press("PgDn")));
-        Assert.Equal([lines[0], .. lines[(last + 1)..]], Seen(desk.Press("PgDn PgDn PgDn")));
+        Assert.Equal(
+            [$"{lines[0]}   lines 7-13 of {lines.Length - 1}", .. lines[7..14], $"..{lines.Length - 14} more   PgDn"],
+            Seen(desk.Press("PgDn")));
+        Assert.Equal(
+            [$"{lines[0]}   lines {last + 1}-{lines.Length - 1} of {lines.Length - 1}", .. lines[(last + 1)..]],
+            Seen(desk.Press("PgDn PgDn PgDn")));
         Assert.Equal(lines[..8], Seen(desk.Press("PgUp PgUp PgUp PgUp"))[..8]);
         Assert.Equal(Cell(1), desk.State.Focus);
     }

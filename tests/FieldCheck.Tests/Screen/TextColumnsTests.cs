@@ -44,7 +44,8 @@ public sealed class TextColumnsTests
     [Theory]
     [InlineData("pallets on the left", 10, "pallets ..")]
     [InlineData("pallets", 7, "pallets")]
-    [InlineData("pallets", 3, "pal")]
+    [InlineData("pallets", 3, "p..")]
+    [InlineData("pallets", 2, "pa")]
     public void TextCut_SaysSo(string text, int width, string fit) =>
         Assert.Equal(fit, TextColumns.FitWithMark(text, width));
 
