@@ -147,6 +147,7 @@ public sealed class ModelBuilder
             Rows(Fields.Combination, _document.Combinations, "combination"), _document.Combinations, _cases, _problems);
         OtherTables tables = new(_document, _cases, _problems);
         tables.CheckAsk();
+        tables.CheckRenames();
         tables.CheckPatterns();
         tables.CheckStated(labels);
         tables.CheckTolerance();

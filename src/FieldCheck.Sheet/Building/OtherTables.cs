@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using FieldCheck.Sheet.Document;
+using FieldCheck.Sheet.Editing;
 using FieldCheck.Sheet.Reading;
 
 namespace FieldCheck.Sheet.Building;
@@ -12,6 +13,19 @@ namespace FieldCheck.Sheet.Building;
 /// <param name="problems">Takes what is wrong.</param>
 internal sealed class OtherTables(BeamDocument document, LoadCases cases, ProblemList problems)
 {
+    /// <summary>A name that a case cannot have leaves the beam unfinished, as any cell does that does not read.</summary>
+    internal void CheckRenames()
+    {
+        foreach (NamedFigure rename in document.Renames)
+        {
+            string key = KeyPath.Top.Into(Fields.Renames.Key).Into(rename.Name).ToString();
+            string[] names = [.. CaseRows.Of(document).Select(row => row.Name)];
+            problems.Add(key, !names.Contains(rename.Name, StringComparer.Ordinal) ? ProblemText.UnknownName("case", rename.Name, names)
+                : names.Contains(rename.Text, StringComparer.Ordinal) ? ProblemText.CaseIsThere(rename.Text)
+                : ProblemText.NameIsFree(rename.Text));
+        }
+    }
+
     internal void CheckPatterns()
     {
         HashSet<string> before = new(StringComparer.Ordinal);

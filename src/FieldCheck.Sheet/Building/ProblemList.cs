@@ -9,7 +9,7 @@ internal sealed class ProblemList
 {
     private static readonly string[] Tables =
     [
-        "title", "notes", "display", "ask", "shear_deformation", "record", "span", "support", "hinge", "load",
+        "title", "notes", "display", "ask", "rename", "shear_deformation", "record", "span", "support", "hinge", "load",
         "self_weight", "section", "material", "combination", "pattern", "rolling", "stated", "tolerance", "limits",
     ];
 

@@ -134,6 +134,12 @@ internal static class ProblemText
     internal static string UnknownCase(string name, IReadOnlyList<string> names) =>
         $"no load stands in a case {Found.Quoted(name)}, and it is none of the usual ones{Near(name, names)}";
 
+    internal static string CaseIsThere(string name) =>
+        $"there is a case {Found.Quoted(name)} already: choose another name, or give its loads that case instead";
+
+    internal static string NameIsFree(string name) =>
+        $"no other case is called {Found.Quoted(name)} any more: type it once more and this one is";
+
     internal static string SameName(string what, string name) => $"another {what} is called {Found.Quoted(name)} too";
 
     internal static string SamePattern(string name) =>

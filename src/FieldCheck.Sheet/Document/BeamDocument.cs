@@ -19,6 +19,9 @@ public sealed record BeamDocument
     /// <summary>Key paths of the cells that a preset asks for.</summary>
     public Rows<string> Ask { get; init; } = [];
 
+    /// <summary>Names that cases shall have and cannot have yet: each case with the name typed for it.</summary>
+    public Rows<NamedFigure> Renames { get; init; } = [];
+
     /// <summary>Free text for the check record.</summary>
     public RecordEntry Record { get; init; } = new();
 

@@ -9,7 +9,7 @@ namespace FieldCheck.Sheet.Document;
 /// </summary>
 public static class Fields
 {
-    /// <summary>Keys at the top of the file; <c>ask</c> is a list of its own.</summary>
+    /// <summary>Keys at the top of the file; <c>ask</c> is a list of its own, <see cref="Renames"/> are figures.</summary>
     public static ImmutableArray<Field<BeamDocument>> Top { get; } =
     [
         new("title", Text, row => row.Title, (row, text) => row with { Title = text }),
@@ -18,6 +18,10 @@ public static class Fields
         new("shear_deformation", Truth,
             row => row.ShearDeformation, (row, text) => row with { ShearDeformation = text }),
     ];
+
+    /// <summary>Names that cases shall have and cannot have yet.</summary>
+    public static FiguresField<BeamDocument> Renames { get; } =
+        new("rename", Case, row => row.Renames, (row, figures) => row with { Renames = figures });
 
     /// <summary>Keys of the check record's text.</summary>
     public static ImmutableArray<Field<RecordEntry>> Record { get; } =

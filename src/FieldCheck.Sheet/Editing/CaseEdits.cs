@@ -15,7 +15,7 @@ internal static class CaseEdits
     internal static string? TextOf(BeamDocument document, int row, FormColumn column) =>
         CaseRows.Of(document).ElementAtOrDefault(row) is not CaseRow named ? null : column switch
         {
-            FormColumn.Case => named.Name,
+            FormColumn.Case => document.Renames.FirstOrDefault(rename => rename.Name == named.Name)?.Text ?? named.Name,
             FormColumn.Pattern => named.IsPattern ? Yes : null,
             FormColumn.OwnWeight => named.HasOwnWeight ? Yes : null,
             _ => null,
@@ -42,15 +42,30 @@ internal static class CaseEdits
         };
     }
 
+    /// <summary>The beam without names for cases that are no more.</summary>
+    internal static BeamDocument WithoutNamesForNone(BeamDocument before, BeamDocument after) => after.Renames.Count == 0
+        ? after
+        : after with
+        {
+            Renames = [.. after.Renames.Where(rename => CaseRows.IndexOf(before, rename.Name) is null
+                || CaseRows.IndexOf(after, rename.Name) is not null)],
+        };
+
     /// <summary>
-    /// The beam with a case called otherwise wherever it is named. Two cases do not become one: their factors might differ.
+    /// The beam with a case called otherwise wherever it is named. Two cases do not become one, for their factors might
+    /// differ: the name of another is kept beside, to be mended.
     /// </summary>
     private static BeamDocument Rename(BeamDocument document, string old, string? name)
     {
-        if (name is null || CaseRows.IndexOf(document, name) is not null)
-        {
-            return document;
-        }
+        BeamDocument bare = document with { Renames = [.. document.Renames.Where(rename => rename.Name != old)] };
+        return name is null || name == old ? bare
+            : CaseRows.IndexOf(document, name) is null ? Renamed(bare, old, name)
+            : document.Renames.FirstOrDefault(rename => rename.Name == old)?.Text == name ? document
+            : bare with { Renames = bare.Renames.Add(new NamedFigure(old, name)) };
+    }
+
+    private static BeamDocument Renamed(BeamDocument document, string old, string name)
+    {
 
         string? Named(string? other) => (other ?? LoadCases.Default) == old ? name : other;
         Rows<NamedFigure> Figures(Rows<NamedFigure> figures) =>

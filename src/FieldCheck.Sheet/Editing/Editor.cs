@@ -34,10 +34,8 @@ public static class Editor
             Edit.ShowUnits units => new(sheet with { Document = sheet.Document with { Display = units.Display } }),
             _ => new(sheet),
         };
-        return change.Sheet with
-        {
-            Document = SupportNames.Follow(sheet.Document, change.Sheet.Document, change.SupportRow),
-        };
+        BeamDocument followed = SupportNames.Follow(sheet.Document, change.Sheet.Document, change.SupportRow);
+        return change.Sheet with { Document = CaseEdits.WithoutNamesForNone(sheet.Document, followed) };
     }
 
     /// <summary>The units that a bare number takes in a cell of this beam.</summary>

@@ -100,6 +100,8 @@ public static partial class FormCells
             new FormPlace(FormBlock.Combinations, row.Row - 1, CombinationCells.ColumnOf(document, steps)),
         [KeyStep.Into { Key: "rolling" }, KeyStep.At row, KeyStep.Into into, ..] =>
             new FormPlace(FormBlock.Rolling, row.Row - 1, RollingCells.ColumnOf(into.Key)),
+        [KeyStep.Into { Key: "rename" }, KeyStep.Into name] when CaseRows.IndexOf(document, name.Key) is int index =>
+            new FormPlace(FormBlock.Cases, index, FormColumn.Case),
         [KeyStep.Into { Key: "pattern" }, KeyStep.At row, ..] when row.Row <= document.Patterns.Count
             && CaseRows.IndexOf(document, document.Patterns[row.Row - 1].Case) is int index =>
             new FormPlace(FormBlock.Cases, index, FormColumn.Pattern),

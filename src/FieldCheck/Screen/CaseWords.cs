@@ -70,24 +70,25 @@ internal static class CaseWords
             _ => null,
         };
 
-    /// <summary>What is said where a text in a case's row could not be taken; null where it was.</summary>
-    /// <param name="document">The beam after it was typed.</param>
+    /// <summary>What is said of a text that a cell cannot take, not even to be mended; null where it can.</summary>
     /// <param name="place">The cell.</param>
     /// <param name="text">What was typed.</param>
-    internal static string? NotTaken(BeamDocument document, FormPlace place, string text)
+    internal static string? NotTaken(FormPlace place, string text)
     {
         string typed = text.Trim();
-        return place.Block != FormBlock.Cases ? null : place.Column switch
+        return place switch
         {
-            FormColumn.Case when typed.Length == 0 => "A case needs a name: it keeps the one it has.",
-            FormColumn.Case when CaseRows.IndexOf(document, typed) is int row && row != place.Row =>
-                $"There is a case {typed} already: give its loads in the form that case instead.",
-            FormColumn.Pattern or FormColumn.OwnWeight when typed.Length > 0
-                && !"yes".StartsWith(typed, StringComparison.OrdinalIgnoreCase)
-                && !"no".StartsWith(typed, StringComparison.OrdinalIgnoreCase) => "Space, or type yes or no.",
+            { Block: FormBlock.Cases, Column: FormColumn.Case } when typed.Length == 0 =>
+                "A case needs a name: it keeps the one it has.",
+            { Block: FormBlock.Cases, Column: FormColumn.Pattern or FormColumn.OwnWeight }
+                or { IsOwnWeight: true, Column: FormColumn.Size } when typed.Length > 0 && !IsAChoice(place, typed) =>
+                $"Space, or type {string.Join(" or ", FormCells.ChoicesOf(place))}.",
             _ => null,
         };
     }
+
+    private static bool IsAChoice(FormPlace place, string text) =>
+        FormCells.ChoicesOf(place).Count(word => word.StartsWith(text, StringComparison.OrdinalIgnoreCase)) == 1;
 
     private static string Holds(CaseRow row)
     {

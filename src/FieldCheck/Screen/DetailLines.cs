@@ -63,7 +63,7 @@ internal static class DetailLines
     internal static bool HasColumn(string key) =>
         key.Split('[', '.')[0] switch
         {
-            "combination" or "rolling" or "pattern" => true,
+            "combination" or "rolling" or "pattern" or "rename" => true,
             "span" or "support" or "load" or "self_weight" or "stated" => InColumns.Contains(key.Split('.')[^1]),
             _ => false,
         };
@@ -105,7 +105,12 @@ internal static class DetailLines
         .. OfTable(document, "tolerance", Fields.Tolerance),
         .. OfTable(document, "record", Fields.Record),
         .. DocumentCells.All(document)
-            .Where(cell => cell.Key.Split('[', '.')[0] is "ask" or "section" or "material")
+            .Where(cell => cell.Key.Split('[', '.')[0] switch
+            {
+                "ask" or "section" or "material" => true,
+                "rename" => FormCells.PlaceOf(document, cell.Key) is null,
+                _ => false,
+            })
             .Select(cell => new DetailLine(cell.Key, WordsOf(cell.Key), cell.Text)),
     ];
 

@@ -20,24 +20,37 @@ internal static class FormEdits
 
     /// <summary>The state with what is being typed accepted; the same where nothing is.</summary>
     /// <param name="state">The state.</param>
-    internal static ScreenState Accept(ScreenState state) => state.Draft is CellDraft draft
-        ? Typed(state with { Draft = null }, draft.Place, draft.Line.Text)
-        : state;
+    internal static ScreenState Accept(ScreenState state)
+    {
+        if (state.Draft is not CellDraft draft)
+        {
+            return state;
+        }
+
+        ScreenState typed = Typed(state with { Draft = null }, draft.Place, draft.Line.Text);
+        return CaseWords.NotTaken(draft.Place, draft.Line.Text) is string why ? NotTaken(typed, draft, why) : typed;
+    }
 
     /// <summary>The state with a text typed in the cell that the person is on.</summary>
     /// <param name="state">The state.</param>
     /// <param name="text">The text; empty clears the cell.</param>
     internal static ScreenState Type(ScreenState state, string text) => Typed(state, state.Focus, text);
 
-    // What a cell could not take is said, for it is gone from the screen.
     private static ScreenState Typed(ScreenState state, FormPlace place, string text)
     {
         ScreenState typed = Make(state, new Edit.TypeCell(place, text), place) with { ReadBack = place };
-        typed = state.Focus == place ? Followed(state, typed) : typed;
-        return CaseWords.NotTaken(typed.Document, place, text) is string why
-            ? typed with { Notice = new Notice(why, Role.Warn) }
-            : typed;
+        return state.Focus == place ? Followed(state, typed) : typed;
     }
+
+    // A cell that takes nothing but its words has no room for others: they can be had back.
+    private static ScreenState NotTaken(ScreenState state, CellDraft draft, string why) =>
+        string.IsNullOrWhiteSpace(draft.Line.Text)
+            ? state with { Notice = new Notice(why, Role.Warn) }
+            : state with
+            {
+                Dropped = draft,
+                Notice = new Notice($"{why} {state.Table.KeyOf(CommandName.Undo)} brings back what was typed.", Role.Warn),
+            };
 
     // A row may stand elsewhere once it is typed: the person stays on it.
     private static ScreenState Followed(ScreenState before, ScreenState after)
@@ -47,7 +60,7 @@ internal static class FormEdits
         {
             // A case, where own weight belongs to another.
             { Block: FormBlock.Cases } => CaseRows.IndexOf(
-                after.Document, FormCells.TextOf(before.Document, place with { Column = FormColumn.Case })),
+                after.Document, CaseRows.Of(before.Document).ElementAtOrDefault(place.Row)?.Name),
 
             // What is stated stands with its support.
             { Block: FormBlock.Stated, Column: FormColumn.Support }

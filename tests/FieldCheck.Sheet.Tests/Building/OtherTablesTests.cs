@@ -12,6 +12,14 @@ public sealed class OtherTablesTests
             Beams.Simple with { Ask = ["span[1].length", "load[2].force"] },
             ["ask[2]: 'load[2].force' is no cell of this beam"]
         },
+        {
+            Beams.Simple with { Patterns = [new() { Case = "snow" }], Renames = [new("live", "snow"), new("snow", "ice"), new("gone", "x")] },
+            [
+                "rename.live: there is a case 'snow' already: choose another name, or give its loads that case instead",
+                "rename.snow: no other case is called 'ice' any more: type it once more and this one is",
+                "rename.gone: no case is called 'gone'",
+            ]
+        },
         { Beams.Simple with { Patterns = [new()] }, ["pattern[1].case: needs the name of a case, as \"live\""] },
         {
             Beams.Simple with { Patterns = [new() { Case = "sonw" }] },

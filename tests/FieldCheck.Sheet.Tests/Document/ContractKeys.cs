@@ -5,7 +5,7 @@ internal static class ContractKeys
 {
     internal static readonly string[] All =
     [
-        "title", "notes", "display", "shear_deformation", "ask[1]",
+        "title", "notes", "display", "shear_deformation", "ask[1]", "rename.live",
         "record.job", "record.location", "record.prepared_by", "record.prepared_for", "record.checked_by",
         "record.date", "record.category",
         "span[1].length", "span[1].to", "span[1].section", "span[1].material", "span[1].unbraced",

@@ -13,6 +13,7 @@ internal static class FullBeam
         Display = "us",
         ShearDeformation = "true",
         Ask = ["span[1].length", "load[1].force"],
+        Renames = [new("live", "snow")],
         Record = new()
         {
             Job = "J-17",

@@ -56,11 +56,42 @@ public sealed class CaseEditsTests
         Assert.Equal(CaseRows.Of(Beam).Select(row => row.Name == "live" ? "imposed" : row.Name), CaseRows.Of(renamed).Select(row => row.Name));
     }
 
-    [Theory]
-    [InlineData("snow")]
-    [InlineData("")]
-    public void CaseRenamedToAnother_OrToNothing_StaysAsItIs(string name) =>
-        Assert.Equal(Beam, Form.Of(Beam).Case(1, FormColumn.Case, name).Document);
+    [Fact]
+    public void CaseRenamedToNothing_StaysAsItIs() =>
+        Assert.Equal(Beam, Form.Of(Beam).Case(1, FormColumn.Case, "").Document);
+
+    [Fact]
+    public void NameThatAnotherCaseHas_StaysInTheCellAsTyped()
+    {
+        FormSheet sheet = Form.Of(Beam).Case(1, FormColumn.Case, "snow");
+
+        Assert.Equal(Beam with { Renames = [new("live", "snow")] }, sheet.Document);
+        Assert.Equal("snow", sheet.Text(FormBlock.Cases, 1, FormColumn.Case));
+        Assert.Equal(sheet, sheet.Case(1, FormColumn.Case, "snow"));
+        Assert.Equal(Beam, sheet.Case(1, FormColumn.Case, "").Document);
+        Assert.Equal(Beam, sheet.Case(1, FormColumn.Case, "live").Document);
+        Assert.Equal(Form.Of(Beam).Case(1, FormColumn.Case, "imposed"), sheet.Case(1, FormColumn.Case, "imposed"));
+    }
+
+    [Fact]
+    public void NameThatIsFreeAgain_IsGivenWhenTypedOnceMore()
+    {
+        FormSheet sheet = Form.Of(Beam).Case(1, FormColumn.Case, "snow").Case(2, FormColumn.Case, "ice");
+
+        Assert.Equal("snow", sheet.Text(FormBlock.Cases, 1, FormColumn.Case));
+        Assert.Equal(["live", "ice", "live"], sheet.Document.Loads.Select(load => load.Case ?? "live"));
+        Assert.Equal(["snow", "ice", "snow"], sheet.Case(1, FormColumn.Case, "snow").Document.Loads.Select(load => load.Case));
+    }
+
+    [Fact]
+    public void NameForACase_GoesWithTheCase()
+    {
+        BeamDocument beam = new() { Loads = [new LoadEntry { Case = "snow" }, new LoadEntry { Case = "live" }] };
+
+        FormSheet sheet = Form.Of(beam).Case(0, FormColumn.Case, "live").Do(new Edit.DeleteRow(FormBlock.Loads, 0));
+
+        Assert.Equal(new BeamDocument { Loads = [new LoadEntry { Case = "live" }] }, sheet.Document);
+    }
 
     [Fact]
     public void Pattern_ComesAndGoesWithYesAndNo()
@@ -158,6 +189,7 @@ public sealed class CaseEditsTests
     [InlineData("rolling[1].axles", FormBlock.Rolling, 0, FormColumn.Axles)]
     [InlineData("rolling[2].impact", FormBlock.Rolling, 1, FormColumn.Impact)]
     [InlineData("pattern[1].case", FormBlock.Cases, 1, FormColumn.Pattern)]
+    [InlineData("rename.snow", FormBlock.Cases, 2, FormColumn.Case)]
     public void KeyOfTheFile_IsFoundAmongTheCases(string key, FormBlock block, int row, FormColumn column) =>
         Assert.Equal(new FormPlace(block, row, column), FormCells.PlaceOf(Beam, key));
 

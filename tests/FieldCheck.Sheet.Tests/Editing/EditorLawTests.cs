@@ -101,8 +101,15 @@ public sealed class EditorLawTests
         ? [.. FormColumns.Of(block), .. Enumerable.Range(0, 4).Select(FormColumns.OfCase)]
         : FormColumns.Of(block);
 
-    /// <summary>A name that reads as factors fills a row without any, and a case it names may have come since.</summary>
-    private static bool MayFillItsRow(BeamDocument document, FormPlace place) =>
-        place is { Block: FormBlock.Combinations, Column: FormColumn.Name }
-        && document.Combinations[place.Row].Factors.Count == 0;
+    /// <summary>
+    /// A name that reads as factors fills a row without any, and a case it names may have come since. A name kept for a
+    /// case because another had it may have become free.
+    /// </summary>
+    private static bool MayFillItsRow(BeamDocument document, FormPlace place) => place switch
+    {
+        { Block: FormBlock.Combinations, Column: FormColumn.Name } => document.Combinations[place.Row].Factors.Count == 0,
+        { Block: FormBlock.Cases, Column: FormColumn.Case } => document.Renames.Any(rename =>
+            rename.Name == CaseRows.Of(document)[place.Row].Name && CaseRows.IndexOf(document, rename.Text) is null),
+        _ => false,
+    };
 }

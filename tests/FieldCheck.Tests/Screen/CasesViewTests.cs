@@ -33,6 +33,17 @@ public sealed class CasesViewTests
         Assert.Equal(lines[^1], Below(desk)[^1]);
     }
 
+    [Fact]
+    public void NameThatAnotherCaseHas_IsMarkedInItsCell()
+    {
+        Desk desk = new Desk(Snowed, new BeamOrigin("trench")).Press("F8 Up live Enter Down");
+
+        string[] lines = [.. desk.Show(80, 24).Lines.Select(line => line.ToString().TrimEnd())];
+
+        Assert.Equal(" ! !live    -           -           1 load", lines[4]);
+        Assert.Contains("RESULTS  1 cell to mend", lines);
+    }
+
     [Theory]
     [InlineData(80, " snow_on_the_canopy_roof")]
     [InlineData(60, " snow_on_the_canop..")]

@@ -9,6 +9,7 @@ internal static class FileContent
     [
         .. Cells(Fields.Top),
         Part<BeamDocument>.Of("ask", new TextsMapping(), beam => beam.Ask, (beam, ask) => beam with { Ask = ask }),
+        Part<BeamDocument>.Of(Fields.Renames),
         Part<BeamDocument>.Of("record", Table(() => new RecordEntry(), Cells(Fields.Record), saysByStanding: false),
             beam => beam.Record, (beam, record) => beam with { Record = record }),
         Part<BeamDocument>.Of("span", Rows(() => new SpanEntry(), Cells(Fields.Span)),

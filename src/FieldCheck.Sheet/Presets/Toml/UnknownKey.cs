@@ -42,5 +42,5 @@ internal static class UnknownKey
     private static bool IsOfTheTop(Schema.Table top, string key) =>
         (top == FileContent.Schema && key == BeamFileFormat.Key) || (top[key] is Schema schema && IsValue(schema));
 
-    private static bool IsValue(Schema schema) => schema is Schema.Cell or Schema.Texts;
+    private static bool IsValue(Schema schema) => schema is Schema.Cell or Schema.Texts or Schema.Figures;
 }
