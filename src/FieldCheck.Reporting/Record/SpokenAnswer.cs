@@ -49,6 +49,14 @@ public static class SpokenAnswer
         ];
     }
 
+    /// <summary>The greatest and least over all that may happen; nothing where one answer says as much.</summary>
+    /// <param name="calculation">What came of the beam.</param>
+    public static ImmutableArray<string> Worst(Calculation calculation)
+    {
+        ArgumentNullException.ThrowIfNull(calculation);
+        return calculation.Beam is BuiltBeam beam ? [.. Envelopes(calculation, beam)] : [];
+    }
+
     /// <summary>What acts at one place, both sides of a jump; nothing for a beam that does not stand.</summary>
     /// <param name="calculation">What came of the beam.</param>
     /// <param name="place">The place.</param>

@@ -57,6 +57,7 @@ internal static class PlainAnswers
             (Overlay.MissingFile, "no" or "n" or "") => back.Say(),
             (Overlay.MissingFile, _) => state.Say("Answer yes or no."),
             (Overlay.OpenList list, _) => PlainOpening.Choose(state, list, line),
+            (Overlay.SetList list, _) => PlainSets.Answer(state, list, line),
             _ => throw new System.Diagnostics.UnreachableException(),
         };
     }

@@ -15,13 +15,14 @@ internal static class PlainBeam
         [
             PlainWords.Summary(form),
             .. PlainNames.Blocks.SelectMany(block => Enumerable.Range(0, form.Sheet.RowsOf(block))
-                .Where(row => !FormMoves.IsEmptyRow(form.Sheet, new FormPlace(block, row, default)))
+                .Where(row => IsSaid(form, block, row))
                 .Select(row => Row(form, block, row))),
             form.Document.SelfWeight is null
                 ? "Own weight: off."
                 : PlainWords.Sentence($"own weight: on, case {form.Document.SelfWeight.Case ?? "missing"}"),
             .. PlainNames.KeysOf(form.Document)
-                .Where(line => line.Text is not null && !line.Key.StartsWith("title", StringComparison.Ordinal))
+                .Where(line => line.Text is not null && !PlainNames.IsOfCases(line)
+                    && !line.Key.StartsWith("title", StringComparison.Ordinal))
                 .Select(Said),
         ];
     }
@@ -30,8 +31,8 @@ internal static class PlainBeam
     internal static IEnumerable<string> More(PlainState state, string text)
     {
         FormSheet sheet = state.Form.Sheet;
-        if (PlainTokens.Of(text) is [(string what, _), (string which, _), ..]
-            && PlainNames.Block(what) is FormBlock block
+        if (PlainNames.BlockIn(text) is (FormBlock block, string behind) && PlainTokens.Of(behind) is [(string which, _), ..]
+            && block is FormBlock.Spans or FormBlock.Supports or FormBlock.Loads
             && PlainNames.Row(sheet, block, which) is int row && row < sheet.RowsOf(block))
         {
             string name = FormWords.Row(sheet, block, row);
@@ -44,7 +45,7 @@ internal static class PlainBeam
 
         string wanted = text.Trim();
         string[] lines = [.. PlainNames.KeysOf(sheet.Document)
-            .Where(line => wanted.Length == 0 || PlainTokens.After(line.Key, wanted) is not null)
+            .Where(line => wanted.Length == 0 ? !PlainNames.IsOfCases(line) : PlainTokens.After(line.Key, wanted) is not null)
             .Select(Said)];
         return lines.Length == 0
             ? [$"Nothing else is called {wanted}. more lists all."]
@@ -80,17 +81,23 @@ internal static class PlainBeam
         ? state.Say("Nothing is being asked.")
         : (state with { Ask = null }).Say(PlainWords.Outcome(state.Form));
 
+    // What stands in a case is said of its loads; whether they act bay by bay is said of the case.
+    private static bool IsSaid(ScreenState form, FormBlock block, int row) =>
+        !FormMoves.IsEmptyRow(form.Sheet, new FormPlace(block, row, default))
+        && (block != FormBlock.Cases || CaseRows.Of(form.Document)[row].IsPattern
+            || form.Document.Renames.Any(rename => rename.Name == CaseRows.Of(form.Document)[row].Name));
+
     private static string Row(ScreenState form, FormBlock block, int row)
     {
         FormCellView view = new(form);
-        IEnumerable<string> cells = FormColumns.Of(block)
+        IEnumerable<string> cells = PlainNames.ColumnsOf(form.Sheet, block)
             .Select(column => new FormPlace(block, row, column))
-            .Where(place => FormCells.TextOf(form.Document, place) is not null)
-            .Select(place => $"{PlainNames.NamesOf(block, place.Column)[0]} {view.At(place).Text}"
+            .Where(place => FormCells.TextOf(form.Document, place) is string text
+                && (block != FormBlock.Cases || CaseRows.Of(form.Document)[row].Name != text))
+            .Select(place => $"{PlainNames.NamesOf(form.Document, block, place.Column)[0]} {view.At(place).Text}"
                 + (view.At(place).Mark == ' ' ? "" : " (to mend)"));
-        IEnumerable<string> keys = DetailLines.Of(form.Document, new DetailPage(block, row))
-            .Where(line => line.Text is not null
-                && line.Key.StartsWith(FormColumns.RowName(block), StringComparison.Ordinal))
+        IEnumerable<string> keys = (block is FormBlock.Rolling or FormBlock.Combinations ? [] : PlainNames.KeysOf(form.Sheet, block, row))
+            .Where(line => line.Text is not null)
             .Select(line => $"{line.Words} {line.Text}");
         string said = string.Join(", ", cells.Concat(keys));
         return PlainWords.Sentence($"{FormWords.Row(form.Sheet, block, row)}: {(said.Length == 0 ? "empty" : said)}");

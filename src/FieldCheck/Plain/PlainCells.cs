@@ -40,13 +40,19 @@ internal static class PlainCells
     internal static PlainStep Answer(PlainState state, PlainAsk.Cell ask, string text)
     {
         FormPlace place = ask.Place;
-        if (place.IsOwnWeight && place.Column == FormColumn.Size && !IsOnOrOff(place, text))
+        string meant = text == PlainWords.Nothing ? "" : text;
+        if (CaseWords.NotTaken(place, meant) is string why)
         {
-            return (state with { Ask = ask }).Say($"Own weight is on or off; {text} is neither.");
+            return (state with { Ask = ask }).Say(meant.Length == 0
+                ? why
+                : PlainWords.Sentence(
+                    $"{FormWords.Cell(state.Form.Sheet, place)} is {string.Join(" or ", FormCells.ChoicesOf(place))}; {text} is neither"));
         }
 
-        PlainState typed = Make(state, new Edit.TypeCell(place, text == PlainWords.Nothing ? "" : text), place);
+        PlainState typed = Make(state, new Edit.TypeCell(place, meant), place);
         ScreenState form = typed.Form;
+        place = Followed(state.Form, form, place);
+        ask = ask with { Place = place };
         if (place.Column is FormColumn.Size or FormColumn.From or FormColumn.To && place.Block == FormBlock.Loads
             && FormCells.IsAsked(form.Document, place.Row))
         {
@@ -146,16 +152,22 @@ internal static class PlainCells
             CellProblems.IsMissing(calculation, found.Place)
             && (found.Place!.Block, found.Place.Row) == (next.Block, next.Row));
 
-    private static bool IsOnOrOff(FormPlace place, string text) => text == PlainWords.Nothing
-        || FormCells.ChoicesOf(place).Count(word => word.StartsWith(text, StringComparison.OrdinalIgnoreCase)) == 1;
+    // A case may stand elsewhere once own weight belongs to another.
+    private static FormPlace Followed(ScreenState before, ScreenState after, FormPlace place) =>
+        place.Block == FormBlock.Cases
+        && CaseRows.IndexOf(after.Document, CaseRows.Of(before.Document).ElementAtOrDefault(place.Row)?.Name) is int row
+            ? place with { Row = row }
+            : place;
 
     private static string ReadBack(ScreenState form, FormPlace place)
     {
         string cell = FormWords.Cell(form.Sheet, place);
         Calculation calculation = form.Settled;
         return PlainWords.Sentence(FormCells.TextOf(form.Document, place) is not string text ? $"{cell}: empty now"
+            : place is { Block: FormBlock.Cases, Column: FormColumn.Case } ? $"the case is called {text} wherever it is used"
             : ReadBackWords.Of(calculation, place) is not string read ? $"{cell}: {text}"
             : place.Column is FormColumn.Kind or FormColumn.Acts or FormColumn.Under or FormColumn.Basis ? read
+            : place.Block == FormBlock.Cases ? $"{FormWords.Row(form.Sheet, place.Block, place.Row)}: {read}"
             : $"read as {read}");
     }
 }

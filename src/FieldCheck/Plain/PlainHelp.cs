@@ -30,7 +30,12 @@ internal static class PlainHelp
     private static string Line(PlainCommand command) => $"{command.Usage}: {command.Does}.";
 
     private static IEnumerable<string> CellsOf(string word) => PlainNames.Block(word) is FormBlock block
-        ? FormColumns.Of(block).Select(column =>
-            $"{word} {PlainNames.NamesOf(block, column)[0]}: {PlainHints.Of(new FormPlace(block, 0, column))}.")
+        ? FormColumns.Of(block).Where(column => column != FormColumn.Holds).Select(column => Cell(word, block, column))
+            .Concat(block == FormBlock.Combinations ? [$"{word} and the name of a case: {PlainHints.Of(AnyFactor)}."] : [])
         : [];
+
+    private static FormPlace AnyFactor { get; } = new(FormBlock.Combinations, 0, FormColumn.Factor);
+
+    private static string Cell(string word, FormBlock block, FormColumn column) =>
+        $"{word} {PlainNames.NamesOf(block, column)[0]}: {PlainHints.Of(new FormPlace(block, 0, column))}.";
 }

@@ -10,6 +10,9 @@ internal static class PlainHints
     /// <param name="place">The cell.</param>
     internal static string Of(FormPlace place) => place.Column switch
     {
+        FormColumn.Basis when place.Block == FormBlock.Combinations => "service (without load factors) or factored",
+        FormColumn.Pattern => "yes or no: whether its loads may stand in some bays and not in others",
+        FormColumn.OwnWeight => "yes or no: whether the weight of the sections belongs to this case",
         FormColumn.Kind => $"{Words(place)}; or roller 30 deg, spring 500",
         FormColumn.Acts => $"{Words(place)}: which way it can hold; empty where that is not known",
         FormColumn.Basis => $"{Words(place)}: what is stated as unknown is not judged",

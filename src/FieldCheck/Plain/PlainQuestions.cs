@@ -19,6 +19,7 @@ internal static class PlainQuestions
         Overlay.SaveQuestion { Obstacle: SaveObstacle.ChangedOnDisk } => "Mine, theirs, another name or back? ",
         Overlay.SaveQuestion => "Overwrite, another name or back? ",
         Overlay.MissingFile => "Begin a new beam of that name, yes or no? ",
+        Overlay.SetList list => PlainSets.Question(state.Form, list),
         Overlay.OpenList => "Which? Its number, part of its name or a file; Enter for none: ",
         _ => state.Ask switch
         {
@@ -44,15 +45,17 @@ internal static class PlainQuestions
             return $"{Words(place, FormWords.Head(form.Sheet, place.Block, place.Row))}{Standing(form, place)}? ";
         }
 
+        bool isOfCases = place.Block is FormBlock.Cases or FormBlock.Combinations or FormBlock.Rolling;
+        string Asked(string row) => isOfCases ? OfCases(place, row, form.Document) : Words(place, row);
         if (FormMoves.IsEmptyRow(form.Sheet, place))
         {
             string next = place.Block == FormBlock.Supports
                 ? "the next support"
                 : $"{FormColumns.RowName(place.Block)} {place.Row + 1}";
-            return $"{Words(place, next)}, or Enter for no more? ";
+            return $"{Asked(next)}, or Enter for no more? ";
         }
 
-        return $"{Words(place, FormWords.Row(form.Sheet, place.Block, place.Row))}{Standing(form, place)}? ";
+        return $"{Asked(FormWords.Row(form.Sheet, place.Block, place.Row))}{Standing(form, place)}? ";
     }
 
     private static string Standing(ScreenState form, FormPlace place)
@@ -62,6 +65,20 @@ internal static class PlainQuestions
             : cell.Role == Role.Text ? $" ({cell.Text})"
             : $" (by itself {cell.Text})";
     }
+
+    private static string OfCases(FormPlace place, string row, BeamDocument document) => (place.Block, place.Column) switch
+    {
+        (FormBlock.Cases, FormColumn.Case) => $"Name of {row}",
+        (FormBlock.Cases, FormColumn.Pattern) => $"Loads of {row} bay by bay, yes or no",
+        (FormBlock.Cases, _) => $"Own weight in {row}, yes or no",
+        (_, FormColumn.Name) => $"Name of {row}, or its sum",
+        (_, FormColumn.Basis) => $"Is {row} service or factored",
+        (_, FormColumn.Label) => $"Label of {row}",
+        (_, FormColumn.Axles) => $"Axles of {row}",
+        (_, FormColumn.Case) => $"Case of {row}",
+        (_, FormColumn.Impact) => $"Impact of {row}",
+        _ => $"Factor of {FormColumns.Heading(document, place.Column)} in {row}",
+    };
 
     private static string Words(FormPlace place, string row) => place.Column switch
     {

@@ -36,6 +36,13 @@ internal static class PlainResults
         };
     }
 
+    /// <summary>The envelopes; of a beam where they say no more than its results, so much.</summary>
+    internal static PlainStep Worst(PlainState state) => state.Form.Settled is not { Outcome: BeamOutcome.Stands }
+        ? state.Say(PlainWords.Outcome(state.Form))
+        : SpokenAnswer.Worst(state.Form.Settled) is [_, ..] worst
+            ? state.Say([.. worst])
+            : state.Say("One combination alone, nothing bay by bay and nothing that rolls: results says all of it.");
+
     /// <summary>Shear, moment and what else is known at a place.</summary>
     internal static PlainStep At(PlainState state, string text)
     {

@@ -8,6 +8,8 @@ namespace FieldCheck.Plain;
 /// <summary>Commands on rows and their cells.</summary>
 internal static class PlainRows
 {
+    private const string NoRowOfFile = "The cases are those of the loads: they come and go with them.";
+
     /// <summary>"load 2 size 14 kN" changes a cell, "load 2" asks its cells one after the other.</summary>
     /// <param name="state">The conversation.</param>
     /// <param name="block">The block.</param>
@@ -15,21 +17,23 @@ internal static class PlainRows
     internal static PlainStep Change(PlainState state, FormBlock block, string text)
     {
         string name = FormColumns.RowName(block);
+        FormSheet sheet = state.Form.Sheet;
         if (PlainTokens.Of(text) is not [(string word, int end), ..])
         {
-            return state.Say($"Which {name}? As {name} {Example(block)}. For one more: add {name}.");
+            return state.Say($"Which {name}? As {PlainNames.WordOf(block)} {Example(sheet, block)}.{OneMore(block)}");
         }
 
-        FormSheet sheet = state.Form.Sheet;
-        if (PlainNames.Row(sheet, block, word) is not int row)
+        (string named, string rest) = block == FormBlock.Cases
+            ? PlainNames.CaseIn(sheet, text) ?? (word, PlainTokens.Rest(text, end))
+            : (word, PlainTokens.Rest(text, end));
+        if (PlainNames.Row(sheet, block, named) is not int row)
         {
-            return state.Say(NoRow(sheet, block, word));
+            return state.Say(NoRow(sheet, block, named));
         }
 
-        string rest = PlainTokens.Rest(text, end);
         if (rest.Length == 0)
         {
-            return Ask(state, new FormPlace(block, row, FormColumns.Of(block)[0]));
+            return Ask(state, new FormPlace(block, row, PlainNames.ColumnsOf(sheet, block)[0]));
         }
 
         return PlainNames.InRow(sheet, block, row, rest) is (PlainTarget target, string typed)
@@ -53,13 +57,17 @@ internal static class PlainRows
     /// <summary>"add load", "add load 14 kN", "add span after 1": the cells of the new row are asked.</summary>
     internal static PlainStep Add(PlainState state, string text)
     {
-        if (PlainTokens.Of(text) is not [(string word, int end), ..] || PlainNames.Block(word) is not FormBlock block)
+        if (PlainNames.BlockIn(text) is not (FormBlock block, string rest))
         {
-            return state.Say("Add what? A span, a support, a load or stated A, as: add load.");
+            return state.Say("Add what? A span, a support, a load, stated A, a combination or a rolling load, as: add load.");
+        }
+
+        if (block == FormBlock.Cases)
+        {
+            return state.Say(NoRowOfFile);
         }
 
         FormColumn first = FormColumns.Of(block)[0];
-        string rest = PlainTokens.Rest(text, end);
         if (block == FormBlock.Stated)
         {
             return PlainStated.Add(state, rest);
@@ -124,17 +132,21 @@ internal static class PlainRows
     private static PlainStep OnRow(
         PlainState state, string text, string verb, Func<FormPlace, string, PlainStep> run)
     {
-        ImmutableArray<(string Word, int End)> words = PlainTokens.Of(text);
-        if (words is not [(string what, _), (string which, int end), ..]
-            || PlainNames.Block(what) is not FormBlock block)
+        if (PlainNames.BlockIn(text) is not (FormBlock block, string behind)
+            || PlainTokens.Of(behind) is not [(string which, int end), ..])
         {
             return state.Say($"Which row? As: {verb} load 2, {verb} support B, {verb} span 1.");
+        }
+
+        if (block == FormBlock.Cases)
+        {
+            return state.Say(NoRowOfFile);
         }
 
         FormSheet sheet = state.Form.Sheet;
         return PlainNames.Row(sheet, block, which) is int row && row < sheet.RowsOf(block)
             && !FormMoves.IsEmptyRow(sheet, new FormPlace(block, row, default))
-            ? run(new FormPlace(block, row, FormColumns.Of(block)[0]), PlainTokens.Rest(text, end))
+            ? run(new FormPlace(block, row, FormColumns.Of(block)[0]), PlainTokens.Rest(behind, end))
             : state.Say(NoRow(sheet, block, which));
     }
 
@@ -159,24 +171,30 @@ internal static class PlainRows
                 : $"No support is called {word}. There {(labels.Length == 1 ? "is" : "are")} {string.Join(", ", labels)}.";
         }
 
+        if (block == FormBlock.Cases)
+        {
+            string[] cases = [.. CaseRows.Of(sheet.Document).Select(row => row.Name)];
+            return $"There is no case {word}. There {(cases.Length == 1 ? "is" : "are")} {string.Join(", ", cases)}.";
+        }
+
         string there = block == FormBlock.Supports && sheet.RowsOf(block) > 0
             ? string.Join(", ", FormLabels.Of(sheet.Document).Select((label, row) =>
                 label ?? (row + 1).ToString(CultureInfo.InvariantCulture)))
             : FormWords.Count(sheet.RowsOf(block), name);
         string are = sheet.RowsOf(block) == 1 ? "is" : "are";
-        return $"There is no {name} {word}. There {are} {there}. For one more: add {name}.";
+        return $"There is no {name} {word}. There {are} {there}.{OneMore(block)}";
     }
 
-    private static string CellsOf(FormSheet sheet, FormBlock block, int row)
-    {
-        IEnumerable<string> cells = FormColumns.Of(block).Select(column => PlainNames.NamesOf(block, column)[0]);
-        IEnumerable<string> keys = row < sheet.RowsOf(block)
-            ? DetailLines.Of(sheet.Document, new DetailPage(block, row))
-                .Where(line => line.Key.StartsWith(FormColumns.RowName(block), StringComparison.Ordinal))
-                .Select(line => line.Words)
-            : [];
-        return string.Join(", ", cells.Concat(keys));
-    }
+    private static string OneMore(FormBlock block) =>
+        block == FormBlock.Cases ? "" : $" For one more: add {FormColumns.RowName(block)}.";
 
-    private static string Example(FormBlock block) => block == FormBlock.Supports ? "B" : "1";
+    private static string CellsOf(FormSheet sheet, FormBlock block, int row) => string.Join(
+        ", ",
+        PlainNames.ColumnsOf(sheet, block).Select(column => PlainNames.NamesOf(sheet.Document, block, column)[0])
+            .Concat(block is FormBlock.Rolling or FormBlock.Combinations
+                ? []
+                : PlainNames.KeysOf(sheet, block, row).Select(line => line.Words)));
+
+    private static string Example(FormSheet sheet, FormBlock block) =>
+        block == FormBlock.Supports ? "B" : block == FormBlock.Cases ? CaseRows.Of(sheet.Document)[0].Name : "1";
 }

@@ -11,7 +11,7 @@ internal sealed record PlainState
     /// <summary>What the next line answers; null: it is a command. What lies over the form is answered first.</summary>
     internal PlainAsk? Ask { get; init; }
 
-    /// <summary>What is to be opened once the beams to open are known; null: the person is asked.</summary>
+    /// <summary>The beam or the set that was named, to be found once all are known; null: the person is asked.</summary>
     internal string? Wanted { get; init; }
 
     /// <summary>The step that this state is, with what is said.</summary>

@@ -54,7 +54,8 @@ internal static class PlainUpdate
     {
         // Where any text may stand, only "stop" is taken for a command.
         bool isText = ask.Place.Column
-            is FormColumn.Section or FormColumn.Material or FormColumn.Label or FormColumn.Case or FormColumn.Note;
+            is FormColumn.Section or FormColumn.Material or FormColumn.Label or FormColumn.Case or FormColumn.Note
+                or FormColumn.Name;
         bool isPlace = ask.Place.Column is FormColumn.Place or FormColumn.From or FormColumn.To;
         string answer = isPlace && PlainTokens.After(line, "at") is { Length: > 0 } place ? place : line;
         if (answer == line && (isText ? line == "stop" : IsCommand(line)))
@@ -78,6 +79,7 @@ internal static class PlainUpdate
         return (what, step.State.Form.Overlay) switch
         {
             (ScreenEvent.BeamsFound, Overlay.OpenList list) => PlainOpening.Found(step, list),
+            (ScreenEvent.SetsFound, Overlay.SetList list) => PlainSets.Found(step, list),
             (_, Overlay overlay) when state.Form.Overlay != overlay =>
                 step.Then([.. PlainAnswers.Question(step.State, overlay)]),
             _ => step,

@@ -45,7 +45,8 @@ internal static class SetListPicture
                 : $"Enter adds its rows to the {standing} there are; Tab replaces those by them.");
     }
 
-    private static IEnumerable<string> About(ScreenState state, CombinationSet set)
+    /// <summary>What a set comes to for the beam: its rows, what stands in none of them, and where they come from.</summary>
+    internal static IEnumerable<string> About(ScreenState state, CombinationSet set)
     {
         CombinationSetRows rows = set.For(state.Document);
         yield return rows.Rows.IsEmpty

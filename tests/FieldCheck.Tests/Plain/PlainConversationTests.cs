@@ -81,6 +81,24 @@ public sealed class PlainConversationTests
             Assert.Contains($"| `{command.Usage.Replace(", ", "`, `", StringComparison.Ordinal)}` | {command.Does} |", page));
     }
 
+    [Theory]
+    [InlineData("case roof_live name canopy", "canopy", "roof")]
+    [InlineData("case roof live name canopy", "canopy", "roof")]
+    [InlineData("case roof name canopy", "roof_live", "canopy")]
+    [InlineData("case 1 name canopy", "canopy", "roof")]
+    public void CaseOfSeveralWords_IsFoundByItsName(string line, string first, string second)
+    {
+        using Talk talk = new();
+        File.WriteAllText(
+            talk.PathOf("roof.toml"),
+            "format = 1\n[[span]]\nlength = \"4 m\"\n[[load]]\nkind = \"point\"\ncase = \"roof_live\"\n"
+                + "[[load]]\nkind = \"point\"\ncase = \"roof\"\n");
+
+        talk.Say("open roof.toml", "stop", line);
+
+        Assert.Equal([first, second], talk.Document.Loads.Select(load => load.Case));
+    }
+
     [Fact]
     public void ControlCharactersOfAFile_DoNotReachTheTerminal()
     {

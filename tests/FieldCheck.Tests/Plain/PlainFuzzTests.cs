@@ -14,7 +14,7 @@ public sealed class PlainFuzzTests
     [
         "", "", "", "3", "12", "0.6", "5 kNm", "12/m", "3..6/m", "1.2t", "12 psf * 5 ft", "12'-6 1/2\"", "end", "joint 1",
         "A + 1", "mid 1", "pin", "roller 30 deg", "spring 500", "up", "on", "dead", "IPE200", "C24", "x", "1,5", "-", "?",
-        "t", "m", "stop", "yes", "no", "stay", "mine", "theirs", "name", "back", "overwrite", "list", "2", "\u001b[31m",
+        "t", "m", "stop", "yes", "no", "stay", "mine", "theirs", "name", "back", "overwrite", "list", "add", "replace", "2", "\u001b[31m",
         "\u202e", "梁", "½", "\"", "#", "[", ".", "]", "\ud800",
     ];
 
@@ -24,6 +24,8 @@ public sealed class PlainFuzzTests
         "span 1", "span 2 length 1.5", "load 1 up", "load 1 down", "load after 1", "span after 1", "span 1 up", "span 7",
         "support A kind spring", "weight on", "weight off", "weight case x", "us", "si", "at 1", "1", "end", "moment",
         "floor", "work", "work.toml", "sub/none.toml", "limits", "deflection L/300", "1 at 1 m", "help",
+        "live", "live bay by bay yes", "live name dead", "dead own weight yes", "1 live 1.5", "1 factors dead x", "2 basis f",
+        "combination 1.2 dead + 1.6 live", "combination 1", "rolling load", "rolling load 1", "load 1 axles 3 kN, 3 kN at 1", "1 impact 20 %", "ASCE",
     ];
 
     private static readonly Gen<string> Line = Gen.Frequency(
