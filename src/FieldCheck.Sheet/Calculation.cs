@@ -131,6 +131,7 @@ public sealed record Calculation
                 .. FactorFindings.NotTaken(document),
                 .. BeamFindings.OfGrades(document),
                 .. BeamFindings.OfSticks(beam),
+                .. CatalogueFindings.Of(document, catalogue),
                 .. StatedFindings.Of(beam, stated),
                 .. StrengthFindings.Of(beam, document, checks, envelopes, catalogue),
                 .. asked.NotJudged(checks),

@@ -72,6 +72,9 @@ public static class MessageCodes
     /// <summary>A material has factors that the rules chosen do not take.</summary>
     public const string FactorNotTaken = "factor_not_taken";
 
+    /// <summary>A section or material comes from the person's own catalogue.</summary>
+    public const string OwnCatalogue = "own_catalogue";
+
     /// <summary>Something is kept with the beam and does not yet change a figure.</summary>
     public const string NotCarried = "not_carried";
 

@@ -6,27 +6,18 @@ namespace FieldCheck.Sheet.Building;
 /// <summary>Reads a named material, by grade or by its figures.</summary>
 internal static class MaterialRows
 {
-    private static readonly string[] Strengths =
-    [
-        "allowable_bending", "allowable_shear", "allowable_bearing",
-        "design_bending", "design_shear", "design_bearing",
-    ];
-
     /// <returns>The material, or null when it is not known, which has been told.</returns>
     internal static Material? Read(Row row, SectionCatalogue catalogue)
     {
-        foreach (string strength in Strengths)
-        {
-            row.Positive(strength);
-        }
-
-        row.NotNegative("creep");
         Material own = new()
         {
             Modulus = row.Positive("modulus"),
             ShearModulus = row.Positive("shear_modulus"),
             UnitWeight = row.NotNegative("density"),
             Yield = row.Positive("yield"),
+            Allowable = StrengthsOf(row, "allowable"),
+            Design = StrengthsOf(row, "design"),
+            Creep = row.NotNegative("creep"),
         };
         switch (row.Text("grade"), row.Has("modulus"))
         {
@@ -48,16 +39,24 @@ internal static class MaterialRows
     {
         if (catalogue.Grade(name) is not CatalogueGrade grade)
         {
-            row.Refuse("grade", ProblemText.UnknownGrade(name, catalogue.GradeNames));
+            row.Refuse("grade", CatalogueText.UnknownGrade(name, catalogue));
             return null;
         }
 
-        return new Material
+        return own with
         {
             Modulus = grade.Material.Modulus,
             ShearModulus = own.ShearModulus ?? grade.Material.ShearModulus,
             UnitWeight = own.UnitWeight ?? grade.Material.UnitWeight,
             Yield = own.Yield ?? grade.Material.Yield,
+            Timber = grade.Material.Timber,
         };
+    }
+
+    private static Strengths? StrengthsOf(Row row, string basis)
+    {
+        Strengths given = new(
+            row.Positive(basis + "_bending"), row.Positive(basis + "_shear"), row.Positive(basis + "_bearing"));
+        return given == new Strengths(null, null, null) ? null : given;
     }
 }

@@ -17,6 +17,8 @@ internal sealed class ProblemList
 
     internal bool IsEmpty => _problems.Count == 0;
 
+    internal int Count => _problems.Count;
+
     internal void Add(string key, string text, int offset = 0) => _problems.Add(new Problem(key, text, offset));
 
     /// <summary>The problems by table and row; within a row in the order they were found.</summary>

@@ -119,12 +119,6 @@ internal static class ProblemText
         $"no material is called {Found.Quoted(name)}: it is a catalogue grade, "
         + "so add a material of that grade and name it";
 
-    internal static string UnknownShape(string name, IReadOnlyList<string> names) =>
-        $"the catalogue has no shape {Found.Quoted(name)}{Near(name, names)}";
-
-    internal static string UnknownGrade(string name, IReadOnlyList<string> names) =>
-        $"the catalogue has no grade {Found.Quoted(name)}{Near(name, names)}";
-
     internal static string UnknownFactor(string name, IReadOnlyList<string> names) =>
         $"no factor is called {Found.Quoted(name)}{Near(name, names)}; those of timber are {And(names)}";
 

@@ -48,10 +48,15 @@ internal static class SectionRows
         string name = row.Text("shape")!;
         if (catalogue.Shape(name) is CatalogueShape shape)
         {
+            if (row.IsTrue("flat") && shape.Flat is null)
+            {
+                row.Refuse("flat", CatalogueText.NotFlat(name));
+            }
+
             return row.IsTrue("flat") ? shape.Flat : shape.Upright;
         }
 
-        row.Refuse("shape", ProblemText.UnknownShape(name, catalogue.Names));
+        row.Refuse("shape", CatalogueText.UnknownShape(name, catalogue));
         return null;
     }
 

