@@ -1,4 +1,5 @@
 using FieldCheck.Reporting.Record;
+using FieldCheck.Sheet.Catalogue;
 
 namespace FieldCheck.CommandLine;
 
@@ -9,7 +10,9 @@ internal static class CheckCommand
     /// <returns>The largest exit status over the files.</returns>
     internal static int Run(Request.Check request, bool plain, CommandEnvironment environment, Printout printout)
     {
-        CheckRun run = new(request.Units, Option.At, request.Places);
+        OwnCatalogue own = Folders.Of(environment).Catalogue;
+        printout.Remarks(own.Problems);
+        CheckRun run = new(own.Catalogue, request.Units, Option.At, request.Places);
         int status = ExitStatus.Holds;
         bool isFirst = true;
         foreach (string file in request.Files)

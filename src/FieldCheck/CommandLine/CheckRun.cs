@@ -10,14 +10,15 @@ using FieldCheck.Sheet.Units;
 namespace FieldCheck.CommandLine;
 
 /// <summary>Checks one file after the other, all in the same way.</summary>
+/// <param name="catalogue">Sections and materials that the files may name.</param>
 /// <param name="units">The units to show; null for those that each file asks for.</param>
 /// <param name="option">The option that asks for places.</param>
 /// <param name="places">The places asked for, as typed.</param>
-internal sealed class CheckRun(UnitSystem? units, string option, params ImmutableArray<string> places)
+internal sealed class CheckRun(
+    SectionCatalogue catalogue, UnitSystem? units, string option, params ImmutableArray<string> places)
 {
     private const string StandardInput = "-";
 
-    private readonly SectionCatalogue _catalogue = SectionCatalogue.BuiltIn();
     private readonly BeamSolver _solver = new();
 
     /// <summary>Checks one file.</summary>
@@ -46,7 +47,7 @@ internal sealed class CheckRun(UnitSystem? units, string option, params Immutabl
 
     private BeamCheck Of(BeamFileReading.Opened opened)
     {
-        Calculation calculation = Calculation.Run(InUnits(opened.Document), _catalogue, _solver);
+        Calculation calculation = Calculation.Run(InUnits(opened.Document), catalogue, _solver);
         if (calculation.Beam is null)
         {
             return new BeamCheck.Unusable(opened.Origin.Locate(calculation.Problems));

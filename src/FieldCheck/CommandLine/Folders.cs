@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using FieldCheck.Sheet.Catalogue;
 using FieldCheck.Sheet.CombinationSets;
 using FieldCheck.Sheet.Presets;
 
@@ -27,6 +28,15 @@ internal sealed record Folders(
     /// <summary>The sets of combinations in folders of their own within these, and the built-in ones.</summary>
     internal CombinationLibrary Combinations => new(
         CombinationsIn(PersonalPresets), [.. SitePresets.Select(CombinationsIn)]);
+
+    /// <summary>The catalogue with the person's own sections and materials.</summary>
+    internal OwnCatalogue Catalogue => OwnCatalogue.Read(Sections, Materials);
+
+    /// <summary>Where the person's own sections lie.</summary>
+    internal string Sections => Path.Combine(PersonalPresets, "sections");
+
+    /// <summary>Where the person's own materials lie.</summary>
+    internal string Materials => Path.Combine(PersonalPresets, "materials");
 
     /// <summary>Where the sets of combinations lie beside the presets of a folder.</summary>
     internal static string CombinationsIn(string presets) => Path.Combine(presets, "combinations");

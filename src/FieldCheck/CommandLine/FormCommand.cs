@@ -1,5 +1,6 @@
 using FieldCheck.Plain;
 using FieldCheck.Settings;
+using FieldCheck.Sheet.Catalogue;
 using FieldCheck.Sheet.Document;
 using FieldCheck.Sheet.Presets;
 using FieldCheck.Sheet.Settings;
@@ -59,7 +60,7 @@ internal static class FormCommand
             return CheckCommand.Run(new Request.Check([file], false, [], null), arguments.Plain, environment, printout);
         }
 
-        BeamCheck check = new CheckRun(null, Option.At).Of(BeamFileText.Read(Example.Name, Example.Text));
+        BeamCheck check = new CheckRun(SectionCatalogue.BuiltIn(), null, Option.At).Of(BeamFileText.Read(Example.Name, Example.Text));
         CheckCommand.PrintText("", check, arguments.Plain, environment, printout);
         printout.Remark("fieldcheck: this is the built-in example. For your own beam: fieldcheck check FILE");
         return CheckCommand.StatusOf(check);
@@ -99,6 +100,18 @@ internal static class FormCommand
         }
     }
 
+    private static string? ProblemOf(PreferencesReading settings, OwnCatalogue own)
+    {
+        string[] problems =
+        [
+            .. settings.Problems.Take(1).Select(first => $"{first} - none of these settings is used."),
+            .. own.Problems.Take(1).Select(first => own.Problems.Length == 1
+                ? $"{first} - this is left out of the catalogue."
+                : $"{first} - this and {own.Problems.Length - 1} more are left out of the catalogue."),
+        ];
+        return problems.Length > 0 ? string.Join(' ', problems) : null;
+    }
+
     private static StartRequest Start(
         string? file,
         BeamDocument document,
@@ -108,6 +121,7 @@ internal static class FormCommand
     {
         Folders folders = Folders.Of(environment, file is null ? null : Path.GetFullPath(file, environment.CurrentFolder));
         PreferencesReading settings = PreferencesReading.Of(new SettingsFile(folders.Settings));
+        OwnCatalogue own = folders.Catalogue;
         return new()
         {
             Path = file,
@@ -116,9 +130,8 @@ internal static class FormCommand
             IsUtf8 = environment.IsUtf8,
             NoColor = arguments.NoColor || !string.IsNullOrEmpty(environment.Variable("NO_COLOR")),
             Preferences = settings.Preferences,
-            SettingsProblem = settings.Problems is [FileProblem first, ..]
-                ? $"{first} - none of these settings is used."
-                : null,
+            Catalogue = own.Catalogue,
+            Problem = ProblemOf(settings, own),
             Folders = folders,
             CurrentFolder = environment.CurrentFolder,
             HomeFolder = environment.HomeFolder,

@@ -8,10 +8,12 @@ internal static class PathsCommand
         Folders folders = Folders.Of(environment);
         printout.Result(string.Join('\n',
         [
-            "Your presets:  " + folders.PersonalPresets,
-            .. folders.SitePresets.Select(folder => "Site presets:  " + folder),
-            "Unsaved work:  " + folders.State,
-            "Settings:      " + folders.Settings,
+            "Your presets:   " + folders.PersonalPresets,
+            .. folders.SitePresets.Select(folder => "Site presets:   " + folder),
+            "Your sections:  " + folders.Sections,
+            "Your materials: " + folders.Materials,
+            "Unsaved work:   " + folders.State,
+            "Settings:       " + folders.Settings,
         ]));
         return ExitStatus.Holds;
     }

@@ -1,4 +1,5 @@
 using FieldCheck.Screen;
+using FieldCheck.Sheet.Catalogue;
 using FieldCheck.Sheet.Document;
 using FieldCheck.Sheet.Presets;
 
@@ -22,8 +23,13 @@ internal sealed record StartRequest
     /// <summary>What the person wants otherwise than it comes.</summary>
     public Preferences Preferences { get; init; } = new();
 
-    /// <summary>What is told of a settings file that is wrong, so that none of it is used; null: nothing.</summary>
-    public string? SettingsProblem { get; init; }
+    /// <summary>Sections and materials that a beam may name.</summary>
+    public SectionCatalogue Catalogue { get; init; } = SectionCatalogue.BuiltIn();
+
+    /// <summary>
+    /// What is told of a settings file that is wrong, so that none of it is used, and of catalogue files; null: nothing.
+    /// </summary>
+    public string? Problem { get; init; }
 
     /// <summary>True: no colour.</summary>
     public required bool NoColor { get; init; }

@@ -1,6 +1,7 @@
 using FieldCheck.Mechanics.Solving;
 using FieldCheck.Reporting.Working;
 using FieldCheck.Sheet;
+using FieldCheck.Sheet.Catalogue;
 using FieldCheck.Sheet.Presets;
 using FieldCheck.Sheet.Reading;
 
@@ -13,9 +14,11 @@ internal static class WorkingCommand
     /// <returns>The exit status: a working asks for nothing to hold, only that the beam can be worked.</returns>
     internal static int Run(Request.Working request, bool plain, CommandEnvironment environment, Printout printout)
     {
+        OwnCatalogue own = Folders.Of(environment).Catalogue;
+        printout.Remarks(own.Problems);
         CheckRun run = request.About is string about
-            ? new(request.Units, Option.About, about)
-            : new(request.Units, Option.About);
+            ? new(own.Catalogue, request.Units, Option.About, about)
+            : new(own.Catalogue, request.Units, Option.About);
         switch (run.Of(request.File, environment))
         {
             case BeamCheck.Unusable unusable:

@@ -3,7 +3,6 @@ using FieldCheck.Mechanics.Solving;
 using FieldCheck.Reporting;
 using FieldCheck.Screen;
 using FieldCheck.Sheet;
-using FieldCheck.Sheet.Catalogue;
 using FieldCheck.Views;
 
 namespace FieldCheck.Plain;
@@ -17,7 +16,7 @@ internal sealed class PlainConversation
     private readonly Printout _printout;
     private readonly bool _isAscii;
 
-    private readonly string? _settingsProblem;
+    private readonly string? _problem;
 
     /// <param name="start">What to open with.</param>
     /// <param name="printout">Where everything is said.</param>
@@ -27,10 +26,9 @@ internal sealed class PlainConversation
         _effects = new ScreenEffects(start);
         _printout = printout;
         _isAscii = isAscii;
-        _settingsProblem = start.SettingsProblem;
-        SectionCatalogue catalogue = SectionCatalogue.BuiltIn();
+        _problem = start.Problem;
         BeamSolver solver = new();
-        State = PlainGreeting.StateAt(start, document => Calculation.Run(document, catalogue, solver));
+        State = PlainGreeting.StateAt(start, document => Calculation.Run(document, start.Catalogue, solver));
     }
 
     /// <summary>The conversation as it is now.</summary>
@@ -44,7 +42,7 @@ internal sealed class PlainConversation
     {
         Say(PlainGreeting.Of(State));
         _effects.RememberStart();
-        if (_settingsProblem is string problem)
+        if (_problem is string problem)
         {
             Happen(new PlainEvent.Happened(new ScreenEvent.Told(problem)));
         }

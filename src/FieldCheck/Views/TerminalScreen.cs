@@ -2,7 +2,6 @@ using FieldCheck.CommandLine;
 using FieldCheck.Mechanics.Solving;
 using FieldCheck.Screen;
 using FieldCheck.Sheet;
-using FieldCheck.Sheet.Catalogue;
 using Terminal.Gui.App;
 using Terminal.Gui.Drivers;
 
@@ -42,10 +41,9 @@ internal static class TerminalScreen
     /// <summary>The screen that a start asks for.</summary>
     internal static ScreenState StateAt(StartRequest start)
     {
-        SectionCatalogue catalogue = SectionCatalogue.BuiltIn();
         BeamSolver solver = new();
         BeamOrigin origin = BeamOrigin.OfStart(start.Path, start.Origin);
-        return ScreenState.Start(start.Document, origin, document => Calculation.Run(document, catalogue, solver)) with
+        return ScreenState.Start(start.Document, origin, document => Calculation.Run(document, start.Catalogue, solver)) with
         {
             Preferences = start.Preferences,
             IsAsciiOnly = !start.IsUtf8,
@@ -79,7 +77,7 @@ internal static class TerminalScreen
             paste.Handled = true;
         };
         effects.RememberStart();
-        if (start.SettingsProblem is string problem)
+        if (start.Problem is string problem)
         {
             window.Happen(new ScreenEvent.Told(problem));
         }
