@@ -62,6 +62,41 @@ internal abstract record AreaPart
         private protected override double WidthInside(double height) => Sign * Breadth;
     }
 
+    /// <summary>A strip whose width changes evenly.</summary>
+    internal sealed record Taper(double LowerBreadth, double UpperBreadth, double From, double To) : AreaPart
+    {
+        internal override double Bottom => From;
+
+        internal override double Top => To;
+
+        internal override double SecondMoment
+        {
+            get
+            {
+                double height = To - From;
+                double toEdges = LowerBreadth * (To * To + 2 * To * From + 3 * From * From)
+                    + UpperBreadth * (3 * To * To + 2 * To * From + From * From);
+                return height * toEdges / 12;
+            }
+        }
+
+        internal override double AreaAbove(double cut)
+        {
+            double from = Math.Clamp(cut, From, To);
+            return (To - from) * (WidthInside(from) + UpperBreadth) / 2;
+        }
+
+        internal override double FirstMomentAbove(double cut)
+        {
+            double from = Math.Clamp(cut, From, To);
+            double lower = WidthInside(from);
+            return (To - from) * (lower * (To + 2 * from) + UpperBreadth * (2 * To + from)) / 6;
+        }
+
+        private protected override double WidthInside(double height) =>
+            LowerBreadth + (UpperBreadth - LowerBreadth) * (height - From) / (To - From);
+    }
+
     /// <summary>Half a disc whose straight edge lies at its centre.</summary>
     internal sealed record HalfDisc(double Radius, double Centre, bool IsUpper, int Sign = 1) : AreaPart
     {

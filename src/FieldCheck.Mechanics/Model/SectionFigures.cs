@@ -48,6 +48,9 @@ internal static class SectionFigures
                 break;
             case SectionShape.Channel one:
                 CheckOpen(AsI(one));
+                Require.NotNegative(one.FlangeSlope);
+                Require.Positive(ShapeAreas.TipThickness(one));
+                Require.Positive(one.Depth / 2 - ShapeAreas.RootThickness(one));
                 break;
         }
     }

@@ -60,5 +60,8 @@ public abstract record SectionShape
     {
         /// <summary>From the outer face of a flange to where its fillet ends on the web [m], where a table gives it.</summary>
         public double? FilletDepth { get; init; }
+
+        /// <summary>By how much a flange grows thinner per length towards its edge [–]; zero: it is of even thickness.</summary>
+        public double FlangeSlope { get; init; }
     }
 }

@@ -33,14 +33,42 @@ internal static class ShapeAreas
         return new([.. plates, .. CornersAbove(web, shape.RootRadius)]);
     }
 
-    /// <summary>Upright as the I section of the same plates; its flanges merely stand on one side.</summary>
-    internal static PlaneArea Upright(SectionShape.Channel shape) =>
-        Upright(new SectionShape.I(shape.FlangeWidth, shape.FlangeThickness, shape.WebThickness, shape.Depth));
+    internal static PlaneArea Upright(SectionShape.Channel shape)
+    {
+        double edge = shape.Depth / 2;
+        double tip = edge - TipThickness(shape);
+        double root = edge - RootThickness(shape);
+        ImmutableArray<AreaPart> tapers = tip == root
+            ? []
+            :
+            [
+                new Taper(shape.WebThickness, shape.FlangeWidth, root, tip),
+                new Taper(shape.FlangeWidth, shape.WebThickness, -tip, -root),
+            ];
+        return new(
+        [
+            new Strip(shape.FlangeWidth, tip, edge),
+            new Strip(shape.FlangeWidth, -edge, -tip),
+            new Strip(shape.WebThickness, -root, root),
+            .. tapers,
+        ]);
+    }
 
     /// <summary>On its side, heights from the back of the web.</summary>
-    internal static PlaneArea Flat(SectionShape.Channel shape) => new(
-        new Strip(shape.Depth, 0, shape.WebThickness),
-        new Strip(2 * shape.FlangeThickness, shape.WebThickness, shape.FlangeWidth));
+    internal static PlaneArea Flat(SectionShape.Channel shape) => shape.FlangeWidth == shape.WebThickness
+        ? new(new Strip(shape.Depth, 0, shape.WebThickness))
+        : new(
+            new Strip(shape.Depth, 0, shape.WebThickness),
+            new Taper(2 * RootThickness(shape), 2 * TipThickness(shape), shape.WebThickness, shape.FlangeWidth));
+
+    /// <summary>Thickness of a channel's flange at its edge.</summary>
+    internal static double TipThickness(SectionShape.Channel shape) => shape.FlangeThickness - Change(shape);
+
+    /// <summary>Thickness of a channel's flange at its web.</summary>
+    internal static double RootThickness(SectionShape.Channel shape) => shape.FlangeThickness + Change(shape);
+
+    private static double Change(SectionShape.Channel shape) =>
+        shape.FlangeSlope * (shape.FlangeWidth - shape.WebThickness) / 2;
 
     internal static PlaneArea Tube(double breadth, double height, SectionShape.RectangularTube shape)
     {

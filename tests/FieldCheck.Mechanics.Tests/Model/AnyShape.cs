@@ -40,8 +40,12 @@ internal static class AnyShape
         });
 
     internal static readonly Gen<SectionShape> Channel = Gen.Select(
-        Size, Size, Share, Share, (width, depth, flange, web) =>
-            (SectionShape)new SectionShape.Channel(width, depth / 2 * flange, width * web, depth));
+        Size, Size, Share, Share, ShareOrNone, (width, depth, flange, web, slope) =>
+        {
+            double tf = depth / 2 * flange;
+            double most = Math.Min(tf, depth / 2 - tf) * 2 / (width * (1 - web));
+            return (SectionShape)new SectionShape.Channel(width, tf, width * web, depth) { FlangeSlope = most * slope };
+        });
 
     /// <summary>I sections with fillets in proportions like those that are rolled, and somewhat beyond.</summary>
     internal static readonly Gen<SectionShape> RolledI = Gen.Select(
@@ -69,7 +73,10 @@ internal static class AnyShape
         SectionShape.I s => new SectionShape.I(
             k * s.FlangeWidth, k * s.FlangeThickness, k * s.WebThickness, k * s.Depth, k * s.RootRadius),
         SectionShape.Channel s => new SectionShape.Channel(
-            k * s.FlangeWidth, k * s.FlangeThickness, k * s.WebThickness, k * s.Depth),
+            k * s.FlangeWidth, k * s.FlangeThickness, k * s.WebThickness, k * s.Depth)
+        {
+            FlangeSlope = s.FlangeSlope,
+        },
         _ => throw new ArgumentException("Unknown shape.", nameof(shape)),
     };
 }

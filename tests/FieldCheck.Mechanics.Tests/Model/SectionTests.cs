@@ -71,6 +71,23 @@ public sealed class SectionTests
         Assert.Equal(6, section.Depth);
     }
 
+    // AISC Shapes Database v15.0, inches: d, bf, tw, mean tf, A, Ix, Iy; flanges of American Standard channels slope 1 in 6.
+    // Fillets are left out and the corners of the edges are rounded: hence 1.5 %, and 4 % for the weak axis.
+    [Theory]
+    [InlineData(3, 1.41, 0.17, 0.273, 1.2, 1.65, 0.191)]
+    [InlineData(8, 2.26, 0.22, 0.39, 3.37, 32.5, 1.31)]
+    [InlineData(12, 2.94, 0.282, 0.501, 6.08, 129, 3.86)]
+    [InlineData(15, 3.4, 0.4, 0.65, 10, 315, 8.07)]
+    public void ChannelWithSlopingFlanges_HasTheTableFigures(
+        double d, double bf, double tw, double tf, double area, double strong, double weak)
+    {
+        Section section = Section.Of(new SectionShape.Channel(bf, tf, tw, d) { FlangeSlope = 1 / 6.0 });
+
+        Assert.InRange(section.Area!.Value / area, 0.985, 1.015);
+        Assert.InRange(section.Inertia!.Value / strong, 0.985, 1.015);
+        Assert.InRange(section.LateralInertia!.Value / weak, 0.96, 1.04);
+    }
+
     // By hand: the webs over the whole depth, or upright flanges as two rectangles.
     [Theory]
     [InlineData(false, 2 * 0.1 * 3, 0.5 * 10)]
@@ -113,7 +130,10 @@ public sealed class SectionTests
         new SectionShape.I(6, 1, 0.5, 10, 2.8),
         new SectionShape.I(20, 1, 0.5, 10, 4.1),
         new SectionShape.Channel(6, 1, 6.1, 10),
-        new SectionShape.Channel(6, 1, 0.5, 2));
+        new SectionShape.Channel(6, 1, 0.5, 2),
+        new SectionShape.Channel(6, 1, 1, 10) { FlangeSlope = 0.4 },
+        new SectionShape.Channel(6, 1, 1, 3.5) { FlangeSlope = 0.3 },
+        new SectionShape.Channel(6, 1, 1, 10) { FlangeSlope = -0.1 });
 
     [Theory]
     [MemberData(nameof(ImpossibleShapes))]

@@ -87,8 +87,8 @@ internal sealed class StripSection
         SectionShape.I s when flat => FlatI(s),
         SectionShape.I s => UprightI(s.FlangeWidth, s.FlangeThickness, s.WebThickness, s.Depth, s.RootRadius),
         SectionShape.Channel s when flat => new(
-            [0, s.WebThickness, s.FlangeWidth], y => y < s.WebThickness ? s.Depth : 2 * s.FlangeThickness),
-        SectionShape.Channel s => UprightI(s.FlangeWidth, s.FlangeThickness, s.WebThickness, s.Depth, 0),
+            [0, s.WebThickness, s.FlangeWidth], y => y < s.WebThickness ? s.Depth : 2 * FlangeOf(s, y)),
+        SectionShape.Channel s => UprightChannel(s),
         _ => throw new ArgumentException("Unknown shape.", nameof(shape)),
     };
 
@@ -101,6 +101,22 @@ internal sealed class StripSection
         return new(
             [-d / 2, -clear, r - clear, 0, clear - r, clear, d / 2],
             y => Math.Abs(y) > clear ? b : tw + 2 * Fillet(r, clear - Math.Abs(y)));
+    }
+
+    /// <summary>Thickness of a flange at a distance from the back of the web.</summary>
+    private static double FlangeOf(SectionShape.Channel s, double distance) =>
+        s.FlangeThickness + s.FlangeSlope * ((s.WebThickness + s.FlangeWidth) / 2 - distance);
+
+    private static StripSection UprightChannel(SectionShape.Channel s)
+    {
+        double edge = s.Depth / 2;
+        double tip = edge - FlangeOf(s, s.FlangeWidth);
+        double root = edge - FlangeOf(s, s.WebThickness);
+        return new(
+            [-edge, -tip, -root, root, tip, edge],
+            y => Math.Abs(y) >= tip ? s.FlangeWidth
+                : Math.Abs(y) <= root ? s.WebThickness
+                : s.WebThickness + (s.FlangeWidth - s.WebThickness) * (Math.Abs(y) - root) / (tip - root));
     }
 
     private static StripSection FlatI(SectionShape.I s)
