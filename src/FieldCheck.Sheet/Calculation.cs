@@ -60,6 +60,9 @@ public sealed record Calculation
     /// <summary>What the sections, seats and deflections are held against.</summary>
     public BeamChecks Checks { get; init; } = BeamChecks.None;
 
+    /// <summary>Questions about a beam that differs from this one; null where no check of this one is asked for.</summary>
+    public WhatIf? WhatIf => WhatIfToAsk?.Value;
+
     /// <summary>What must be said beside the figures: notes, cautions and faults.</summary>
     public required ImmutableArray<Message> Messages { get; init; }
 
@@ -70,6 +73,8 @@ public sealed record Calculation
         BeamOutcome.CanMove or BeamOutcome.Tips => CheckStatus.CanMove,
         _ => Messages.Select(message => MessageCodes.StatusOf(message.Code)).DefaultIfEmpty(CheckStatus.Holds).Max(),
     };
+
+    private Lazy<WhatIf>? WhatIfToAsk { get; init; }
 
     private Lazy<ToleranceBands?>? BandsToFind { get; init; }
 
@@ -120,6 +125,7 @@ public sealed record Calculation
             BandsToFind = bands,
             EnvelopesToFind = envelopes,
             Checks = checks,
+            WhatIfToAsk = checks.All.IsEmpty ? null : new(() => new WhatIf(document, catalogue, beam, checks)),
             Messages =
             [
                 .. outcome is BeamOutcome.Stands stands

@@ -1,0 +1,54 @@
+using System.Globalization;
+using FieldCheck.Mechanics.Envelopes;
+using FieldCheck.Mechanics.Model;
+using FieldCheck.Mechanics.Solving;
+using FieldCheck.Mechanics.Strength;
+using FieldCheck.Sheet.Building;
+using FieldCheck.Sheet.Catalogue;
+using FieldCheck.Sheet.Document;
+using FieldCheck.Sheet.Editing;
+
+namespace FieldCheck.Sheet.Strength;
+
+/// <summary>Finds how long the first bay may become, by typing other lengths of its span as a person would.</summary>
+internal static class FirstBay
+{
+    /// <summary>No length below this share of the one typed is tried [–].</summary>
+    private const double Shortest = 0.02;
+
+    internal static BayHeadroom Find(BeamDocument document, SectionCatalogue catalogue, BuiltBeam beam)
+    {
+        BeamModel model = beam.Model;
+        if (Bays.Of(model).Between is not [Bay first, ..])
+        {
+            return new BayHeadroom(null, "no bay stands between two supports");
+        }
+
+        int span = model.JointPositions.IndexOf(first.From);
+        if (span < 0 || model.JointPositions[span + 1] != first.To)
+        {
+            return new BayHeadroom(null, "the first bay is not one span of the form");
+        }
+
+        double typed = model.Spans[span].Length;
+        BeamSolver solver = new();
+        return new BayHeadroom(
+            HeadroomSearch.Of(
+                length => Judge(length == typed ? document : Typed(document, span, length), catalogue, solver),
+                typed,
+                typed * Shortest),
+            null);
+    }
+
+    private static BeamDocument Typed(BeamDocument document, int span, double length) => Editor.Apply(
+        new FormSheet(document),
+        new Edit.TypeCell(
+            new FormPlace(FormBlock.Spans, span, FormColumn.Length),
+            length.ToString("R", CultureInfo.InvariantCulture) + " m")).Document;
+
+    /// <summary>A length that loads or supports no longer stand on counts as one that does not hold.</summary>
+    private static Judgement Judge(BeamDocument document, SectionCatalogue catalogue, BeamSolver solver) =>
+        ModelBuilder.Build(document, catalogue) is BuildOutcome.Built built
+            ? Judgement.Of(StrengthRows.Of(built.Beam, document), solver)
+            : new Judgement(double.PositiveInfinity, null);
+}

@@ -1,0 +1,79 @@
+using System.Collections.Immutable;
+using FieldCheck.Mechanics.Envelopes;
+using FieldCheck.Mechanics.Solving;
+using FieldCheck.Mechanics.Strength;
+using FieldCheck.Sheet.Building;
+using FieldCheck.Sheet.Catalogue;
+using FieldCheck.Sheet.Document;
+
+namespace FieldCheck.Sheet.Strength;
+
+/// <summary>Tries the catalogue in the place of a section, its weight and stiffness counted anew.</summary>
+internal static class SectionSearch
+{
+    private const string Nameless = "beam";
+
+    internal static WouldDo Find(
+        BeamDocument document, SectionCatalogue catalogue, BuiltBeam beam, ImmutableArray<string> families)
+    {
+        string replaced = Replaced(beam);
+        ImmutableArray<CatalogueShape> shapes =
+        [
+            .. catalogue.Search("")
+                .Where(one => families.IsEmpty || families.Contains(one.Family))
+                .Select(one => catalogue.Shape(one.Name)!),
+        ];
+        BeamSolver solver = new();
+        return new WouldDo(
+            replaced,
+            [.. shapes.Select(shape => shape.Family).Distinct()],
+            shapes.Length,
+            [
+                .. shapes
+                    .Select(shape => Try(With(document, replaced, shape), replaced, shape, catalogue, solver))
+                    .OfType<Candidate>()
+                    .OrderBy(candidate => candidate.WeightPerLength ?? double.PositiveInfinity)
+                    .ThenBy(candidate => candidate.Governing?.Utilisation),
+            ]);
+    }
+
+    /// <summary>The sheet with a shape of the catalogue in the place of one section, upright or flat as that was.</summary>
+    internal static BeamDocument With(BeamDocument document, string replaced, CatalogueShape shape)
+    {
+        SectionEntry? old = document.Sections.FirstOrDefault(entry => entry.Name == replaced);
+        SectionEntry put = new() { Name = replaced, Shape = shape.Name, Flat = old?.Flat };
+        return document with
+        {
+            Sections = [.. document.Sections.Where(entry => entry != old), put],
+        };
+    }
+
+    /// <summary>The section of the longest stretch of the beam.</summary>
+    private static string Replaced(BuiltBeam beam) => beam.Sticks
+        .Select((stick, span) => (Name: stick.SectionName ?? Nameless, beam.Model.Spans[span].Length))
+        .GroupBy(one => one.Name, one => one.Length)
+        .MaxBy(lengths => lengths.Sum())!
+        .Key;
+
+    private static Candidate? Try(
+        BeamDocument document, string replaced, CatalogueShape shape, SectionCatalogue catalogue, BeamSolver solver)
+    {
+        if (ModelBuilder.Build(document, catalogue) is not BuildOutcome.Built { Beam: BuiltBeam beam })
+        {
+            return null;
+        }
+
+        ImmutableArray<Envelope> envelopes = EnvelopeSearch.Find(beam.Situations, solver);
+        ImmutableArray<SectionCheck> checks =
+            SectionChecks.Find(StrengthRows.Of(beam, document), envelopes, solver);
+        SectionCheck? governing = checks.Where(check => check.Reason is null).MaxBy(check => check.Utilisation);
+        bool stands = !envelopes.IsEmpty && envelopes.All(envelope => envelope.WithoutAnswer.IsEmpty);
+        return stands && governing is { Verdict: CheckVerdict.Ok }
+            ? new Candidate(
+                shape,
+                beam.Sticks.First(stick => (stick.SectionName ?? replaced) == replaced).WeightPerLength,
+                governing,
+                checks.Count(check => check.Verdict == CheckVerdict.NotJudged))
+            : null;
+    }
+}

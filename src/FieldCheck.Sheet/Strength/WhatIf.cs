@@ -1,0 +1,75 @@
+using System.Collections.Immutable;
+using FieldCheck.Mechanics.Model;
+using FieldCheck.Mechanics.Solving;
+using FieldCheck.Mechanics.Strength;
+using FieldCheck.Sheet.Building;
+using FieldCheck.Sheet.Catalogue;
+using FieldCheck.Sheet.Document;
+
+namespace FieldCheck.Sheet.Strength;
+
+/// <summary>Questions about a beam that differs from the one typed; each is answered when it is asked.</summary>
+/// <remarks>Every answer judges the beam anew, some ten to some hundred times.</remarks>
+public sealed class WhatIf
+{
+    private readonly BeamDocument _document;
+    private readonly SectionCatalogue _catalogue;
+    private readonly BuiltBeam _beam;
+    private readonly Lazy<Headroom> _live;
+    private readonly Lazy<BayHeadroom> _firstBay;
+
+    internal WhatIf(
+        BeamDocument document, SectionCatalogue catalogue, BuiltBeam beam, BeamChecks checks)
+    {
+        _document = document;
+        _catalogue = catalogue;
+        _beam = beam;
+        Problem = StrengthRows.Of(beam, document);
+        Needed = NeededFigures.Of(Problem, [.. checks.All.Select(check => check.Figures)]);
+        Grows = LiveCases.Of(document, beam.Model);
+        _live = new(() => HeadroomSearch.OfCases(Problem, Grows, new BeamSolver()));
+        _firstBay = new(() => FirstBay.Find(document, catalogue, beam));
+    }
+
+    /// <summary>The beam with all that it is held against.</summary>
+    public StrengthProblem Problem { get; }
+
+    /// <summary>What modulus and inertia would be enough.</summary>
+    public NeededFigures Needed { get; }
+
+    /// <summary>For each case of the model whether it counts as live: all but dead and that of the own weight.</summary>
+    public ImmutableArray<bool> Grows { get; }
+
+    /// <summary>By what factor all live loads may grow together; null: no live load stands or rolls.</summary>
+    public Headroom? Live => HasLive ? _live.Value : null;
+
+    /// <summary>How long the first bay may become under these loads, all that hangs on its span moving along.</summary>
+    public BayHeadroom LongestFirstBay => _firstBay.Value;
+
+    private bool HasLive => Enumerable.Range(0, Grows.Length).Any(index => Grows[index]
+        && (!_beam.Model.Cases[index].Loads.IsEmpty || _beam.Rolling.Any(rolling => rolling.Case == index)));
+
+    /// <summary>How heavy one more point load may be, as a load of the case that a load without case belongs to.</summary>
+    /// <param name="place">Its place [m from the left end]; on the beam.</param>
+    /// <returns>Null where no combination counts that case: any load would do.</returns>
+    public PointHeadroom? HeaviestAt(double place)
+    {
+        BeamModel model = LiveCases.WithDefault(_document, _beam.Model, out int index);
+        return model.Combinations.Any(combination => combination.Factors[index] != 0)
+            ? new PointHeadroom(
+                HeadroomSearch.OfPointLoad(
+                    Problem with { Beam = _beam.Situations with { Model = model } }, place, index, new BeamSolver()),
+                model.Cases[index].Name)
+            : null;
+    }
+
+    /// <summary>Where one more support that only pushes would make every judged check hold.</summary>
+    /// <param name="stiffness">How stiff it stands [N/m]; null: rigid.</param>
+    public ImmutableArray<PropStretch> Props(double? stiffness) =>
+        PropSearch.Find(Problem, stiffness, new BeamSolver());
+
+    /// <summary>Which sections of the catalogue would do in the place of one that stands.</summary>
+    /// <param name="families">The families to look in; empty: all.</param>
+    public WouldDo SectionsThatDo(ImmutableArray<string> families) =>
+        SectionSearch.Find(_document, _catalogue, _beam, families);
+}

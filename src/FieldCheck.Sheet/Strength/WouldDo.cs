@@ -1,0 +1,11 @@
+using System.Collections.Immutable;
+
+namespace FieldCheck.Sheet.Strength;
+
+/// <summary>Which sections of the catalogue would do in the place of one that stands.</summary>
+/// <param name="Replaced">Name of the section on the sheet that they were tried in the place of.</param>
+/// <param name="Families">The families that were tried.</param>
+/// <param name="Tried">How many sections were tried.</param>
+/// <param name="Passing">Those with which every judged check holds, lightest first.</param>
+public sealed record WouldDo(
+    string Replaced, ImmutableArray<string> Families, int Tried, ImmutableArray<Candidate> Passing);

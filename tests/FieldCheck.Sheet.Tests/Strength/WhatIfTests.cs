@@ -1,0 +1,233 @@
+using System.Globalization;
+using FieldCheck.Mechanics.Solving;
+using FieldCheck.Mechanics.Strength;
+using FieldCheck.Sheet.Catalogue;
+using FieldCheck.Sheet.Document;
+using FieldCheck.Sheet.Strength;
+
+namespace FieldCheck.Sheet.Tests.Strength;
+
+/// <summary>
+/// A simple span under a spread load, judged by one stress, against M = w L²/8 and M = P L/4 (statics; the formulas stand
+/// in every handbook), and the laws that every answer obeys: put in, it is used up just so.
+/// </summary>
+public sealed class WhatIfTests
+{
+    private const double Length = 4;
+
+    private const double Dead = 1000;
+
+    private const double Live = 1000;
+
+    /// <summary>80 × 200 mm on edge at 10 N/mm²: 5.333 kN·m.</summary>
+    private const double Moment = 10e6 * 0.08 * 0.2 * 0.2 / 6;
+
+    private static readonly BeamDocument Joist = new()
+    {
+        Spans = [new() { Length = "4 m" }],
+        Supports = [new() { Kind = "pin", Joint = "0" }, new() { Kind = "roller", Joint = "1" }],
+        Loads =
+        [
+            new() { Kind = "distributed", Intensity = "1 kN/m", Case = "dead" },
+            new() { Kind = "distributed", Intensity = "1 kN/m" },
+        ],
+        Sections = [new() { Name = "joist", Width = "80 mm", Depth = "200 mm" }],
+        Materials = [new() { Name = "pine", Modulus = "11 GPa", AllowableBending = "10 MPa" }],
+    };
+
+    [Fact]
+    public void LiveLoads_GrowUntilBendingIsUsedUp()
+    {
+        Headroom live = Ask(Joist).Live!;
+
+        Assert.Equal((Moment * 8 / (Length * Length) - Dead) / Live, live.Most!.Value, 1e-9);
+        Assert.Equal(CheckKind.Bending, live.First!.Kind);
+    }
+
+    [Fact]
+    public void DeadAndOwnWeight_DoNotGrow()
+    {
+        BeamDocument heavy = Joist with
+        {
+            Materials = [Joist.Materials[0] with { Density = "5 kN/m3" }],
+            SelfWeight = new() { Case = "own" },
+        };
+
+        Assert.Equal(
+            (Moment * 8 / (Length * Length) - Dead - 5000 * 0.08 * 0.2) / Live, Ask(heavy).Live!.Most!.Value, 1e-9);
+    }
+
+    [Fact]
+    public void NoLiveLoad_HasNoHeadroom() =>
+        Assert.Null(Ask(Joist with { Loads = [Joist.Loads[0]] }).Live);
+
+    [Fact]
+    public void HeaviestPointLoad_AddsItsMomentAtMidspan()
+    {
+        PointHeadroom found = Ask(Joist).HeaviestAt(Length / 2)!;
+
+        Assert.Equal((Moment - (Dead + Live) * Length * Length / 8) * 4 / Length, found.Force.Most!.Value, 1e-6);
+        Assert.Equal("live", found.Case);
+    }
+
+    [Fact]
+    public void HeaviestPointLoad_CountsTheFactorOfItsCase()
+    {
+        BeamDocument doubled = Joist with
+        {
+            Loads = [Joist.Loads[0]],
+            Combinations = [new() { Name = "twice", Factors = [new("dead", "1"), new("live", "2")] }],
+        };
+
+        PointHeadroom found = Ask(doubled).HeaviestAt(Length / 2)!;
+
+        Assert.Equal((Moment - Dead * Length * Length / 8) * 4 / Length / 2, found.Force.Most!.Value, 1e-6);
+    }
+
+    [Fact]
+    public void CaseThatNoCombinationCounts_HasNoHeaviestLoad()
+    {
+        BeamDocument deadOnly = Joist with
+        {
+            Loads = [Joist.Loads[0]],
+            Combinations = [new() { Name = "dead", Factors = [new("dead", "1")] }],
+        };
+
+        Assert.Null(Ask(deadOnly).HeaviestAt(1));
+    }
+
+    [Fact]
+    public void FirstBay_GrowsByTheRootOfItsMoment()
+    {
+        BayHeadroom found = Ask(Joist).LongestFirstBay;
+
+        Assert.Equal(Math.Sqrt(8 * Moment / (Dead + Live)), found.Length!.Most!.Value, 1e-8);
+    }
+
+    [Fact]
+    public void FirstBayThatIsOver_Shrinks()
+    {
+        BeamDocument wide = Joist with { Spans = [new() { Length = "6 m" }] };
+
+        Assert.Equal(
+            Math.Sqrt(8 * Moment / (Dead + Live)), Ask(wide).LongestFirstBay.Length!.Most!.Value, 1e-8);
+    }
+
+    [Fact]
+    public void FirstBayOfTwoSpans_SaysWhyItIsNotOne()
+    {
+        BeamDocument joined = Joist with
+        {
+            Spans = [new() { Length = "1 m" }, new() { Length = "3 m" }],
+            Supports = [Joist.Supports[0], Joist.Supports[1] with { Joint = "2" }],
+        };
+
+        Assert.Equal(
+            new BayHeadroom(null, "the first bay is not one span of the form"), Ask(joined).LongestFirstBay);
+    }
+
+    [Fact]
+    public void NeededModulus_IsTheMomentOverTheStress() => Assert.Equal(
+        (Dead + Live) * Length * Length / 8 / 10e6, Ask(Joist).Needed.SectionModulus!.Value, 1e-12);
+
+    [Fact]
+    public void NeededInertia_IsThatOfTheSagThatIsAllowed()
+    {
+        BeamDocument limited = Joist with { Limits = new() { Deflection = "L/360" } };
+
+        NeededFigures needed = Ask(limited).Needed;
+
+        // I = 5 w L³ · 360 / (384 E), from 5 w L⁴ / (384 E I) = L / 360.
+        Assert.Equal(
+            5 * (Dead + Live) * Math.Pow(Length, 3) * 360 / (384 * 11e9), needed.Inertia!.Value, 1e-12);
+        Assert.True(needed.IsInertiaExact);
+    }
+
+    [Fact]
+    public void Prop_MayStandWhereTheLongerPartStillCarriesItself()
+    {
+        BeamDocument over = Joist with { Spans = [new() { Length = "6 m" }] };
+
+        PropStretch found = Assert.Single(Ask(over).Props(null));
+
+        Assert.Equal(6, found.From + found.To, 1e-3);
+        foreach ((double place, bool holds) in new[] { (found.From + 0.001, true), (found.From - 0.02, false) })
+        {
+            Assert.Equal(holds, UsedWithProp(over, place) <= 1);
+        }
+
+        // At midspan: 5/4 w L/2 on the prop, two spans of 3 m.
+        Assert.Equal(3, found.Best, 1e-9);
+        Assert.Equal(1.25 * (Dead + Live) * 3, found.Push, 1e-6);
+    }
+
+    [Fact]
+    public void SectionsThatDo_PassWhenTheyArePutIn_LightestFirst()
+    {
+        BeamDocument steel = Joist with
+        {
+            Sections = [new() { Name = "joist", Shape = "IPE 100" }],
+            Materials = [new() { Name = "steel", Grade = "S235", AllowableBending = "100 MPa" }],
+            Limits = new() { Deflection = "L/360" },
+            SelfWeight = new() { Case = "dead" },
+        };
+
+        WouldDo found = Ask(steel).SectionsThatDo(["IPE"]);
+
+        Assert.Equal("joist", found.Replaced);
+        Assert.NotEmpty(found.Passing);
+        Assert.Equal(found.Passing.OrderBy(one => one.WeightPerLength), found.Passing);
+        string[] passing = [.. found.Passing.Select(one => one.Shape.Name)];
+        SectionCatalogue catalogue = SectionCatalogue.BuiltIn();
+        string[] holding =
+        [
+            .. catalogue.Names.Where(name => name.StartsWith("IPE", StringComparison.Ordinal)).Where(name => Run(
+                steel with { Sections = [new() { Name = "joist", Shape = name }] }).Checks.Verdict == CheckVerdict.Ok),
+        ];
+        Assert.Equal(holding.Order(StringComparer.Ordinal), passing.Order(StringComparer.Ordinal));
+        Assert.True(found.Tried > passing.Length, "Some must be too small.");
+    }
+
+    [Theory]
+    [InlineData(0.25)]
+    [InlineData(1.9)]
+    [InlineData(3.3)]
+    public void HeaviestLoadPutIn_IsUsedUpJustSo(double place)
+    {
+        BeamDocument canopy = Joist with
+        {
+            Spans = [new() { Length = "3 m" }, new() { Length = "1.2 m" }],
+            Limits = new() { Deflection = "L/300", DeflectionOverhang = "L/150" },
+        };
+        double force = Ask(canopy).HeaviestAt(place)!.Force.Most!.Value;
+        LoadEntry load = new()
+        {
+            Kind = "point",
+            At = place.ToString("R", CultureInfo.InvariantCulture) + " m",
+            Force = force.ToString("R", CultureInfo.InvariantCulture) + " N",
+        };
+
+        Calculation with = Run(canopy with { Loads = [.. canopy.Loads, load] });
+
+        Assert.Equal(1, with.Checks.Governing!.Figures.Utilisation!.Value, 1e-8);
+    }
+
+    private static double UsedWithProp(BeamDocument document, double place) => Run(document with
+    {
+        Supports =
+        [
+            .. document.Supports,
+            new()
+            {
+                Kind = "roller",
+                At = place.ToString("R", CultureInfo.InvariantCulture) + " m",
+                Acts = "up",
+            },
+        ],
+    }).Checks.Governing!.Figures.Utilisation!.Value;
+
+    private static WhatIf Ask(BeamDocument document) => Run(document).WhatIf!;
+
+    private static Calculation Run(BeamDocument document) =>
+        Calculation.Run(document, SectionCatalogue.BuiltIn(), new BeamSolver());
+}
