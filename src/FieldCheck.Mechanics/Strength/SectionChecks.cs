@@ -6,7 +6,7 @@ using FieldCheck.Mechanics.Solving;
 namespace FieldCheck.Mechanics.Strength;
 
 /// <summary>Holds a beam against its strengths, its seats and its limits of deflection.</summary>
-/// <remarks>The rules are told in docs/methods.md, "Checks".</remarks>
+/// <remarks>How demands are found is told in docs/methods.md, "Checks: demands".</remarks>
 public static class SectionChecks
 {
     /// <summary>Every check that the beam asks for, in the order of kind, support, bay and span.</summary>
