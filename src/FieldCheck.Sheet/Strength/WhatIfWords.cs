@@ -1,0 +1,107 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using FieldCheck.Mechanics.Strength;
+using FieldCheck.Sheet.Building;
+using FieldCheck.Sheet.Document;
+using FieldCheck.Sheet.Reading;
+using FieldCheck.Sheet.Units;
+
+namespace FieldCheck.Sheet.Strength;
+
+/// <summary>Answers about a beam that differs from the one typed, in sentences in the units shown.</summary>
+/// <param name="beam">The beam as typed.</param>
+/// <param name="document">Its sheet.</param>
+public sealed class WhatIfWords(BuiltBeam beam, BeamDocument document)
+{
+    /// <summary>How far the live loads may grow.</summary>
+    /// <param name="live">The answer; null: there are none.</param>
+    public string Live(Headroom? live) => live switch
+    {
+        null => "No live load stands or rolls on the beam.",
+        { End: HeadroomEnd.OverWithout } => $"Even without live loads {First(live)} is over.",
+        { End: HeadroomEnd.None } => "No live load, however great, makes a judged check fail.",
+        { End: HeadroomEnd.Tips, Most: null } => "Even without live loads the beam tips.",
+        { Most: double most } => (most >= 1 ? "Live loads may grow to " : "Live loads must shrink to ")
+            + $"{Times(most)} what they are; then {Ends(live)}.",
+        _ => "",
+    };
+
+    /// <summary>How heavy one more point load may be.</summary>
+    /// <param name="place">Its place [m from the left end].</param>
+    /// <param name="heaviest">The answer; null: no combination counts its case.</param>
+    public string Heaviest(double place, PointHeadroom? heaviest)
+    {
+        string at = $"at {beam.Display.Say(place, QuantityKind.Length)}";
+        return heaviest?.Force switch
+        {
+            null => "No combination counts the case live: a load of it would change nothing.",
+            { End: HeadroomEnd.OverWithout } over => $"No more load {at}: {First(over)} is over as it is.",
+            { End: HeadroomEnd.None } => $"Any load may stand {at}: no judged check feels it.",
+            { Most: null } => $"No more load {at}: the beam tips as it is.",
+            { Most: double most } force =>
+                $"A load of {beam.Display.Say(most, QuantityKind.Force)} ({TextSafety.ForTerminal(heaviest!.Case)}) may "
+                + $"stand {at}; then {Ends(force)}.",
+        };
+    }
+
+    /// <summary>How long the first bay may become.</summary>
+    /// <param name="bay">The answer.</param>
+    public string FirstBay(BayHeadroom bay)
+    {
+        ArgumentNullException.ThrowIfNull(bay);
+        return bay.Length switch
+        {
+            null => $"No longest first bay: {bay.Why}.",
+            { End: HeadroomEnd.None } => "No length of the first bay makes a judged check fail.",
+            { Most: null } length => $"No length of the first bay does: {First(length)} stays over.",
+            { Most: double most } length =>
+                $"The first bay may be {beam.Display.Say(most, QuantityKind.Length)} under these loads; then {Ends(length)}.",
+        };
+    }
+
+    /// <summary>Where a prop would make every judged check hold.</summary>
+    /// <param name="props">The stretches; may be empty.</param>
+    public ImmutableArray<string> Props(ImmutableArray<PropStretch> props) => props.IsEmpty
+        ? ["No place was found where one prop makes every judged check hold."]
+        : [.. props.Select(Prop)];
+
+    /// <summary>What modulus and inertia would be enough.</summary>
+    /// <param name="needed">The answer.</param>
+    public string Needed(NeededFigures needed)
+    {
+        ArgumentNullException.ThrowIfNull(needed);
+        List<string> parts = [];
+        if (needed.SectionModulus is double modulus)
+        {
+            string kind = needed.IsPlastic ? "plastic section modulus" : "section modulus";
+            parts.Add($"{kind} {beam.Display.Say(modulus, QuantityKind.SectionModulus)}");
+        }
+
+        if (needed.Inertia is double inertia)
+        {
+            string about = needed.IsInertiaExact ? "" : "about ";
+            parts.Add($"inertia {about}{beam.Display.Say(inertia, QuantityKind.Inertia)}");
+        }
+
+        return parts.Count == 0 ? "" : $"Needed: {string.Join(", ", parts)}.";
+    }
+
+    private string Prop(PropStretch prop)
+    {
+        string Say(double place) => beam.Display.Say(place, QuantityKind.Length);
+        return $"A prop between {Say(prop.From)} and {Say(prop.To)} makes every judged check hold; at {Say(prop.Best)} it "
+            + $"carries {beam.Display.Say(prop.Push, QuantityKind.Force)} and the beam is used to {Share(prop.Utilisation)}.";
+    }
+
+    private string Ends(Headroom headroom) =>
+        headroom.End == HeadroomEnd.Tips ? "the beam tips" : $"{First(headroom)} is used up";
+
+    private string First(Headroom headroom) =>
+        headroom.First is SectionCheck check ? new CheckWords(beam, document).Of(check).What : "a check";
+
+    private static string Share(double ratio) => ratio.ToString("0.00", CultureInfo.InvariantCulture);
+
+    /// <summary>Rounded down, so that what is told never is more than what holds.</summary>
+    private static string Times(double factor) =>
+        (Math.Floor(factor * 100) / 100).ToString("0.00", CultureInfo.InvariantCulture) + " times";
+}

@@ -1,0 +1,67 @@
+using FieldCheck.Mechanics.Solving;
+using FieldCheck.Mechanics.Strength;
+using FieldCheck.Sheet.Catalogue;
+using FieldCheck.Sheet.Document;
+using FieldCheck.Sheet.Strength;
+
+namespace FieldCheck.Sheet.Tests.Strength;
+
+/// <summary>Answers to what-if questions as they are read out.</summary>
+public sealed class WhatIfWordsTests
+{
+    private static readonly BeamDocument Joist = new()
+    {
+        Spans = [new() { Length = "4 m" }],
+        Supports = [new() { Kind = "pin", Joint = "0" }, new() { Kind = "roller", Joint = "1" }],
+        Loads =
+        [
+            new() { Kind = "distributed", Intensity = "1 kN/m", Case = "dead" },
+            new() { Kind = "distributed", Intensity = "1 kN/m" },
+        ],
+        Sections = [new() { Name = "joist", Width = "80 mm", Depth = "200 mm" }],
+        Materials = [new() { Name = "pine", Modulus = "11 GPa", AllowableBending = "10 MPa" }],
+    };
+
+    private static readonly Calculation Calculation =
+        Calculation.Run(Joist, SectionCatalogue.BuiltIn(), new BeamSolver());
+
+    private static readonly WhatIfWords Words = new(Calculation.Beam!, Joist);
+
+    [Fact]
+    public void Live_IsRoundedDown() => Assert.Equal(
+        "Live loads may grow to 1.66 times what they are; then bending is used up.", Words.Live(Calculation.WhatIf!.Live));
+
+    [Fact]
+    public void Heaviest_NamesPlaceCaseAndWhatEndsIt() => Assert.Equal(
+        "A load of 1.33 kN (live) may stand at 2.00 m; then bending is used up.",
+        Words.Heaviest(2, Calculation.WhatIf!.HeaviestAt(2)));
+
+    [Fact]
+    public void FirstBay_IsALength() => Assert.Equal(
+        "The first bay may be 4.619 m under these loads; then bending is used up.",
+        Words.FirstBay(Calculation.WhatIf!.LongestFirstBay));
+
+    [Fact]
+    public void Needed_IsAModulus() =>
+        Assert.Equal("Needed: section modulus 400.0 cm3.", Words.Needed(Calculation.WhatIf!.Needed));
+
+    [Fact]
+    public void NothingFound_IsSaidOfProps() => Assert.Equal(
+        "No place was found where one prop makes every judged check hold.", Assert.Single(Words.Props([])));
+
+    [Fact]
+    public void OtherEnds_AreSaid()
+    {
+        Assert.Equal("No live load stands or rolls on the beam.", Words.Live(null));
+        Assert.Equal("Even without live loads the beam tips.", Words.Live(new(null, HeadroomEnd.Tips, null)));
+        Assert.Equal(
+            "No live load, however great, makes a judged check fail.", Words.Live(new(null, HeadroomEnd.None, null)));
+        Assert.Equal(
+            "Live loads must shrink to 0.49 times what they are; then the beam tips.",
+            Words.Live(new(0.4999, HeadroomEnd.Tips, null)));
+        Assert.Equal(
+            "Even without live loads bending is over.",
+            Words.Live(new(null, HeadroomEnd.OverWithout, Calculation.Checks.Governing!.Figures)));
+        Assert.Equal("No longest first bay: so it is.", Words.FirstBay(new(null, "so it is")));
+    }
+}
