@@ -66,7 +66,6 @@ internal static class CaseEdits
 
     private static BeamDocument Renamed(BeamDocument document, string old, string name)
     {
-
         string? Named(string? other) => (other ?? LoadCases.Default) == old ? name : other;
         Rows<NamedFigure> Figures(Rows<NamedFigure> figures) =>
             [.. figures.Select(figure => figure.Name == old ? figure with { Name = name } : figure)];
