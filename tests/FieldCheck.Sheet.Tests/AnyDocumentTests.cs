@@ -3,6 +3,7 @@ using FieldCheck.Mechanics.Response;
 using FieldCheck.Mechanics.Solving;
 using FieldCheck.Sheet.Catalogue;
 using FieldCheck.Sheet.Document;
+using FieldCheck.Sheet.Strength;
 
 namespace FieldCheck.Sheet.Tests;
 
@@ -84,9 +85,15 @@ public sealed class AnyDocumentTests
     {
         null => calculation.Problems.All(problem => problem.Text.Length > 0 && problem.Key.Length > 0),
         BeamOutcome.Stands stands =>
-            calculation.Problems.IsEmpty && stands.Combinations.All(answer => IsFinite(answer.Response)),
+            calculation.Problems.IsEmpty && stands.Combinations.All(answer => IsFinite(answer.Response))
+                && calculation.Checks.All.All(IsJudgedOrTold),
         _ => calculation.Problems.IsEmpty,
     };
+
+    /// <summary>A check has its share, or says why not; none is neither.</summary>
+    private static bool IsJudgedOrTold(BeamCheck check) => check.What.Length > 0 && (check.Why is string why
+        ? why.Length > 0 && check.Verdict == "NOT JUDGED"
+        : double.IsFinite(check.Figures.Utilisation ?? double.NaN) && check.Figures is { Demand: >= 0, Limit: > 0 });
 
     private static bool IsFinite(BeamResponse response) => response.Reactions.All(reaction =>
         double.IsFinite(reaction.Vertical) && double.IsFinite(reaction.Horizontal) && double.IsFinite(reaction.Moment));

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using FieldCheck.Mechanics.Response;
 using FieldCheck.Mechanics.Solving;
+using FieldCheck.Mechanics.Strength;
 using FieldCheck.Sheet.Catalogue;
 using FieldCheck.Sheet.Document;
 using FieldCheck.Sheet.Tests.Building;
@@ -50,18 +51,53 @@ public sealed class CalculationTests
     }
 
     [Fact]
-    public void Example_SaysWhatIsAskedForAndNotJudged()
+    public void Example_HoldsButForABearingThatNobodyMeasured()
     {
         Calculation calculation = Run(Example);
 
         Assert.Equal(
-            [
-                "NOT JUDGED: deflection limit L/360 of each bay.",
-                "NOT JUDGED: deflection limit L/180 of each overhang.",
-                "NOT JUDGED: strength by AISC 360-16 ASD.",
-            ],
-            calculation.Messages.Select(message => message.Text));
+            "NOT JUDGED: web over A: its length is not given; it needs at least 0.810 in.",
+            calculation.Messages.Single(message => message.Severity > Severity.Note).Text);
         Assert.Equal(CheckStatus.DoesNotHold, calculation.Status);
+
+        // W10x30, Mp/1.67 = 50 ksi x 36.6 in3 / 1.67 = 1095.8 kip-in: of 1850 lbf at 4 of 14.5 ft and 90 plf over 17.5 ft
+        // the greatest moment is 1964.22 x 4 - 90 x 8 = 7136.9 lbf-ft, under the pallet.
+        SectionCheck bending = calculation.Checks.All[0].Figures;
+        Assert.Equal(CheckKind.Bending, bending.Kind);
+        Assert.Equal(7136.9e-3 * 12 / (50 * 36.6 / 1.67), bending.Utilisation!.Value, 1e-5);
+        Assert.Equal(4 * 0.3048, bending.Position!.Value, 1e-9);
+        Assert.Equal(CheckVerdict.NotJudged, calculation.Checks.Verdict);
+    }
+
+    [Fact]
+    public void ExampleWithThatBearing_Holds()
+    {
+        Calculation calculation = Run(Example with
+        {
+            Supports = [Example.Supports[0] with { Bearing = "3 1/2 in" }, Example.Supports[1]],
+        });
+
+        Assert.Equal(CheckVerdict.Ok, calculation.Checks.Verdict);
+        Assert.Equal("deflection of the overhang", calculation.Checks.Governing!.What);
+        Assert.Equal(CheckStatus.Holds, calculation.Status);
+    }
+
+    [Fact]
+    public void BeamThatAsksNothing_HasNoChecks()
+    {
+        Assert.Empty(Run(Beams.Simple).Checks.All);
+        Assert.Empty(Run(Beams.Simple).Checks.NotChecked);
+        Assert.Null(Run(Beams.Simple).Checks.Verdict);
+    }
+
+    [Fact]
+    public void BeamThatDoesNotStand_IsNotJudged()
+    {
+        Calculation calculation =
+            Run(Beams.Simple with { Supports = [Beams.Pin], Limits = new() { Deflection = "L/360" } });
+
+        Assert.Empty(calculation.Checks.All);
+        Assert.Contains("NOT JUDGED: deflection limit L/360 of each bay.", calculation.Messages.Select(message => message.Text));
     }
 
     [Fact]

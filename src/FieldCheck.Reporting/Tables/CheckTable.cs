@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using FieldCheck.Mechanics.Envelopes;
 using FieldCheck.Sheet;
 using FieldCheck.Sheet.Building;
 using FieldCheck.Sheet.Strength;
@@ -55,9 +56,8 @@ internal static class CheckTable
         ];
 
     /// <summary>Where the demand stands, under what, and where the limit comes from; or why it is not judged.</summary>
-    internal static string Detail(BeamCheck check) => PlainAscii.Of(check.Why is string why
-        ? string.Join("; ", new[] { why, check.Source }.Where(text => text.Length > 0))
-        : string.Join("; ", new[] { Place(check), check.Source }.Where(text => text.Length > 0)));
+    internal static string Detail(BeamCheck check) => PlainAscii.Of(
+        check.Why ?? string.Join("; ", new[] { Place(check), check.Source }.Where(text => text.Length > 0)));
 
     /// <summary>Where the demand stands and under what, as "at x = 4.17 ft, under strength".</summary>
     internal static string Place(BeamCheck check) => PlainAscii.Of(string.Join(
@@ -66,8 +66,9 @@ internal static class CheckTable
         {
             check.Where.Length == 0 ? "" : $"at {check.Where}",
             check.Governs.Length == 0 || check.Figures.Case is not null ? check.Governs : $"under {check.Governs}",
-            check.Figures.IsBound ? "at most" : "",
-            check.Figures.Certainty == Mechanics.Envelopes.EnvelopeCertainty.Estimate ? "an estimate" : "",
+            check.Figures.Certainty == EnvelopeCertainty.Estimate ? "an estimate"
+                : check.Figures.IsBound ? "at most so much"
+                : "",
         }.Where(text => text.Length > 0)));
 
     private static ImmutableArray<string> Cells(BeamCheck check, BuiltBeam beam) =>

@@ -22,6 +22,7 @@ internal static class StandingBlocks
     private const int AxialRank = 7;
     private const int CautionRank = 8;
     private const int StatedRowRank = 9;
+    private const int CheckRowRank = 10;
     private const int SecondRank = 10;
     private const int KnownRank = 17;
     private const int MattersRank = 18;
@@ -47,6 +48,7 @@ internal static class StandingBlocks
                 .Where(row => !row.IsNothing)
                 .SelectMany(row => Peaks(row, width)),
             .. StatedRows(calculation, beam, width),
+            .. CheckRows(calculation, beam, width),
             .. Known(calculation, combination, width),
             .. Remarks(calculation, width),
         ];
@@ -102,6 +104,11 @@ internal static class StandingBlocks
         calculation.Stated.IsEmpty
             ? []
             : [new PanelBlock(StatedTable.Lines(calculation, beam, width), StatedRowRank)];
+
+    private static IEnumerable<PanelBlock> CheckRows(Calculation calculation, BuiltBeam beam, int width) =>
+        CheckTable.Lines(calculation, beam, width) is { IsEmpty: false } lines
+            ? [new PanelBlock(["CHECKS", .. lines], CheckRowRank)]
+            : [];
 
     /// <summary>How well it is known, where something is known only to plus or minus.</summary>
     private static IEnumerable<PanelBlock> Known(Calculation calculation, int combination, int width)

@@ -29,11 +29,11 @@ internal static class StrengthFindings
         :
         [
             .. checks.All.Select(check => Over(beam, check)).OfType<Message>(),
-            .. checks.All.Select(NotJudged).OfType<Message>().Distinct(),
-            .. OneFactor(document),
-            .. checks.All.Where(check => check.Figures.Kind == CheckKind.Bending).Select(check => check.Figures.Span)
-                .OfType<int>().Distinct().Where(span => HogsWhereHeld(beam, document, span, envelopes.Value))
-                .Select(BottomNotHeld),
+            .. checks.All.Where(check => check.Why is not null).GroupBy(check => check.Why!).Select(NotJudged),
+            .. OneFactor(checks),
+            .. checks.All.Any(check => check.Figures.Kind == CheckKind.Bending)
+                ? BottomNotHeld(beam, document, envelopes.Value)
+                : [],
             .. checks.All.Select(MeasureAgain).OfType<Message>(),
             .. FromMemory(document, catalogue),
         ];
@@ -46,9 +46,11 @@ internal static class StrengthFindings
             $"OVER: {check.What}: {check.Have(beam.Display)}{Place(check)}, {check.Used} of the "
                 + $"{check.Allow(beam.Display)} it may have{Under(check)}.");
 
-    private static Message? NotJudged(BeamCheck check) => check.Why is null
-        ? null
-        : new Message(Severity.Caution, MessageCodes.NotJudged, $"NOT JUDGED: {check.What}: {check.Why}.");
+    /// <summary>All that is not judged for one reason.</summary>
+    private static Message NotJudged(IGrouping<string, BeamCheck> checks) => new(
+        Severity.Caution,
+        MessageCodes.NotJudged,
+        $"NOT JUDGED: {string.Join(", ", checks.Select(check => check.What).Distinct())}: {checks.Key}.");
 
     private static Message? MeasureAgain(BeamCheck check) =>
         check.Figures is { Verdict: CheckVerdict.Ok, Utilisation: > Close }
@@ -58,23 +60,16 @@ internal static class StrengthFindings
             : null;
 
     /// <summary>The factor for how long loads last is one for all combinations, though each has its own.</summary>
-    private static IEnumerable<Message> OneFactor(BeamDocument document)
-    {
-        string? factor = StrengthRows.Rules(document.Limits?.Rules) switch
-        {
-            StrengthRules.Nds => FactorWords.Of(FactorKind.Duration).Symbol,
-            StrengthRules.En1995 => FactorWords.Of(FactorKind.Modification).Symbol,
-            _ => null,
-        };
-        if (factor is not null)
-        {
-            yield return new Message(
-                Severity.Caution,
-                MessageCodes.OneDurationFactor,
-                $"One {factor} stands for all combinations. It is that of the shortest action in a combination: check "
-                    + "combinations of longer actions, and dead load alone, with theirs.");
-        }
-    }
+    private static IEnumerable<Message> OneFactor(BeamChecks checks) => checks.All
+        .SelectMany(check => check.Figures.Factors)
+        .Select(factor => factor.Kind)
+        .Where(kind => kind is FactorKind.Duration or FactorKind.Modification)
+        .Distinct()
+        .Select(kind => new Message(
+            Severity.Caution,
+            MessageCodes.OneDurationFactor,
+            $"One {FactorWords.Of(kind).Symbol} stands for all combinations. It is that of the shortest action in a "
+                + "combination: check combinations of longer actions, and dead load alone, with theirs."));
 
     /// <summary>True: the compression side is said to be held all along, and is the top here and the bottom there.</summary>
     private static bool HogsWhereHeld(
@@ -87,9 +82,24 @@ internal static class StrengthFindings
             return moment.Max.Value > nothing && moment.Min.Value < -nothing;
         });
 
-    private static Message BottomNotHeld(int span) => Note(
-        MessageCodes.BottomNotHeld,
-        $"Span {span + 1} sags in places and hogs in others: braced means here that its bottom is held too where it hogs.");
+    private static IEnumerable<Message> BottomNotHeld(
+        BuiltBeam beam, BeamDocument document, ImmutableArray<Envelope> envelopes)
+    {
+        int[] spans =
+        [
+            .. Enumerable.Range(0, beam.Model.Spans.Length)
+                .Where(span => HogsWhereHeld(beam, document, span, envelopes)).Select(span => span + 1),
+        ];
+        if (spans.Length > 0)
+        {
+            yield return Note(
+                MessageCodes.BottomNotHeld,
+                spans is [int only]
+                    ? $"Span {only} sags in places and hogs in others: braced means that its bottom is held too where it hogs."
+                    : $"Spans {string.Join(", ", spans)} sag in places and hog in others: braced means that their bottom is "
+                        + "held too where they hog.");
+        }
+    }
 
     private static IEnumerable<Message> FromMemory(BeamDocument document, SectionCatalogue catalogue) =>
         document.Sections.Select(section => section.Shape).OfType<string>()

@@ -35,9 +35,9 @@ internal sealed class CheckWords(BuiltBeam beam, BeamDocument document)
             CheckKind.BendingAndAxial => $"bending and axial force{OfSpan(check)}",
             CheckKind.LateralStability => $"lateral stability{OfSpan(check)}",
             CheckKind.Bearing when check.Span is null => $"what carries{At(check, " ")}",
-            CheckKind.Bearing => $"bearing{At(check, " at ")}",
+            CheckKind.Bearing => $"bearing{OfSpanAt(check)}{At(check, " at ")}",
             CheckKind.PadPressure => $"pressure{At(check, " under ")}",
-            CheckKind.WebYielding => $"web{At(check, " over ")}",
+            CheckKind.WebYielding => $"web{OfSpanAt(check)}{At(check, " over ")}",
             CheckKind.Deflection => $"deflection{OfBay(check)}{alone}",
             CheckKind.OverhangDeflection => $"deflection{OfOverhang(check)}{alone}",
             CheckKind.FinalDeflection => $"final deflection{OfBay(check)}",
@@ -57,6 +57,13 @@ internal sealed class CheckWords(BuiltBeam beam, BeamDocument document)
 
     private string OfSpan(SectionCheck check) =>
         check.Span is int span && beam.Model.Spans.Length > 1 ? $" of span {span + 1}" : "";
+
+    /// <summary>The span where two of them bear on one support.</summary>
+    private string OfSpanAt(SectionCheck check) =>
+        check.Support is int support && beam.Supports[support].Joint is int joint
+            && joint > 0 && joint < beam.Model.Spans.Length
+                ? OfSpan(check)
+                : "";
 
     private string OfBay(SectionCheck check) =>
         check.Bay is not int bay ? " of each bay"

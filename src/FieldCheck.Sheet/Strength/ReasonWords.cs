@@ -21,28 +21,31 @@ internal sealed class ReasonWords(BuiltBeam beam, BeamDocument document)
         NotJudgedReason.NoSectionModulus => $"the section modulus of {Section(check)} is not known: give section_modulus",
         NotJudgedReason.NoArea => $"the area of {Section(check)} is not known: give area",
         NotJudgedReason.NoShape => $"the sizes of {Section(check)} are not known: give them, or a shape of the catalogue",
-        NotJudgedReason.ShapeNotInRules => $"{Rules} {AreAsBuiltIn} not for a section like {Section(check)}",
-        NotJudgedReason.TooSlender => $"{Section(check)} is too slender for what is built in of {Rules}: it may buckle locally",
+        NotJudgedReason.ShapeNotInRules => $"{Rules} as built in are not for a section like {Section(check)}",
+        NotJudgedReason.TooSlender =>
+            $"{Section(check)} is too slender for what is built in of {Rules}: it may buckle locally",
         NotJudgedReason.NoMaterial => $"span {SpanOf(check) + 1} has no material: name one",
         NotJudgedReason.NoYield => $"the yield stress of {Material(check)} is not known: give yield, or a grade",
         NotJudgedReason.NoStrength => $"{Material(check)} has no strengths that {Rules} start from: name a grade that has",
-        NotJudgedReason.NoFactor => $"the factor {Missing(check)} of {Material(check)} is not given: write it in factors",
-        NotJudgedReason.NoLateralSupport => $"how span {SpanOf(check) + 1} is held sideways is not given: unbraced = a length, or \"braced\"",
+        NotJudgedReason.NoFactor =>
+            $"the factor {Missing(check)} of {Material(check)} is not given: write {Name(check)} in factors",
+        NotJudgedReason.NoLateralSupport =>
+            $"how span {SpanOf(check) + 1} is held sideways is not given: unbraced = a length, or \"braced\"",
         NotJudgedReason.NoBearingLength => $"its length is not given{NeedsAtLeast(check)}",
         NotJudgedReason.NoBearingWidth => $"the width of {Section(check)} on its bearing is not known: give its sizes",
         NotJudgedReason.NoPad => $"the size of its pad is not given{NeedsAtLeast(check)}",
-        NotJudgedReason.NoStiffness => "the stiffness is not known, so no movement is: every span needs its section and material",
+        NotJudgedReason.NoStiffness =>
+            "the stiffness is not known, so no movement is: every span needs its section and material",
         NotJudgedReason.NoModulus => NoModulus(check),
         NotJudgedReason.NothingToJudge => NothingToJudge(check),
         NotJudgedReason.NoAnswer => "the beam has no answer in any of the situations it is held against",
         NotJudgedReason.NoLimit => NoLimit(check),
         NotJudgedReason.LateralNotInRules =>
             $"{Rules} say nothing of sideways buckling: hold it all along (unbraced = \"braced\"), or name other rules",
-        NotJudgedReason.MaterialNotInRules => $"{Rules} are for steel, and the modulus of {Material(check)} is not that of steel",
+        NotJudgedReason.MaterialNotInRules =>
+            $"{Rules} are for steel, and the modulus of {Material(check)} is not that of steel",
         _ => throw new ArgumentOutOfRangeException(nameof(check), check.Reason, "No words for it."),
     };
-
-    private const string AreAsBuiltIn = "as built in are";
 
     private string Rules => document.Limits?.Rules is string rules ? $"the rules {rules}" : "the rules";
 
@@ -52,6 +55,9 @@ internal sealed class ReasonWords(BuiltBeam beam, BeamDocument document)
 
     private static string Missing(SectionCheck check) =>
         check.Missing is FactorKind kind ? $"{FactorWords.Of(kind).Symbol} ({FactorWords.Of(kind).Words})" : "asked for";
+
+    private static string Name(SectionCheck check) =>
+        check.Missing is FactorKind kind && FactorNames.Of(kind) is string name ? name : "it";
 
     private string NeedsAtLeast(SectionCheck check)
     {

@@ -184,12 +184,11 @@ public sealed class FindingsTests
                     + "factored.",
                 "NOT JUDGED: 0 kNm stated as the moment reaction of A: its basis is unknown; ask whether it is service or "
                     + "factored.",
-                "NOT JUDGED: deflection limit L/480 under case live.",
-                "NOT JUDGED: deflection limit 10 mm.",
-                "NOT JUDGED: allowable bending stress 8 MPa of m.",
-                "NOT JUDGED: design shear stress 2 MPa of m.",
-                "NOT JUDGED: bearing stress 500 psi on A.",
-                "NOT JUDGED: ground pressure 3 ksf under B.",
+                "NOT JUDGED: bending, what carries A: span 1 has no section: name one.",
+                "NOT JUDGED: shear: it is held against factored combinations, and there is none: add one with "
+                    + "basis = \"factored\".",
+                "NOT JUDGED: deflection of the bay under live alone, deflection anywhere: the stiffness is not known, so no "
+                    + "movement is: every span needs its section and material.",
             ],
             Texts(document, "not_judged"));
         Assert.Equal(CheckStatus.DoesNotHold, CalculationTests.Run(document).Status);

@@ -1,6 +1,7 @@
 using FieldCheck.Mechanics.Envelopes;
 using FieldCheck.Mechanics.Response;
 using FieldCheck.Mechanics.Solving;
+using FieldCheck.Mechanics.Strength;
 using FieldCheck.Sheet.Catalogue;
 using FieldCheck.Sheet.Presets;
 
@@ -38,8 +39,30 @@ public sealed class BuiltInPresetsTests
 
         BeamOutcome.Stands stands = Assert.IsType<BeamOutcome.Stands>(calculation.Outcome);
         Assert.All(stands.Combinations, answer => Assert.InRange(answer.Response.Proof.Residual, 0, 1e-12));
-        Assert.DoesNotContain(calculation.Messages, message => message.Severity == Severity.Fault);
+        Assert.DoesNotContain(
+            calculation.Messages, message => message.Severity == Severity.Fault && message.Code != MessageCodes.Over);
     }
+
+    [Theory]
+    [InlineData("store-floor-beam", CheckVerdict.Ok, "bending of span 1")]
+    [InlineData("pipe-rack-beam", CheckVerdict.Over, "deflection of the overhang")]
+    [InlineData("masonry-lintel", CheckVerdict.Ok, "deflection anywhere")]
+    [InlineData("opening-header", CheckVerdict.Over, "bending")]
+    [InlineData("floor-joist", CheckVerdict.Ok, "final deflection of the bay")]
+    [InlineData("scaffold-plank", CheckVerdict.NotJudged, "deflection of the bay")]
+    public void Preset_IsEnough_OrNot_OrNobodyKnows(string name, CheckVerdict verdict, string governs)
+    {
+        Calculation calculation = Solve(name);
+
+        Assert.Equal(verdict, calculation.Checks.Verdict);
+        Assert.Equal(governs, calculation.Checks.Governing!.What);
+        Assert.Equal(
+            verdict == CheckVerdict.Ok ? CheckStatus.Holds : CheckStatus.DoesNotHold, calculation.Status);
+    }
+
+    [Fact]
+    public void PresetsWithoutLimitsAndRules_AskNothing() => Assert.Equal(
+        11, PresetLibrary.BuiltIn().Count(preset => Solve(preset.Name).Checks.Verdict is null));
 
     [Theory]
     [MemberData(nameof(Names))]

@@ -74,7 +74,10 @@ public sealed class CheckWordsTests
 
     public static TheoryData<SectionCheck, string, string> Named => new()
     {
-        { Bending with { Kind = CheckKind.Shear, Basis = CombinationBasis.Factored }, "shear of span 2", "design shear stress of steel, as given" },
+        {
+            Bending with { Kind = CheckKind.Shear, Basis = CombinationBasis.Factored }, "shear of span 2",
+            "design shear stress of steel, as given"
+        },
         {
             Bending with { Kind = CheckKind.LateralStability, Clause = CheckClause.NdsLateralStability },
             "lateral stability of span 2", "NDS 3.3.3, beam stability"
@@ -84,7 +87,7 @@ public sealed class CheckWordsTests
             "sum of the shares of bending and axial force, common practice, no source"
         },
         {
-            Bending with { Kind = CheckKind.Bearing, Support = 2, Span = 1 }, "bearing at Kerb",
+            Bending with { Kind = CheckKind.Bearing, Support = 0, Span = 0 }, "bearing at A",
             "allowable bearing stress of steel, as given"
         },
         {
@@ -95,7 +98,10 @@ public sealed class CheckWordsTests
             Bending with { Kind = CheckKind.PadPressure, Support = 0, Span = null }, "pressure under A",
             "allowable pressure under A, as given"
         },
-        { Bending with { Kind = CheckKind.WebYielding, Support = 1, Clause = CheckClause.ElasticShear }, "web over B", "0.40 of yield in shear, common practice, no source" },
+        {
+            Bending with { Kind = CheckKind.WebYielding, Support = 1, Clause = CheckClause.ElasticShear },
+            "web of span 2 over B", "0.40 of yield in shear, common practice, no source"
+        },
         { Sag, "deflection of bay 1", "L/360, as given" },
         { Sag with { Kind = CheckKind.OverhangDeflection, Bay = 2 }, "deflection of the overhang", "L/180, as given" },
         { Sag with { Kind = CheckKind.FinalDeflection }, "final deflection of bay 1", "L/250, as given" },
@@ -168,7 +174,7 @@ public sealed class CheckWordsTests
             "how span 2 is held sideways is not given: unbraced = a length, or \"braced\"",
             Why(Bending with { Kind = CheckKind.LateralStability, Reason = NotJudgedReason.NoLateralSupport }));
         Assert.Equal(
-            "the factor C_D (load duration) of steel is not given: write it in factors",
+            "the factor C_D (load duration) of steel is not given: write duration in factors",
             Why(Bending with { Reason = NotJudgedReason.NoFactor, Missing = FactorKind.Duration }));
         Assert.Equal(
             "its length is not given; it needs at least 42.0 mm",

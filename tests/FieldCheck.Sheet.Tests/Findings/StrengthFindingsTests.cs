@@ -1,0 +1,145 @@
+using FieldCheck.Sheet.Document;
+using FieldCheck.Sheet.Tests.Building;
+
+namespace FieldCheck.Sheet.Tests.Findings;
+
+/// <summary>What is said of the checks of a beam.</summary>
+public sealed class StrengthFindingsTests
+{
+    /// <summary>A stick of 100 x 200 mm over 4 m, 6 kN in the middle: M = 6 kNm, S = 667 cm3, 9.0 N/mm2.</summary>
+    private static readonly BeamDocument Stick = new()
+    {
+        Spans = [new() { Length = "4 m", Unbraced = "braced" }],
+        Supports = [Beams.Pin, Beams.Roller],
+        Loads = [new() { Kind = "point", At = "2 m", Force = "6 kN" }],
+        Sections = [new() { Name = "stick", Width = "100 mm", Depth = "200 mm" }],
+        Materials = [new() { Name = "wood", Modulus = "11 GPa", AllowableBending = "10 MPa" }],
+    };
+
+    [Fact]
+    public void StrengthThatHolds_IsNoMessage()
+    {
+        Calculation calculation = CalculationTests.Run(Stick);
+
+        Assert.Empty(calculation.Messages);
+        Assert.Equal(CheckStatus.Holds, calculation.Status);
+        Assert.Equal(0.9, Assert.Single(calculation.Checks.All).Figures.Utilisation!.Value, 1e-9);
+    }
+
+    [Fact]
+    public void MoreThanItMayHave_IsAFault()
+    {
+        Calculation calculation = CalculationTests.Run(With("7.5 MPa"));
+
+        Assert.Equal(
+            new(Severity.Fault, "over", "OVER: bending: 9.0 MPa at x = 2.00 m, 1.20 of the 7.5 MPa it may have."),
+            Assert.Single(calculation.Messages));
+        Assert.Equal(CheckStatus.DoesNotHold, calculation.Status);
+    }
+
+    [Fact]
+    public void CloseToTheLimit_IsMeasuredAgain()
+    {
+        Calculation calculation = CalculationTests.Run(With("9.1 MPa"));
+
+        Assert.Equal(
+            new(
+                Severity.Note, "measure_again",
+                "Bending uses 0.99 of its limit: measure again what it hangs on."),
+            Assert.Single(calculation.Messages));
+        Assert.Equal(CheckStatus.Holds, calculation.Status);
+        Assert.Empty(CalculationTests.Run(With("9.5 MPa")).Messages);
+    }
+
+    [Fact]
+    public void DesignStress_IsNeverHeldAgainstServiceCombinations() => Assert.Equal(
+        [
+            "NOT JUDGED: bending: it is held against factored combinations, and there is none: add one with "
+                + "basis = \"factored\".",
+        ],
+        Texts(Stick with { Materials = [new() { Name = "wood", Modulus = "11 GPa", DesignBending = "10 MPa" }] }));
+
+    [Fact]
+    public void StrengthOfWhatNoSpanIsMadeOf_IsNotJudged() => Assert.Contains(
+        "NOT JUDGED: allowable bending stress 1 MPa of spare: no span is made of it.",
+        Texts(Stick with
+        {
+            Spans = [Stick.Spans[0] with { Material = "wood" }],
+            Materials = [.. Stick.Materials, new() { Name = "spare", Modulus = "11 GPa", AllowableBending = "1 MPa" }],
+        }));
+
+    [Fact]
+    public void LimitOfACaseWithoutLoads_IsNotJudged() => Assert.Contains(
+        "NOT JUDGED: deflection limit L/300 under case snow: no load stands in it.",
+        Texts(Stick with { Limits = new() { DeflectionCases = [new("snow", "L/300")] } }));
+
+    [Fact]
+    public void WhatLacksOneThing_IsToldTogether() => Assert.Equal(
+        ["NOT JUDGED: bending, shear: span 1 has no section: name one."],
+        Texts(Stick with
+        {
+            Sections = [],
+            Materials = [new() { Name = "wood", Modulus = "11 GPa", AllowableBending = "8 MPa", AllowableShear = "1 MPa" }],
+        }));
+
+    [Fact]
+    public void BracedSpanThatHogs_MustBeHeldAtItsBottomToo()
+    {
+        BeamDocument overhang = Stick with
+        {
+            Spans = [Stick.Spans[0], new() { Length = "1 m", Unbraced = "braced" }],
+            Loads = [.. Stick.Loads, new() { Kind = "point", At = "end", Force = "1 kN" }],
+        };
+
+        Assert.Contains(
+            "Span 1 sags in places and hogs in others: braced means that its bottom is held too where it hogs.",
+            Texts(overhang));
+        Assert.DoesNotContain(
+            "bottom_not_held",
+            CalculationTests.Run(overhang with { Loads = Stick.Loads }).Messages.Select(message => message.Code));
+    }
+
+    [Fact]
+    public void FactorForDuration_StandsForAllCombinations() => Assert.Contains(
+        "One k_mod stands for all combinations. It is that of the shortest action in a combination: check combinations of "
+            + "longer actions, and dead load alone, with theirs.",
+        Texts(Stick with
+        {
+            Materials = [new() { Name = "wood", Grade = "C24", Factors = [new("modification", "0.8"), new("partial", "1.3")] }],
+            Combinations = [new() { Name = "strength", Basis = "factored", Factors = [new("live", "1.5")] }],
+            Limits = new() { Rules = "EN 1995-1-1" },
+        }));
+
+    [Fact]
+    public void CatalogueFiguresFromMemory_AreToldWhereTheyCount()
+    {
+        BeamDocument steel = Stick with
+        {
+            Materials = [new() { Name = "steel", Grade = "A36" }],
+            Limits = new() { Rules = "AISC 360-16 ASD" },
+        };
+
+        Assert.Contains("Figures of A36 in the catalogue: from memory: confirm against the standard.", Texts(steel));
+        Assert.DoesNotContain("from_memory", CalculationTests.Run(steel with { Limits = null }).Messages.Select(one => one.Code));
+    }
+
+    [Fact]
+    public void FlangesLaidFlat_AreToldWhateverIsAsked()
+    {
+        BeamDocument flat = Stick with
+        {
+            Sections = [new() { Name = "stick", Shape = "IPE 200", Flat = "true" }],
+            Materials = [new() { Name = "steel", Modulus = "210 GPa" }],
+        };
+
+        Assert.Equal(["Section stick lies flat: it is bent about its weak axis."], Texts(flat));
+        Assert.Empty(Texts(flat with { Sections = [new() { Name = "stick", Shape = "IPE 200", Flat = "false" }] }));
+        Assert.Empty(Texts(Stick with { Sections = [Stick.Sections[0] with { Flat = "true" }], Materials = flat.Materials }));
+    }
+
+    private static BeamDocument With(string allowable) =>
+        Stick with { Materials = [new() { Name = "wood", Modulus = "11 GPa", AllowableBending = allowable }] };
+
+    private static string[] Texts(BeamDocument document) =>
+        [.. CalculationTests.Run(document).Messages.Select(message => message.Text)];
+}
