@@ -34,6 +34,7 @@ internal static class CatalogueContent
         Field("flange_width", Length),
         Field("web_thickness", Length),
         Field("flange_thickness", Length),
+        Field("flange_slope", new Wanted.BareNumber()),
         Field("root_radius", Length),
         Field("flange_to_fillet_foot", Length),
         Field("diameter", Length),

@@ -16,6 +16,7 @@ internal static class CatalogueText
     internal const string NoSource = "needs its source, as \"maker's table of 2024\": a figure without one helps nobody";
     internal const string FootInFlange = "the foot of the fillet lies inside the flange: it is measured from the flange's outer face";
     internal const string FilletTooLarge = "the fillets do not fit between web and flanges";
+    internal const string TooSteep = "so steep a slope leaves no flange at its edge, or no web at its root";
     internal const string NoHollow = "the walls leave no hollow: write it as a rectangle";
     internal const string CornerTooLarge = "the corners are rounder than the tube is wide";
     internal const string NoCorner = "the outer corner cuts through the inner one: no wall is left there";

@@ -17,7 +17,7 @@ internal static class ShapeForms
         new("I", ["depth", "flange_width", "web_thickness", "flange_thickness"],
             ["root_radius", "flange_to_fillet_foot"], I),
         new("channel", ["depth", "flange_width", "web_thickness", "flange_thickness"],
-            ["flange_to_fillet_foot"], Channel),
+            ["flange_slope", "flange_to_fillet_foot"], Channel),
         new("rectangle", ["depth", "width"], [], row => new SectionShape.Rectangle(Size(row, "width"), Size(row, "depth"))),
         new("rectangular tube", ["depth", "width", "wall"],
             ["nominal_wall", "outer_radius", "inner_radius"], RectangularTube),
@@ -54,10 +54,13 @@ internal static class ShapeForms
         (double depth, double width) = (Size(row, "depth"), Size(row, "flange_width"));
         (double web, double flange) = (Size(row, "web_thickness"), Size(row, "flange_thickness"));
         double? foot = row.Value("flange_to_fillet_foot");
+        double slope = row.Value("flange_slope") ?? 0;
+        double growth = slope * (width - web) / 2;
         return HasWeb(row, depth, width, web, flange)
             && Holds(row, foot < flange, "flange_to_fillet_foot", CatalogueText.FootInFlange)
             && Holds(row, foot > depth / 2, "flange_to_fillet_foot", CatalogueText.FilletTooLarge)
-            ? new SectionShape.Channel(width, flange, web, depth) { FilletDepth = foot }
+            && Holds(row, growth >= Math.Min(flange, depth / 2 - flange), "flange_slope", CatalogueText.TooSteep)
+            ? new SectionShape.Channel(width, flange, web, depth) { FilletDepth = foot, FlangeSlope = slope }
             : null;
     }
 

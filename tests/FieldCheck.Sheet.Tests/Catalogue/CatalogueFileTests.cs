@@ -37,9 +37,12 @@ public sealed class CatalogueFileTests
         { "form = \"channel\"\nflange_to_fillet_foot = \"101 mm\"\n" + Plates, "shape.s.flange_to_fillet_foot",
             "the fillets do not fit between web and flanges" },
         { "form = \"channel\"\nroot_radius = \"5 mm\"\n" + Plates, "shape.s.root_radius", "form \"channel\" takes no "
-            + "root_radius; it takes depth, flange_width, web_thickness, flange_thickness, flange_to_fillet_foot, area, "
+            + "root_radius; it takes depth, flange_width, web_thickness, flange_thickness, flange_slope, "
+            + "flange_to_fillet_foot, area, "
             + "inertia, section_modulus, plastic_modulus, shear_area, weak_inertia, weak_section_modulus, "
             + "torsion_constant, weight, family, form, source and status" },
+        { "form = \"channel\"\nflange_slope = \"1/5\"\n" + Plates, "shape.s.flange_slope",
+            "so steep a slope leaves no flange at its edge, or no web at its root" },
         { Tube.Replace("\"5 mm\"", "\"25 mm\"", StringComparison.Ordinal),
             "shape.s.wall", "the walls leave no hollow: write it as a rectangle" },
         { Tube + "outer_radius = \"26 mm\"\n", "shape.s.outer_radius", "the corners are rounder than the tube is wide" },

@@ -85,9 +85,19 @@ internal sealed record SizeProperties(
         double area = 2 * b * tf + h * tw;
         double inertia = (b * Math.Pow(d, 3) - (b - tw) * Math.Pow(h, 3)) / 12;
         double taper = Math.Pow(b - tw, 3) / 36;
-        double centroid = (2 * b * tf * b / 2 + h * tw * tw / 2 - taper) / area;
+        double centroid = CentroidOfChannel(table);
         double weak = 2 * tf * Math.Pow(b, 3) / 3 + h * Math.Pow(tw, 3) / 3 - taper * (b + tw) - area * centroid * centroid;
         return new(area, inertia, inertia / (d / 2), weak);
+    }
+
+    /// <summary>From the back of the web to the centroid, flanges sloping 1 in 6.</summary>
+    internal static double CentroidOfChannel(ShippedTable table)
+    {
+        (double b, double d) = (table.Length("flange_width"), table.Length("depth"));
+        (double tf, double tw) = (table.Length("flange_thickness"), table.Length("web_thickness"));
+        double h = d - 2 * tf;
+        double area = 2 * b * tf + h * tw;
+        return (2 * b * tf * b / 2 + h * tw * tw / 2 - Math.Pow(b - tw, 3) / 36) / area;
     }
 
     /// <summary>Three rectangles and four fillets.</summary>
