@@ -41,7 +41,9 @@ internal static class En1995Bearing
             new CheckTerm(CheckSymbol.EffectiveBearingLength, effective, CheckUnit.Length));
     }
 
-    /// <summary>lef: up to 30 mm more on each side, not past the end, nor more than the bearing or half the clear distance [m].</summary>
+    /// <summary>
+    /// lef: up to 30 mm more on each side, not past the end, nor more than the bearing or half the clear distance [m].
+    /// </summary>
     /// <param name="length">Length of the bearing [m].</param>
     /// <param name="place">Where its middle stands; the bearing beside it counts as one of the same length.</param>
     internal static double EffectiveLength(double length, SeatPlace place)

@@ -30,13 +30,14 @@ internal sealed class En1995Factors(Section section, Material material)
         (FactorKind.System, Given(FactorKind.System) ?? 1),
         (FactorKind.CrossGrain, Given(FactorKind.CrossGrain) ?? 1));
 
-    /// <summary>Share of the width that cracks leave for shear, k_cr: given, or the recommended value for solid timber and glulam.</summary>
+    /// <summary>Share of the width that cracks leave in shear, k_cr: given, or the recommended value [–].</summary>
     internal static double CrackShare(Material? material) =>
         material?.Factors.FirstOrDefault(factor => factor.Kind == FactorKind.Cracks)?.Value ?? 0.67;
 
     /// <summary>k_h of 3.2 and 3.3 [–] for rectangles; 1, which is safe, where the depth is not known.</summary>
     internal double DepthFactor =>
-        section.Shape is SectionShape.Round || (TimberOutline.Of(section)?.Depth ?? section.Depth) is not double depth ? 1
+        section.Shape is SectionShape.Round ? 1
+        : (TimberOutline.Of(section)?.Depth ?? section.Depth) is not double depth ? 1
         : material.Timber!.IsGlulam ? Math.Clamp(Math.Pow(GlulamDepth / depth, 0.1), 1, 1.1)
         : Math.Clamp(Math.Pow(SolidDepth / depth, 0.2), 1, 1.3);
 

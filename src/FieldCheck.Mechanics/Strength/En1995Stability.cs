@@ -5,19 +5,23 @@ namespace FieldCheck.Mechanics.Strength;
 /// <summary>The factor k_crit of EN 1995-1-1 6.3.3 for rectangles of softwood, loaded on top.</summary>
 internal static class En1995Stability
 {
-    /// <summary>Bending limited by sideways buckling; null where it cannot happen: held all along, or not deeper than wide.</summary>
+    /// <summary>Bending limited by sideways buckling; null where it cannot happen: held, or not deeper than wide.</summary>
     /// <param name="member">The member.</param>
     /// <param name="bending">Its bending without k_crit.</param>
     internal static Resistance? Of(Member member, Resistance bending)
     {
-        if (member.Section is null || member.Lateral is LateralSupport.Braced || !TimberOutline.CanBuckle(member.Section))
+        if (member.Section is null
+            || member.Lateral is LateralSupport.Braced
+            || !TimberOutline.CanBuckle(member.Section))
         {
             return null;
         }
 
         Resistance bare = bending with
         {
-            Kind = CheckKind.LateralStability, Clause = CheckClause.En1995LateralStability, Limit = null,
+            Kind = CheckKind.LateralStability,
+            Clause = CheckClause.En1995LateralStability,
+            Limit = null,
         };
         return bending.Reason is not null ? bare
             : TimberOutline.Of(member.Section) is not TimberOutline outline

@@ -25,7 +25,8 @@ internal sealed record FactorProduct(ImmutableArray<StrengthFactor> Factors, Fac
     internal FactorProduct With(FactorKind kind, double value, FactorKind after)
     {
         int place = Factors.TakeWhile(factor => factor.Kind != after).Count();
-        return this with { Factors = Factors.Insert(Math.Min(place + 1, Factors.Length), new StrengthFactor(kind, value)) };
+        StrengthFactor more = new(kind, value);
+        return this with { Factors = Factors.Insert(Math.Min(place + 1, Factors.Length), more) };
     }
 
     private static double Product(IEnumerable<StrengthFactor> factors) => factors.Aggregate(

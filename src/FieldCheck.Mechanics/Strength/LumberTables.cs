@@ -1,6 +1,6 @@
 namespace FieldCheck.Mechanics.Strength;
 
-/// <summary>Factors of dimension lumber by the size of the piece, as the NDS Supplement has them beside its Table 4A.</summary>
+/// <summary>Factors of dimension lumber by the size of the piece, as beside Table 4A of the NDS Supplement.</summary>
 /// <remarks>
 /// A piece between two rows takes the row with the smaller factor. C_F: seen in a reprint; C_fu: from memory
 /// (docs/sources.md).

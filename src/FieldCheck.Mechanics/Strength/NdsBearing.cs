@@ -2,7 +2,7 @@ using FieldCheck.Mechanics.Model;
 
 namespace FieldCheck.Mechanics.Strength;
 
-/// <summary>Bearing across the grain, NDS 3.10, with the bearing area factor C_b of short bearings away from the end.</summary>
+/// <summary>Bearing across the grain, NDS 3.10, with the factor C_b of short bearings away from the end.</summary>
 internal static class NdsBearing
 {
     private const double Inch = 0.0254;

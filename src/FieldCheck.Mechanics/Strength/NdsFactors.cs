@@ -38,7 +38,7 @@ internal sealed class NdsFactors(Section section, Material material)
         (FactorKind.Temperature, GivenOrOne(FactorKind.Temperature)),
         (FactorKind.Incising, 1));
 
-    /// <summary>Emin' [N/m²]: 0.9 when wet, 0.95 when incised, and the temperature factor of strength, which is the smaller.</summary>
+    /// <summary>Emin' [N/m²]: 0.9 when wet, 0.95 when incised, and C_t of strengths, which is at most that of moduli.</summary>
     internal double? StabilityModulus => _timber.MinimumModulus
         * (IsWet ? 0.9 : 1)
         * Math.Min(1, GivenOrOne(FactorKind.Temperature))
@@ -46,7 +46,7 @@ internal sealed class NdsFactors(Section section, Material material)
 
     private bool IsWet => Given(FactorKind.WetService) is > 0;
 
-    /// <summary>Given, or by the table for grades that take it; 1 for a round stick, which the table is not for.</summary>
+    /// <summary>Given, or by the table for grades that take it; 1 for a round stick.</summary>
     private double? Size => Given(FactorKind.Size) is double given ? given
         : !_timber.TakesSizeFactor || section.Shape is SectionShape.Round ? 1
         : _outline is null ? null

@@ -2,24 +2,28 @@ using FieldCheck.Mechanics.Model;
 
 namespace FieldCheck.Mechanics.Strength;
 
-/// <summary>The beam stability factor C_L of NDS 3.3.3, for single spans and cantilevers under loads of any kind.</summary>
+/// <summary>The beam stability factor C_L of NDS 3.3.3, for loads of any kind.</summary>
 internal static class NdsStability
 {
     private const double Steepest = 50;
 
-    /// <summary>Bending limited by sideways buckling; null where it cannot happen: held all along, or not deeper than wide.</summary>
+    /// <summary>Bending limited by sideways buckling; null where it cannot happen: held, or not deeper than wide.</summary>
     /// <param name="member">The member.</param>
     /// <param name="bending">Its bending without C_L.</param>
     internal static Resistance? Of(Member member, Resistance bending)
     {
-        if (member.Section is null || member.Lateral is LateralSupport.Braced || !TimberOutline.CanBuckle(member.Section))
+        if (member.Section is null
+            || member.Lateral is LateralSupport.Braced
+            || !TimberOutline.CanBuckle(member.Section))
         {
             return null;
         }
 
         Resistance bare = bending with
         {
-            Kind = CheckKind.LateralStability, Clause = CheckClause.NdsLateralStability, Limit = null,
+            Kind = CheckKind.LateralStability,
+            Clause = CheckClause.NdsLateralStability,
+            Limit = null,
         };
         return bending.Reason is not null ? bare
             : TimberOutline.Of(member.Section) is not TimberOutline outline

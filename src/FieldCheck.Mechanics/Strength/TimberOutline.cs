@@ -3,8 +3,8 @@ using FieldCheck.Mechanics.Model;
 namespace FieldCheck.Mechanics.Strength;
 
 /// <summary>The sizes of a solid rectangle of timber, alone or of several plies, as the rules ask for them.</summary>
-/// <param name="Width">Width that it bears by [m]: of all plies on edge, of one ply laid flat, as they may lie in a pile.</param>
-/// <param name="PlyWidth">Width of one ply across the load [m]: plies that nothing ties together buckle one by one.</param>
+/// <param name="Width">Width that it bears by [m]: of all plies on edge; of one laid flat, as in a pile.</param>
+/// <param name="PlyWidth">Width of one ply across the load [m]: loose plies buckle one by one.</param>
 /// <param name="Depth">In the direction of the load [m].</param>
 /// <param name="Thickness">The smaller size of one piece [m].</param>
 /// <param name="Face">The greater size of one piece [m].</param>
@@ -23,7 +23,7 @@ internal sealed record TimberOutline(
             section.IsFlat ? piece.Depth > piece.Width : piece.Width > piece.Depth)
         : null;
 
-    /// <summary>True: of a solid stick or figures alone, which are all that the rules on timber speak of here.</summary>
+    /// <summary>True: a solid stick or figures alone: the rules on timber speak of no more here.</summary>
     internal static bool IsSolid(Section section) =>
         section.Shape is null or SectionShape.Rectangle or SectionShape.Round;
 

@@ -67,7 +67,7 @@ internal static class TimberResistance
             Terms = [new CheckTerm(CheckSymbol.GradeStrength, strength, CheckUnit.Stress), .. terms],
         };
 
-    /// <summary>The check without its limit, for want of something beside the factors; a missing factor is told first.</summary>
+    /// <summary>The check without its limit; a missing factor is told before any other reason.</summary>
     internal static Resistance Without(this Resistance bare, NotJudgedReason reason) =>
         bare with { Limit = null, Reason = bare.Reason ?? reason };
 

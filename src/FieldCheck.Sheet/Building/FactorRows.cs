@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using FieldCheck.Mechanics.Model;
 using FieldCheck.Sheet.Document;
-using FieldCheck.Sheet.Reading;
 using FieldCheck.Sheet.Strength;
 
 namespace FieldCheck.Sheet.Building;
@@ -43,6 +42,5 @@ internal static class FactorRows
     private static string? Doubt(string name) =>
         FactorNames.Find(name) is null ? ProblemText.UnknownFactor(name, FactorNames.All) : null;
 
-    private static double? Number(string text) =>
-        CellReading.Read(text, Fields.MaterialFactors.Wanted) is Reading<double?>.Accepted accepted ? accepted.Value : null;
+    private static double? Number(string text) => Row.Number(text, Fields.MaterialFactors.Wanted);
 }

@@ -5,7 +5,7 @@ namespace FieldCheck.Sheet.Catalogue;
 
 /// <summary>A factor of timber that may be chosen, with its source.</summary>
 /// <param name="Words">What it is for, as "solid timber, service class 1, medium-term".</param>
-/// <param name="Name">Its name under <c>factors</c> of a material; "creep": it is that key of the material itself.</param>
+/// <param name="Name">Its name under <c>factors</c> of a material; "creep": that key of the material itself.</param>
 /// <param name="Kind">Which factor; null: creep.</param>
 /// <param name="Text">Its value as it is written in a file.</param>
 /// <param name="Value">Its value [–].</param>
@@ -13,7 +13,14 @@ namespace FieldCheck.Sheet.Catalogue;
 /// <param name="Source">Where the value comes from.</param>
 /// <param name="Status">Whether it was read there.</param>
 public sealed record FactorChoice(
-    string Words, string Name, FactorKind? Kind, string Text, double Value, string Standard, string Source, string Status)
+    string Words,
+    string Name,
+    FactorKind? Kind,
+    string Text,
+    double Value,
+    string Standard,
+    string Source,
+    string Status)
 {
     /// <summary>The name of what grows by it instead of a strength.</summary>
     public const string Creep = "creep";

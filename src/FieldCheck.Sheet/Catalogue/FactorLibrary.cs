@@ -12,7 +12,7 @@ public sealed record FactorLibrary(ImmutableArray<FactorChoice> All)
     /// <summary>The factors that ship with the program; they are read once, when first asked for.</summary>
     public static FactorLibrary BuiltIn() => Shipped.Value;
 
-    /// <summary>The factors in whose words, name, standard or value each word of a text stands, in the order of the tables.</summary>
+    /// <summary>The factors that every word of a text fits, in the order of the tables.</summary>
     /// <param name="text">As typed; capitals do not count. Where nothing is typed, all fit.</param>
     public ImmutableArray<FactorChoice> Search(string text)
     {

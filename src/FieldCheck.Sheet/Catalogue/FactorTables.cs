@@ -53,9 +53,11 @@ internal static class FactorTables
     {
         bool isKnown = row is { Words: not null, Name: not null, Value: not null, Source: not null, Status: not null }
             && (row.Name == FactorChoice.Creep || FactorNames.All.Contains(row.Name));
-        return isKnown && table.Standard is string standard && NumberReader.Read(row.Value!) is Reading<double>.Accepted value
+        return isKnown
+            && table.Standard is string standard
+            && NumberReader.Read(row.Value!) is Reading<double>.Accepted { Value: double value }
             ? new(
-                row.Words!, row.Name!, FactorNames.Find(row.Name!), row.Value!, value.Value, standard, row.Source!, row.Status!)
+                row.Words!, row.Name!, FactorNames.Find(row.Name!), row.Value!, value, standard, row.Source!, row.Status!)
             : null;
     }
 

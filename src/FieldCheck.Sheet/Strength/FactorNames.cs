@@ -38,7 +38,7 @@ public static class FactorNames
     /// <param name="kind">Which factor.</param>
     public static string? Of(FactorKind kind) => Every.FirstOrDefault(entry => entry.Kind == kind)?.Name;
 
-    /// <summary>The factor of a name, or of its sign in the rules, as "kmod" or "C_D"; capitals and spaces do not count.</summary>
+    /// <summary>The factor of a name or of its sign, as "kmod" or "C_D"; capitals and spaces do not count.</summary>
     /// <param name="name">As typed.</param>
     /// <returns>Null: no factor is called so.</returns>
     public static FactorKind? Find(string name)

@@ -132,7 +132,8 @@ public sealed class En1995Tests
         Assert.Equal(2, Rule.Of(deep with { Section = Rectangle(0.2, 0.2) }, Any).Length);
         Member noModulus = deep with
         {
-            Material = Of(C24 with { MinimumModulus = null }, MediumTerm, Solid), Lateral = new LateralSupport.Unbraced(3),
+            Material = Of(C24 with { MinimumModulus = null }, MediumTerm, Solid),
+            Lateral = new LateralSupport.Unbraced(3),
         };
         Assert.Equal(NotJudgedReason.NoModulus, Rule.Of(noModulus, Any).One(CheckKind.LateralStability).Reason);
     }
@@ -158,7 +159,9 @@ public sealed class En1995Tests
             TimberStrengths grade = isNds ? Fir : C24;
             TimberStrengths stronger = grade with
             {
-                Bending = more * grade.Bending, Shear = more * grade.Shear, Bearing = more * grade.Bearing,
+                Bending = more * grade.Bending,
+                Shear = more * grade.Shear,
+                Bearing = more * grade.Bearing,
             };
             Resistance[] first = Limits(rule, grade);
             Resistance[] second = Limits(rule, stronger);
