@@ -69,7 +69,7 @@ internal static class CatalogueContent
         Field("shear", Stress),
         Field("bearing", Stress),
         Field("minimum_modulus", Stress),
-        Field("size_factor", new Wanted.OneOf(GradeRows.DimensionLumber)),
+        Field("size_factor", new Wanted.OneOf(GradeRows.DimensionLumber, GradeRows.Glulam)),
         Field("source", Text),
         Field("status", Text),
     ];

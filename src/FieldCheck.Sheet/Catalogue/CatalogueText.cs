@@ -22,7 +22,8 @@ internal static class CatalogueText
     internal const string NoCorner = "the outer corner cuts through the inner one: no wall is left there";
     internal const string NoModulus = "a grade needs its modulus, as \"11 GPa\"";
     internal const string NoBasis = "needs strengths = \"reference\" (NDS) or \"characteristic\" (EN 338, EN 14080) beside it";
-    internal const string SizeFactorOfOthers = "the size factor belongs to reference strengths: EN grades have none";
+    internal const string SizeFactorOfOthers =
+        "\"dimension lumber\" goes with reference strengths, \"glulam\" with characteristic ones";
     internal const string MinimumAboveModulus = "this is above the modulus, and cannot be its least value";
     internal const string EmptyName = "a name has at least one letter or digit";
     internal const string TooManyEntries = "a catalogue file has at most 10,000 entries";

@@ -15,6 +15,9 @@ internal static class GradeRows
     /// <summary>The size factor of dimension lumber goes with the strengths.</summary>
     internal const string DimensionLumber = "dimension lumber";
 
+    /// <summary>The depth factor of glulam goes with the strengths.</summary>
+    internal const string Glulam = "glulam";
+
     private static readonly string[] OfStrengths = ["bending", "shear", "bearing", "minimum_modulus", "size_factor"];
 
     /// <summary>The grade.</summary>
@@ -57,7 +60,7 @@ internal static class GradeRows
         }
 
         bool isReference = row.Text("strengths") == Reference;
-        if (row.Has("size_factor") && !isReference)
+        if (row.Has("size_factor") && isReference != (row.Text("size_factor") == DimensionLumber))
         {
             row.Refuse("size_factor", CatalogueText.SizeFactorOfOthers);
         }
@@ -74,7 +77,8 @@ internal static class GradeRows
         return (bending, shear, bearing) is (double inBending, double inShear, double inBearing)
             ? new(isReference ? TimberBasis.Reference : TimberBasis.Characteristic, inBending, inShear, inBearing, least)
             {
-                TakesSizeFactor = row.Has("size_factor"),
+                TakesSizeFactor = row.Text("size_factor") == DimensionLumber,
+                IsGlulam = row.Text("size_factor") == Glulam,
             }
             : null;
     }

@@ -71,7 +71,10 @@ public sealed class CatalogueFileTests
         { Wood + "bending = \"24 MPa\"\nshear = \"4 MPa\"\nbearing = \"2 MPa\"\nminimum_modulus = \"12 GPa\"\n",
             "grade.g.minimum_modulus", "this is above the modulus, and cannot be its least value" },
         { Wood + "bending = \"24 MPa\"\nshear = \"4 MPa\"\nbearing = \"2 MPa\"\nsize_factor = \"dimension lumber\"\n",
-            "grade.g.size_factor", "the size factor belongs to reference strengths: EN grades have none" },
+            "grade.g.size_factor", "\"dimension lumber\" goes with reference strengths, \"glulam\" with characteristic ones" },
+        { "modulus = \"11 GPa\"\nstrengths = \"reference\"\nbending = \"9 MPa\"\nshear = \"1 MPa\"\nbearing = \"4 MPa\"\n"
+                + "size_factor = \"glulam\"\n",
+            "grade.g.size_factor", "\"dimension lumber\" goes with reference strengths, \"glulam\" with characteristic ones" },
         { "modulus = \"11 GPa\"\nstrengths = \"design\"\nbending = \"24 MPa\"\nshear = \"4 MPa\"\nbearing = \"2 MPa\"\n",
             "grade.g.strengths",
             "expected reference or characteristic, found 'design'" },

@@ -60,6 +60,7 @@ public sealed class PublishedGradesTests
 
         Assert.Equal(TimberBasis.Characteristic, timber.Basis);
         Assert.False(timber.TakesSizeFactor);
+        Assert.Equal(name.StartsWith("GL", StringComparison.Ordinal), timber.IsGlulam);
         Assert.Equal(bending * 1e6, timber.Bending, 1);
         Assert.Equal(shear * 1e6, timber.Shear, 1);
         Assert.Equal(bearing * 1e6, timber.Bearing, 1);
