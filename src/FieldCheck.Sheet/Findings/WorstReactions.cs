@@ -24,18 +24,24 @@ internal sealed record WorstReactions(
     /// Up to so many supports times combinations the envelope is found where a support may let go: some hundredths of
     /// a second at most.
     /// </summary>
-    private const int MostSearched = 10;
+    private const int MostSearched = 40;
+
+    /// <summary>The same where loads roll: every place at which a support lets go is a solve of its own.</summary>
+    private const int MostSearchedRolling = 10;
 
     /// <summary>Finds them.</summary>
     /// <param name="beam">The beam; it stands under every combination.</param>
-    /// <param name="envelopes">Its envelopes; not asked for where that would take long.</param>
+    /// <param name="envelopes">Its envelopes; not asked for where that would take long and nothing has asked yet.</param>
     /// <param name="solver">The solver to use.</param>
     internal static WorstReactions Of(BuiltBeam beam, Lazy<ImmutableArray<Envelope>> envelopes, BeamSolver solver)
     {
         EnvelopeProblem problem = beam.Situations;
         BeamModel model = beam.Model;
         bool mayLetGo = model.Supports.Any(support => support.Action != SupportAction.Both);
-        bool areEnds = !mayLetGo || model.Supports.Length * model.Combinations.Length <= MostSearched;
+        int size = model.Supports.Length * model.Combinations.Length;
+        bool areEnds = !mayLetGo
+            || envelopes.IsValueCreated
+            || size <= (problem.Rolling.IsEmpty ? MostSearched : MostSearchedRolling);
         ImmutableArray<Envelope> found =
             areEnds ? envelopes.Value : EnvelopeSearch.Find(problem with { Model = ActingBothWays(model) }, solver);
         IEnumerable<Situation> ends =

@@ -72,6 +72,19 @@ public sealed class EnvelopeFindingsTests
         Assert.All(texts, text => Assert.Contains(" must hold at least ", text, StringComparison.Ordinal));
     }
 
+    /// <summary>Without anything rolling all patterns of twelve bays are gone through, and the size is the envelope's.</summary>
+    [Fact]
+    public void PullOfALargeBeamInPatternsAlone_IsThatOfTheEnvelope()
+    {
+        BeamDocument document = Lifting([6, 3, 5, 2, 6, 3, 5, 2, 6, 3, 5, 2]) with { Rolling = [] };
+        Calculation calculation = CalculationTests.Run(document);
+
+        double least = Assert.Single(calculation.Envelopes).Reactions[^1].Vertical.Min.Value;
+        string size = (-least / 1000).ToString("0.00", CultureInfo.InvariantCulture);
+        Assert.Contains(
+            Texts(calculation, "uplift"), text => text.Contains($" must hold {size} kN down", StringComparison.Ordinal));
+    }
+
     /// <summary>Live load of 7 kN/m bay by bay and two axles; the supports between the first and the last two only push.</summary>
     private static BeamDocument Lifting(int[] lengths) => new()
     {
