@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using FieldCheck.Mechanics.Envelopes;
 using FieldCheck.Mechanics.Model;
 
@@ -12,16 +11,14 @@ internal sealed class SeatChecks
 
     private readonly StrengthProblem _problem;
     private readonly BasisDemands _demands;
-    private readonly IStrengthRule? _rule;
-    private readonly Bays _bays;
+    private readonly SeatRule? _rule;
     private readonly double _nothing;
 
     internal SeatChecks(StrengthProblem problem, BasisDemands demands, IStrengthRule? rule, Bays bays)
     {
         _problem = problem;
         _demands = demands;
-        _rule = rule?.Basis == demands.Basis ? rule : null;
-        _bays = bays;
+        _rule = rule?.Basis == demands.Basis ? new SeatRule(problem, rule, bays) : null;
         _nothing = demands.Obstacle is not null ? 0 : Rounding * demands.Envelope.Reactions
             .Select(one => Math.Max(Math.Abs(one.Vertical.Max.Value), Math.Abs(one.Vertical.Min.Value)))
             .DefaultIfEmpty(0)
@@ -46,7 +43,7 @@ internal sealed class SeatChecks
 
         Governed push = _demands.Envelope.Reactions[support].Vertical.Max;
         return push.Value > _nothing
-            ? Asked(support, members, push.Value).Concat(ByRule(support, members, push.Value)).Select(check => check with
+            ? Asked(support, members, push.Value).Concat(_rule?.At(support, members, push.Value) ?? []).Select(check => check with
             {
                 Position = place.Position,
                 Situation = push.Situation,
@@ -122,39 +119,6 @@ internal sealed class SeatChecks
             ],
         };
 
-    private IEnumerable<SectionCheck> ByRule(int support, (Member Member, int Span)[] members, double push)
-    {
-        double at = _problem.Beam.Model.Supports[support].Position;
-        double shortest = _bays.Between
-            .Where(bay => bay.From == at || bay.To == at)
-            .Select(bay => bay.To - bay.From)
-            .DefaultIfEmpty(double.PositiveInfinity)
-            .Min();
-        SeatPlace place = new(at, Math.Min(at, _problem.Beam.Model.Length - at), shortest);
-        foreach ((Member member, int span) in members)
-        {
-            ImmutableArray<Resistance> resistances = _rule?.At(member, _problem.Seats[support], place) ?? [];
-            foreach (Resistance one in resistances)
-            {
-                bool isJudged = one.Limit is not null && one.Reason is null;
-                yield return RuleChecks.Blank(one, _rule!) with
-                {
-                    Span = span,
-                    Support = support,
-                    Demand = isJudged ? push * one.PerAction : null,
-                    Limit = one.Limit,
-                    Reason = isJudged ? null : one.Reason ?? NotJudgedReason.NoLimit,
-                    Terms =
-                    [
-                        new CheckTerm(CheckSymbol.Reaction, push, CheckUnit.Force),
-                        .. one.Terms,
-                        .. TermOf(CheckSymbol.NeededBearingLength, one.LengthFor?.Invoke(push)),
-                    ],
-                };
-            }
-        }
-    }
-
     private SectionCheck Blank(CheckKind kind, int support) => new()
     {
         Kind = kind,
@@ -164,6 +128,7 @@ internal sealed class SeatChecks
         Support = support,
     };
 
-    private static CheckTerm[] TermOf(CheckSymbol symbol, double? length) =>
+    /// <summary>A length among the numbers of a check, where it is known.</summary>
+    internal static CheckTerm[] TermOf(CheckSymbol symbol, double? length) =>
         length is double known ? [new CheckTerm(symbol, known, CheckUnit.Length)] : [];
 }
