@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using FieldCheck.Mechanics.Envelopes;
 using FieldCheck.Mechanics.Model;
 using FieldCheck.Mechanics.Solving;
@@ -12,6 +11,8 @@ namespace FieldCheck.Benchmarks;
 /// </summary>
 internal static class CheckSection
 {
+    private static readonly double[] Depths = [0.2, 0.3];
+
     private const double MostSolves = 300;
     private const double MostOfKnown = 0.5;
 
@@ -72,7 +73,7 @@ internal static class CheckSection
         Strengths given = new(10e6, 1e6, 2e6);
         Member[] members =
         [
-            .. new[] { 0.2, 0.3 }.Select(depth => new Member(
+            .. Depths.Select(depth => new Member(
                 Section.Of(new SectionShape.Rectangle(0.1, depth)),
                 new Material { Allowable = given, Design = given },
                 null)),

@@ -15,6 +15,8 @@ internal static class EnvelopeSection
     private const double MostSolves = 400;
     private const double MostGrowth = 2.5;
 
+    private static readonly int[] Doublings = [250, 500, 1000];
+
     private static readonly Curve[] Forces = [Curve.Axial, Curve.Shear, Curve.Moment];
 
     internal static void Run(Report report)
@@ -59,7 +61,7 @@ internal static class EnvelopeSection
     private static void Growing(Report report)
     {
         BeamSolver solver = new();
-        double[] seconds = [.. new[] { 250, 500, 1000 }.Select(spans =>
+        double[] seconds = [.. Doublings.Select(spans =>
         {
             RollingLoad axles = new("axles", 0, [new Axle(0, 35e3), new Axle(3.6, 145e3), new Axle(7.9, 145e3)]);
             EnvelopeProblem problem = new(Beams.Chain(spans), [], [axles]);
