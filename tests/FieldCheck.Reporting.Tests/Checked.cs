@@ -60,8 +60,15 @@ internal static class Checked
     {
         Figures = Bending.Figures with
         {
-            Kind = CheckKind.Deflection, Unit = CheckUnit.Length, Bay = 0, Span = null, Case = 1, Situation = null,
-            Demand = 0.005, Limit = 0.0067, IsBound = true,
+            Kind = CheckKind.Deflection,
+            Unit = CheckUnit.Length,
+            Bay = 0,
+            Span = null,
+            Case = 1,
+            Situation = null,
+            Demand = 0.005,
+            Limit = 0.0067,
+            IsBound = true,
         },
         What = "deflection of the bay under live alone",
         Governs = "live alone",
