@@ -31,6 +31,9 @@ internal static class Cautions
         + "stands above, columns and props, connections, bracing, overall stability, foundation settlement, vibration, "
         + "fire, fatigue, ponding, torsion, notches and holes.";
 
+    /// <summary>What is to be said below the checks of a section, wherever they are shown.</summary>
+    internal static ImmutableArray<string> OfStrength { get; } = Always[..3];
+
     /// <summary>All that is to be said below one check.</summary>
     internal static ImmutableArray<string> For(Calculation calculation) =>
     [

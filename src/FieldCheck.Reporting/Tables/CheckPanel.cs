@@ -9,6 +9,9 @@ namespace FieldCheck.Reporting.Tables;
 /// <summary>What the checks of a beam come to, for a view.</summary>
 public static class CheckPanel
 {
+    /// <summary>What a line begins with that is of the check whose work is shown.</summary>
+    public const string Chosen = CheckBars.Chosen;
+
     /// <summary>Every check in columns, what is used up most and what is not checked; nothing where nothing is asked.</summary>
     /// <param name="calculation">What came of the beam.</param>
     /// <param name="width">The widest line [columns].</param>
@@ -16,6 +19,19 @@ public static class CheckPanel
     {
         ArgumentNullException.ThrowIfNull(calculation);
         return calculation.Beam is BuiltBeam beam ? CheckTable.Lines(calculation, beam, width) : [];
+    }
+
+    /// <summary>
+    /// Every check in a line with a bar of how much is used, the work of one of them, and what is not checked; nothing
+    /// where nothing is asked.
+    /// </summary>
+    /// <param name="calculation">What came of the beam.</param>
+    /// <param name="chosen">The check whose work is shown, counted from 0; null: none.</param>
+    /// <param name="width">The widest line [columns].</param>
+    public static ImmutableArray<string> WithBars(Calculation calculation, int? chosen, int width)
+    {
+        ArgumentNullException.ThrowIfNull(calculation);
+        return calculation.Beam is BuiltBeam beam ? CheckBars.Lines(calculation, beam, chosen, width) : [];
     }
 
     /// <summary>

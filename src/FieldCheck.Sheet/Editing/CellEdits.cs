@@ -29,6 +29,11 @@ internal static class CellEdits
             return new SheetChange(sheet with { Document = changed });
         }
 
+        if (StickCells.Has(place.Block))
+        {
+            return new SheetChange(sheet with { Document = StickCells.Type(sheet.Document, place, typed) });
+        }
+
         int rows = sheet.RowsOf(place.Block);
         if (place.Row < 0 || place.Row > rows || (place.Row == rows && typed is null))
         {

@@ -46,7 +46,7 @@ public static class Editor
         return document.Display == "us" ? UnitSystem.Us : UnitSystem.Si;
     }
 
-    // A case is no row of the file: it comes and goes with its loads.
+    // A case is no row of the file: it comes and goes with its loads, and so do sections and materials with the spans.
     private static bool Has(FormSheet sheet, FormBlock block, int row) =>
-        block != FormBlock.Cases && row >= 0 && row < sheet.RowsOf(block);
+        block != FormBlock.Cases && !StickCells.Has(block) && row >= 0 && row < sheet.RowsOf(block);
 }

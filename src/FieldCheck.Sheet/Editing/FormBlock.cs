@@ -23,4 +23,19 @@ public enum FormBlock
 
     /// <summary>The rolling loads, in the order typed.</summary>
     Rolling,
+
+    /// <summary>The named sections, in the order typed; one to be typed where there is none.</summary>
+    Sections,
+
+    /// <summary>The named materials, in the order typed; one to be typed where there is none.</summary>
+    Materials,
+
+    /// <summary>Rules and limits of the whole beam, one row.</summary>
+    Limits,
+
+    /// <summary>How each span is held sideways.</summary>
+    Bracing,
+
+    /// <summary>What the beam bears on at each support.</summary>
+    Bearings,
 }

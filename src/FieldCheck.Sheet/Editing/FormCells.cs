@@ -34,6 +34,7 @@ public static partial class FormCells
             CombinationCells.TextOf(document, document.Combinations[place.Row], place.Column),
         { Block: FormBlock.Rolling } when place.Row < document.Rolling.Count =>
             RollingCells.TextOf(document.Rolling[place.Row], place.Column, Editor.SystemOf(document)),
+        _ when StickCells.Has(place.Block) => StickCells.TextOf(document, place),
         _ => null,
     };
 
@@ -47,6 +48,7 @@ public static partial class FormCells
         { Block: FormBlock.Combinations, Column: FormColumn.Basis } => StatedCells.Bases[..2],
         { Column: FormColumn.Basis } => StatedCells.Bases,
         { Column: FormColumn.Pattern or FormColumn.OwnWeight } => CaseEdits.YesOrNo,
+        { Column: FormColumn.Flat or FormColumn.Rules or FormColumn.Unbraced } => StickCells.ChoicesOf(place.Column),
         _ => [],
     };
 

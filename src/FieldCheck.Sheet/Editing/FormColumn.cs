@@ -87,6 +87,129 @@ public enum FormColumn
     /// <summary>Share that is added to a rolling load for impact.</summary>
     Impact,
 
+    /// <summary>Shape of the catalogue that a section is.</summary>
+    Shape,
+
+    /// <summary>Width of a rectangle, one ply's.</summary>
+    Width,
+
+    /// <summary>Depth of a section over all.</summary>
+    Depth,
+
+    /// <summary>How many plies of a rectangle stand side by side.</summary>
+    Plies,
+
+    /// <summary>Whether a section lies flat or stands on edge.</summary>
+    Flat,
+
+    /// <summary>Diameter of a round section.</summary>
+    Diameter,
+
+    /// <summary>Wall of a round tube.</summary>
+    Wall,
+
+    /// <summary>Width of the flanges of an I section.</summary>
+    FlangeWidth,
+
+    /// <summary>Thickness of the flanges of an I section.</summary>
+    FlangeThickness,
+
+    /// <summary>Thickness of the web of an I section.</summary>
+    WebThickness,
+
+    /// <summary>Second moment of area of a section.</summary>
+    Inertia,
+
+    /// <summary>Section modulus.</summary>
+    SectionModulus,
+
+    /// <summary>Area of a section.</summary>
+    Area,
+
+    /// <summary>Shear area of a section.</summary>
+    ShearArea,
+
+    /// <summary>Weight of a section on each length.</summary>
+    Weight,
+
+    /// <summary>Grade of the catalogue that a material is.</summary>
+    Grade,
+
+    /// <summary>Modulus of elasticity.</summary>
+    Modulus,
+
+    /// <summary>Allowable bending stress.</summary>
+    AllowableBending,
+
+    /// <summary>Allowable shear stress.</summary>
+    AllowableShear,
+
+    /// <summary>Allowable bearing stress.</summary>
+    AllowableBearing,
+
+    /// <summary>Design bending strength.</summary>
+    DesignBending,
+
+    /// <summary>Design shear strength.</summary>
+    DesignShear,
+
+    /// <summary>Design bearing strength.</summary>
+    DesignBearing,
+
+    /// <summary>Yield stress.</summary>
+    Yield,
+
+    /// <summary>Factors on the strengths of timber.</summary>
+    Factors,
+
+    /// <summary>Creep factor of a material.</summary>
+    Creep,
+
+    /// <summary>Shear modulus.</summary>
+    ShearModulus,
+
+    /// <summary>Mass or weight per volume.</summary>
+    Density,
+
+    /// <summary>Rules that strengths are judged by.</summary>
+    Rules,
+
+    /// <summary>Limit of deflection of each bay.</summary>
+    Deflection,
+
+    /// <summary>Limit of deflection of each overhang.</summary>
+    Overhang,
+
+    /// <summary>Limit of deflection as a length.</summary>
+    Absolute,
+
+    /// <summary>Limit of each bay with what lasting loads add in time.</summary>
+    Final,
+
+    /// <summary>Limit of each overhang with what lasting loads add in time.</summary>
+    FinalOverhang,
+
+    /// <summary>Limits of deflection under single cases.</summary>
+    CaseLimits,
+
+    /// <summary>Share of each case that lasts.</summary>
+    Lasting,
+
+    /// <summary>Length over which the compression side of a span is not held, or braced.</summary>
+    Unbraced,
+
+    /// <summary>Length of the bearing along the beam.</summary>
+    Bearing,
+
+    /// <summary>Allowable stress of what the beam bears on.</summary>
+    BearingAllowable,
+
+    /// <summary>Sides of the pad below a support.</summary>
+    Pad,
+
+    /// <summary>Allowable pressure under the pad.</summary>
+    Pressure,
+
     /// <summary>
     /// Factor of the first case of <see cref="CaseRows"/> in a combination. Those of the other cases follow it, numbered
     /// on: <see cref="FormColumns.OfCase"/>.

@@ -39,6 +39,7 @@ public static class FormColumns
         FormBlock.Cases => Cases,
         FormBlock.Combinations => Combinations,
         FormBlock.Rolling => Rolling,
+        _ when StickCells.Has(block) => StickColumns.All(block),
         _ => Loads,
     };
 
@@ -48,6 +49,7 @@ public static class FormColumns
     public static ImmutableArray<FormColumn> Of(BeamDocument document, FormBlock block) =>
         block == FormBlock.Combinations
             ? [.. Combinations, .. Enumerable.Range(0, CaseRows.Of(document).Length).Select(OfCase)]
+            : StickCells.Has(block) ? StickColumns.Of(document, block)
             : Of(block);
 
     /// <summary>The column of the factor of a case.</summary>
@@ -73,6 +75,7 @@ public static class FormColumns
         FormColumn.Place => "at",
         FormColumn.Pattern => "bay by bay",
         FormColumn.OwnWeight => "own weight",
+        _ when StickColumns.Heading(column) is string heading => heading,
         _ => column.ToString().ToLowerInvariant(),
     };
 
@@ -86,6 +89,11 @@ public static class FormColumns
         FormBlock.Cases => "case",
         FormBlock.Combinations => "combination",
         FormBlock.Rolling => "rolling load",
+        FormBlock.Sections => "section",
+        FormBlock.Materials => "material",
+        FormBlock.Limits => "limits",
+        FormBlock.Bracing => "span",
+        FormBlock.Bearings => "support",
         _ => "load",
     };
 

@@ -41,6 +41,7 @@ public sealed record FormSheet(BeamDocument Document, Rows<int> BareSizes)
         FormBlock.Cases => CaseRows.Of(Document).Length,
         FormBlock.Combinations => Document.Combinations.Count,
         FormBlock.Rolling => Document.Rolling.Count,
+        _ when StickCells.Has(block) => StickRows.CountOf(Document, block),
         _ => Document.Loads.Count,
     };
 }

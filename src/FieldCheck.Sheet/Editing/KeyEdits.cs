@@ -28,10 +28,13 @@ internal static class KeyEdits
     private static string Plain(DocumentCell cell, string text, UnitSystem system) => cell.Wanted switch
     {
         Wanted.Measure measure => CellShorthand.Expand(text, UnitOf(cell.Key, measure.Kind, system)),
+        Wanted.LengthOr length when text.Length > 0 && length.Word.StartsWith(text, StringComparison.OrdinalIgnoreCase) =>
+            length.Word,
         Wanted.LengthOr => CellShorthand.Expand(text, QuantityKind.Length, system),
         Wanted.PlaceOnBeam => CellShorthand.ExpandPlace(text, CellUnits.Of(QuantityKind.Length, system)),
         Wanted.TwoLengths => CellShorthand.ExpandPad(text, CellUnits.ShortLength(system)),
         Wanted.OneOf words => SupportCells.Whole(text, [.. words.Words]),
+        Wanted.ShareOfSpan when LoadSize.Reads(text, QuantityKind.Number) => "L/" + text,
         Wanted.Truth => SupportCells.Whole(text, ["true", "false"]),
         _ => text,
     };

@@ -10,6 +10,7 @@ internal static class CellHints
     internal static string Of(FormPlace place) => place.IsOwnWeight
         ? "the weight of the sections as a load, on or off (Space)"
         : place.Block is FormBlock.Cases or FormBlock.Combinations or FormBlock.Rolling ? CaseWords.Hint(place)
+        : StickCells.Has(place.Block) ? StickWords.Hint(place.Column)
         : place.Column switch
         {
             FormColumn.Length => "the span's length: 3.6, 3600mm, 12'-6 1/2\"",

@@ -21,6 +21,9 @@ internal enum CommandGroup
     /// <summary>In the Stated view alone; what it shares with the form of the Beam view is under that.</summary>
     Stated,
 
+    /// <summary>In the Section view alone; what it shares with the form of the Beam view is under that.</summary>
+    Section,
+
     /// <summary>In the Cases view alone; what it shares with the form of the Beam view is under that.</summary>
     Cases,
 

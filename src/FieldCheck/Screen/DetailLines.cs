@@ -38,7 +38,8 @@ internal static class DetailLines
         ],
         FormBlock.Supports => [.. OfRow(document, "support", page.Row, Fields.Support)],
         FormBlock.Loads => [.. OfRow(document, "load", page.Row, Fields.Load)],
-        FormBlock.Stated or FormBlock.Cases or FormBlock.Combinations or FormBlock.Rolling => [],
+        FormBlock.Stated or FormBlock.Cases or FormBlock.Combinations or FormBlock.Rolling
+            or >= FormBlock.Sections => [],
         _ => OfBeam(document),
     };
 

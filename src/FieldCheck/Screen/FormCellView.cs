@@ -22,6 +22,7 @@ internal sealed class FormCellView
         _state = state;
         _bad = [.. CellProblems.Of(state.Settled)
             .Select(found => found.Place)
+            .Concat(state.Settled.Problems.Select(problem => StickCells.PlaceOf(state.Settled.Document, problem.Key)))
             .OfType<FormPlace>()
             .Where(place => !CellProblems.IsMissing(state.Settled, place))];
     }
@@ -55,6 +56,11 @@ internal sealed class FormCellView
         if (place.Block is FormBlock.Cases or FormBlock.Combinations or FormBlock.Rolling)
         {
             return CaseWords.Following(document, place);
+        }
+
+        if (StickCells.Has(place.Block))
+        {
+            return FormMoves.ColumnsOf(_state.Sheet, place).Contains(place.Column) ? StickWords.Following(_state.Shown, place) : "";
         }
 
         if (place.Row < 0 || FormMoves.IsEmptyRow(_state.Sheet, place))

@@ -28,7 +28,7 @@ internal static class FormEdits
         }
 
         ScreenState typed = Typed(state with { Draft = null }, draft.Place, draft.Line.Text);
-        return CaseWords.NotTaken(draft.Place, draft.Line.Text) is string why ? NotTaken(typed, draft, why) : typed;
+        return (CaseWords.NotTaken(draft.Place, draft.Line.Text) ?? StickWords.NotTaken(draft.Place, draft.Line.Text)) is string why ? NotTaken(typed, draft, why) : typed;
     }
 
     /// <summary>The state with a text typed in the cell that the person is on.</summary>

@@ -42,11 +42,11 @@ internal static class FormKeys
         // A combination without basis is service, the first of its words.
         bool isCombination = state.Focus.Block == FormBlock.Combinations;
         string stands = FormCells.TextOf(state.Document, state.Focus) ?? (isCombination ? words[0] : "");
-        bool isYesOrNo = state.Focus.Block == FormBlock.Cases;
+        bool isYesOrNo = state.Focus.Block == FormBlock.Cases || state.Focus.Column == FormColumn.Unbraced;
         int next = isYesOrNo && stands.Length > 0 ? words.Length
             : Math.Max(words.IndexOf(stands), words.IndexOf(stands.Split(' ')[0])) + 1;
         bool mayBeEmpty = isYesOrNo
-            || (state.Focus.Column is FormColumn.Acts or FormColumn.Basis or FormColumn.Under && !isCombination);
+            || (state.Focus.Column is FormColumn.Rules or FormColumn.Acts or FormColumn.Basis or FormColumn.Under && !isCombination);
         return FormEdits.Type(state, next < words.Length ? words[next] : mayBeEmpty ? "" : words[0]);
     }
 

@@ -44,9 +44,9 @@ internal static class FormLayout
 
         int left = height - 2 * blocks.Length;
         Dictionary<FormBlock, int> shares = blocks.ToDictionary(block => block, _ => 1);
-        foreach ((FormBlock block, int wanted) in blocks.Contains(FormBlock.Loads)
-            ? Wishes(sheet, focus)
-            : WishesOfCases(sheet, focus))
+        foreach ((FormBlock block, int wanted) in blocks.Contains(FormBlock.Loads) ? Wishes(sheet, focus)
+            : blocks.Contains(FormBlock.Cases) ? WishesOfCases(sheet, focus)
+            : WishesOfSection(sheet, focus))
         {
             int given = Math.Clamp(wanted - shares[block], 0, left);
             shares[block] += given;
@@ -71,6 +71,10 @@ internal static class FormLayout
             yield return (block, AllRows(sheet, block));
         }
     }
+
+    // All of the block that the person is in, then the blocks in their order.
+    private static IEnumerable<(FormBlock Block, int Rows)> WishesOfSection(FormSheet sheet, FormPlace focus) =>
+        FormMoves.Beside(focus.Block).Prepend(focus.Block).Select(block => (block, AllRows(sheet, block)));
 
     // A row beside the person's is wanted before all, then a second support; then the block the person is in, then rows
     // of the beam, then the rest.

@@ -16,6 +16,7 @@ internal static class FormMoves
         [FormBlock.Spans, FormBlock.Supports, FormBlock.Loads],
         [FormBlock.Stated],
         [FormBlock.Cases, FormBlock.Combinations, FormBlock.Rolling],
+        [FormBlock.Sections, FormBlock.Materials, FormBlock.Limits, FormBlock.Bracing, FormBlock.Bearings],
     ];
 
     /// <summary>Where a beam begins.</summary>
@@ -25,6 +26,7 @@ internal static class FormMoves
     internal static ImmutableArray<FormColumn> ColumnsOf(FormSheet sheet, FormPlace place) =>
         place.IsOwnWeight ? OwnWeightColumns
         : place.Block == FormBlock.Cases ? CaseColumns
+        : StickCells.Has(place.Block) ? StickCells.ColumnsOf(sheet.Document, place)
         : FormColumns.Of(sheet.Document, place.Block);
 
     /// <summary>The blocks of the view that a block is shown in, from its top.</summary>
@@ -36,10 +38,11 @@ internal static class FormMoves
         : place.Row == sheet.RowsOf(place.Block);
 
     /// <summary>
-    /// The last row of a block that can be typed in. What is stated goes by the supports and a case by its loads, so none
-    /// comes after.
+    /// The last row of a block that can be typed in. What is stated goes by the supports, a case by its loads, a section by
+    /// the spans, so none comes after.
     /// </summary>
     internal static int LastRow(FormSheet sheet, FormBlock block) => block is FormBlock.Stated or FormBlock.Cases
+        || StickCells.Has(block)
         ? Math.Max(sheet.RowsOf(block) - 1, 0)
         : sheet.RowsOf(block);
 
@@ -48,11 +51,15 @@ internal static class FormMoves
     {
         FormBlock.Stated => ScreenView.Stated,
         FormBlock.Cases or FormBlock.Combinations or FormBlock.Rolling => ScreenView.Cases,
+        _ when StickCells.Has(block) => ScreenView.Section,
         _ => ScreenView.Beam,
     };
 
     /// <summary>Where the cases begin: at the combinations, of which most is typed.</summary>
     internal static FormPlace FirstOfCases { get; } = new(FormBlock.Combinations, 0, FormColumn.Name);
+
+    /// <summary>Where a section begins: at the catalogue, or the next cell for its sides.</summary>
+    internal static FormPlace FirstOfSection { get; } = new(FormBlock.Sections, 0, FormColumn.Shape);
 
     /// <summary>Where what is stated begins: at the first support of which nothing is.</summary>
     internal static FormPlace FirstToState(FormSheet sheet)

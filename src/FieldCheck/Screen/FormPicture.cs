@@ -10,6 +10,7 @@ internal sealed class FormPicture
 {
     private const int WidestText = 20;
     private const int WidestAxles = 40;
+    private const int WidestName = 12;
     private const int RowSigns = 2;
     private const string MoreColumns = ">";
     private const string FewerColumns = "<";
@@ -54,6 +55,12 @@ internal sealed class FormPicture
         ScreenView.Stated => StatedRows.Of(state.Document).Select(row => TextColumns.Of(row.Label ?? "?")).Append(1).Max(),
         ScreenView.Cases => Math.Max(state.Document.Combinations.Count, state.Document.Rolling.Count)
             .ToString(CultureInfo.InvariantCulture).Length,
+        ScreenView.Section => Math.Min(
+            FormMoves.Beside(FormBlock.Sections)
+                .SelectMany(block => Enumerable.Range(0, state.Sheet.RowsOf(block))
+                    .Select(row => TextColumns.Of(FormWords.Head(state.Sheet, block, row))))
+                .Max(),
+            WidestName),
         _ => HeadWidth(state.Sheet),
     };
 
@@ -92,7 +99,32 @@ internal sealed class FormPicture
             .Max(text => Math.Min(text, column == FormColumn.Axles ? WidestAxles : WidestText));
 
         FormColumn? focus = _state.Focus.Block == window.Block ? _state.Focus.Column : null;
-        return FormColumnWidths.Of(FormColumns.Of(_state.Document, window.Block), Wanted, focus, _width - RowSigns - _head);
+        ImmutableArray<FormColumn> all = FormColumns.Of(_state.Document, window.Block);
+        int room = _width - RowSigns - _head;
+        return FormColumnWidths.Of(
+            StickCells.Has(window.Block) ? WithWhatStands(all, places, Wanted, focus, room) : all, Wanted, focus, room);
+    }
+
+    // Where not all find room, those in which nothing stands make way for those in which something does.
+    private ImmutableArray<FormColumn> WithWhatStands(
+        ImmutableArray<FormColumn> all, FormPlace[] places, Func<FormColumn, int> wanted, FormColumn? focus, int room)
+    {
+        HashSet<FormColumn> seen =
+        [
+            .. all.Where(column => column == all[0] || column == focus
+                || places.Any(place => FormCells.TextOf(_state.Document, place with { Column = column }) is not null)),
+        ];
+        foreach (FormColumn column in all.Where(column => !seen.Contains(column)))
+        {
+            if (seen.Append(column).Sum(one => wanted(one) + FormColumnWidths.Beside) > room)
+            {
+                break;
+            }
+
+            seen.Add(column);
+        }
+
+        return [.. all.Where(seen.Contains)];
     }
 
     // What is being typed needs a column more, for the cursor behind it.
@@ -105,7 +137,9 @@ internal sealed class FormPicture
         string name = FormWords.Block(window.Block);
         ImmutableArray<FormColumn> all = FormColumns.Of(_state.Document, window.Block);
         bool goesOn = columns[^1].Column != all[^1];
-        bool isCutShort = all.IndexOf(columns[^1].Column) >= columns.Length;
+        bool isStick = StickCells.Has(window.Block);
+        goesOn |= isStick && columns.Length < all.Length;
+        bool isCutShort = !isStick && all.IndexOf(columns[^1].Column) >= columns.Length;
         string more = (isCutShort ? FewerColumns : "") + (goesOn ? MoreColumns : "") + (window.Hidden > 0 ? $" ..{window.Hidden} more" : "");
         more = more.TrimStart();
         line.Add(TextColumns.Cut(name, more.Length > 0 ? _width - more.Length - 1 : _width), Role.Accent);
@@ -133,7 +167,7 @@ internal sealed class FormPicture
         bool isHere = _state.Focus.Block == block && _state.Focus.Row == row;
         LineWriter line = new(_width);
         line.Add(isHere ? ">" : " ").Add(_cells.RowMark(block, row).ToString(), Role.Warn);
-        line.Add(TextColumns.Fit(FormWords.Head(_state.Sheet, block, row), _head));
+        line.Add(TextColumns.FitWithMark(FormWords.Head(_state.Sheet, block, row), _head));
         FormPlace first = new(block, row, columns[0].Column);
         bool isEmpty = FormMoves.IsEmptyRow(_state.Sheet, first);
         if (isEmpty && !isHere)

@@ -16,9 +16,11 @@ internal static class FormWords
     internal static string Head(FormSheet sheet, FormBlock block, int row) =>
         row == FormPlace.OwnWeightRow ? ""
         : block == FormBlock.Stated ? StatedRows.Of(sheet.Document).ElementAtOrDefault(row)?.Label ?? "?"
-        : block == FormBlock.Cases ? ""
+        : block is FormBlock.Cases or FormBlock.Limits ? ""
+        : block == FormBlock.Sections ? StickRows.Sections(sheet.Document).ElementAtOrDefault(row) ?? ""
+        : block == FormBlock.Materials ? StickRows.Materials(sheet.Document).ElementAtOrDefault(row) ?? ""
         : row >= sheet.RowsOf(block) ? "+"
-        : block == FormBlock.Supports ? Label(sheet.Document, row)
+        : block is FormBlock.Supports or FormBlock.Bearings ? Label(sheet.Document, row)
         : Number(row);
 
     /// <summary>A row in words, as "load 3" or "support B".</summary>
@@ -29,6 +31,8 @@ internal static class FormWords
         row == FormPlace.OwnWeightRow ? "own weight"
         : block == FormBlock.Stated ? $"stated {Head(sheet, block, row)}{Turn(sheet, row)}"
         : block == FormBlock.Cases ? $"case {CaseRows.Of(sheet.Document).ElementAtOrDefault(row)?.Name}"
+        : block == FormBlock.Limits ? "limits"
+        : block is FormBlock.Sections or FormBlock.Materials ? Stick(sheet, block, row)
         : row >= sheet.RowsOf(block) ? $"new {FormColumns.RowName(block)}"
         : $"{FormColumns.RowName(block)} {Head(sheet, block, row)}";
 
@@ -51,12 +55,20 @@ internal static class FormWords
         FormBlock.Stated => "nothing stated yet",
         FormBlock.Combinations when sheet.RowsOf(block) == 0 =>
             "all loads, service, factors 1: type here for others",
+        FormBlock.Bracing or FormBlock.Bearings => $"no {FormColumns.RowName(block)} yet",
         _ => $"type here to add a {FormColumns.RowName(block)}",
     };
 
     /// <summary>What a block is headed, as "Loads".</summary>
     /// <param name="block">The block.</param>
-    internal static string Block(FormBlock block) => block == FormBlock.Rolling ? "Rolling loads" : block.ToString();
+    internal static string Block(FormBlock block) => block switch
+    {
+        FormBlock.Rolling => "Rolling loads",
+        FormBlock.Sections => "Section",
+        FormBlock.Materials => "Material",
+        FormBlock.Bracing => "Spans",
+        _ => block.ToString(),
+    };
 
     /// <summary>So many of something, as "1 load" and "2 loads".</summary>
     /// <param name="count">How many.</param>
@@ -69,6 +81,15 @@ internal static class FormWords
         FormColumn.Place => "place",
         _ => FormColumns.Heading(column),
     };
+
+    // Of several, which spans it is of.
+    private static string Stick(FormSheet sheet, FormBlock block, int row)
+    {
+        string name = $"{FormColumns.RowName(block)} {Head(sheet, block, row)}";
+        return sheet.RowsOf(block) > 1
+            ? $"{name} ({StickRows.UsedBy(sheet.Document, new FormPlace(block, row, default))})"
+            : name;
+    }
 
     private static string Label(BeamDocument document, int row)
     {

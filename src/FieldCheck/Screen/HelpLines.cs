@@ -83,6 +83,26 @@ internal static class HelpLines
         "A row emptied of its last figure is taken out.",
     ];
 
+    /// <summary>How a section is held against limits.</summary>
+    /// <param name="table">The commands.</param>
+    internal static ImmutableArray<string> HoldingAgainstLimits(CommandTable table) =>
+    [
+        "HOW TO ASK WHETHER THE BEAM IS ENOUGH",
+        "shape: of the catalogue, IPE 200, or sides, 75x225.",
+        "  Or Tab on: width, depth, plies; diameter, wall; plates;",
+        "  figures. stands: Space lays it flat.",
+        "grade: C24, S275; or E and stresses of your own.",
+        "allow: all safety inside, against service loads.",
+        "design: after all factors, against factored loads.",
+        "yield: counts only by rules; Space chooses them.",
+        "deflection: L/360, overhang L/180, or a length.",
+        "unbraced: a length, or braced by Space.",
+        "Below, each check: have, allow, used, a bar; > is over.",
+        "NOT JUDGED says why: a limit not given is never OK.",
+        $"{table.KeyOf(CommandName.PreviousCheck)} and {table.KeyOf(CommandName.NextCheck)} show the work of each check.",
+        "What was not checked is always named below them.",
+    ];
+
     /// <summary>How cases are combined.</summary>
     /// <param name="table">The commands.</param>
     internal static ImmutableArray<string> CombiningCases(CommandTable table) =>

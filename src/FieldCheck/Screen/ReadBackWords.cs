@@ -34,6 +34,7 @@ internal static class ReadBackWords
                 LoadWords.Of(calculation, place, text, units),
             (FormBlock.Cases or FormBlock.Combinations or FormBlock.Rolling, _) =>
                 CaseWords.ReadBack(document, place, text, units),
+            _ when StickCells.Has(place.Block) => StickWords.ReadBack(calculation, place, text),
             (FormBlock.Stated, _) => StatedReadBack.Of(place.Column, text, units),
             _ => null,
         };

@@ -34,6 +34,7 @@ internal sealed record ScreenState
         {
             ScreenView.Stated => StatedFocus ?? FormMoves.FirstToState(Sheet),
             ScreenView.Cases => CasesFocus,
+            ScreenView.Section => SectionFocus,
             _ => FormFocus,
         };
         init
@@ -42,11 +43,18 @@ internal sealed record ScreenState
             FormFocus = view == ScreenView.Beam ? value : FormFocus;
             StatedFocus = view == ScreenView.Stated ? value : StatedFocus;
             CasesFocus = view == ScreenView.Cases ? value : CasesFocus;
+            SectionFocus = view == ScreenView.Section ? value : SectionFocus;
         }
     }
 
     /// <summary>How many lines of the envelopes are scrolled past.</summary>
     internal int CasesTop { get; init; }
+
+    /// <summary>How many lines of the checks are scrolled past.</summary>
+    internal int SectionTop { get; init; }
+
+    /// <summary>The check whose work is shown, counted from 0; null: the one that is used up most.</summary>
+    internal int? CheckChosen { get; init; }
 
     /// <summary>How many lines of what comes of the stated figures are scrolled past.</summary>
     internal int StatedTop { get; init; }
@@ -145,6 +153,8 @@ internal sealed record ScreenState
 
     private FormPlace CasesFocus { get; init; } = FormMoves.FirstOfCases;
 
+    private FormPlace SectionFocus { get; init; } = FormMoves.FirstOfSection;
+
     /// <summary>Where the person is among the stated figures; null: not been there yet.</summary>
     private FormPlace? StatedFocus { get; init; }
 
@@ -175,6 +185,8 @@ internal sealed record ScreenState
     {
         ScreenView.Stated =>
             this with { Focus = FormMoves.Within(Sheet, Focus), StatedTop = StatedKeys.Top(this, StatedTop) },
+        ScreenView.Section =>
+            this with { Focus = FormMoves.Within(Sheet, Focus), SectionTop = SectionKeys.Top(this, SectionTop) },
         ScreenView.Cases => this with { Focus = FormMoves.Within(Sheet, Focus), CasesTop = CasesKeys.Top(this, CasesTop) },
         _ => this,
     };

@@ -15,6 +15,9 @@ internal enum ScreenView
     /// <summary>What a supplier states, and what comes of it.</summary>
     Stated,
 
+    /// <summary>Section, material and limits, and whether they are enough.</summary>
+    Section,
+
     /// <summary>Cases, combinations and rolling loads, and the envelopes that they make.</summary>
     Cases,
 }

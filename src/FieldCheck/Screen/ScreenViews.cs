@@ -59,6 +59,18 @@ internal static class ScreenViews
         },
         new()
         {
+            View = ScreenView.Section,
+            Command = CommandName.SectionView,
+            Letter = 'n',
+            Groups = [CommandGroup.Section, CommandGroup.Cell],
+            Draw = SectionViewPicture.Of,
+            Press = FormKeys.Press,
+            Change = SectionKeys.Change,
+            Says = MessageLine.OfForm,
+            Help = HelpLines.HoldingAgainstLimits,
+        },
+        new()
+        {
             View = ScreenView.Cases,
             Command = CommandName.CasesView,
             Letter = 'c',

@@ -17,7 +17,6 @@ public sealed class EveryKeyTests
     {
         ["rename"] = "a name that a case cannot have yet; typed as its name in the Cases view, which gives it where it is free",
         ["ask"] = "says what a preset asks for; it follows its rows, and is written where presets are: in a file",
-        ["material.factors"] = "under names of the person's own; those in a file are shown, and no check uses them yet",
     };
 
     /// <summary>What is typed in a cell of the form, for keys that have one there, and what then stands at the key.</summary>
@@ -68,6 +67,7 @@ public sealed class EveryKeyTests
         ["rolling.impact"] = (Rolling(FormColumn.Impact), "25", "25 %"),
         ["rolling.axles.offset"] = (Rolling(FormColumn.Axles), "\"12, 14 at 1.2\"", "1.2 m"),
         ["rolling.axles.force"] = (Rolling(FormColumn.Axles), "\"12, 14 at 1.2\"", "14 kN"),
+        ["material.factors"] = (new(FormBlock.Materials, 0, FormColumn.Factors), "\"duration 1.25\"", "1.25"),
         ["self_weight.case"] = (new(FormBlock.Loads, FormPlace.OwnWeightRow, FormColumn.Case), "wind", "wind"),
     };
 
@@ -105,8 +105,8 @@ public sealed class EveryKeyTests
         desk.Press(Go.To(desk.State, cell)).Press(typed + " Enter");
         string[] parts = key.Split('.');
         int row = cell.Block is FormBlock.Stated or FormBlock.Cases ? 0 : cell.Row;
-        string path = cell.IsOwnWeight
-            ? key
+        string path = cell.IsOwnWeight ? key
+            : cell.Block == FormBlock.Materials ? "material.wood.factors.duration"
             : string.Create(CultureInfo.InvariantCulture, $"{parts[0]}[{row + 1}].{string.Join('.', parts[1..])}")
                 .Replace("axles.", "axles[2].", StringComparison.Ordinal)
                 .Replace("factors", "factors.live", StringComparison.Ordinal);

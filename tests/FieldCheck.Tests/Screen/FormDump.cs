@@ -7,7 +7,8 @@ namespace FieldCheck.Tests.Screen;
 
 /// <summary>
 /// A form as lines of text, both ways: a line a row, cells with "|" between them, "[ ]" round the cell that the person
-/// is on. Empty cells at the end of a row are left out.
+/// is on. Empty cells at the end of a row are left out. Of sections, materials, limits and what is held and borne, only
+/// what stands is told, each behind its heading: "section beam: width = 75 mm".
 /// </summary>
 internal static class FormDump
 {
@@ -39,6 +40,11 @@ internal static class FormDump
             FormBlock block = head.Trim().Split(' ') switch
             {
                 ["stated", ..] => FormBlock.Stated,
+                ["section", ..] => FormBlock.Sections,
+                ["material", ..] => FormBlock.Materials,
+                ["limits"] => FormBlock.Limits,
+                ["span", _, "held"] => FormBlock.Bracing,
+                ["support", _, "bears"] => FormBlock.Bearings,
                 ["case", ..] => FormBlock.Cases,
                 ["combination", ..] or ["new", "combination"] => FormBlock.Combinations,
                 ["rolling", ..] or ["new", "rolling", "load"] => FormBlock.Rolling,
@@ -46,6 +52,12 @@ internal static class FormDump
                 [.., "span"] or ["span", ..] => FormBlock.Spans,
                 _ => FormBlock.Supports,
             };
+            if (StickCells.Has(block))
+            {
+                (sheet, focus) = ReadStick(sheet, focus, block, head.Trim(), rest);
+                continue;
+            }
+
             int row = isOwnWeight ? FormPlace.OwnWeightRow
                 : block is FormBlock.Stated or FormBlock.Cases ? RowOf(sheet, block, head.Trim())
                 : rows[block];
@@ -72,6 +84,23 @@ internal static class FormDump
         return (sheet.Document, focus);
     }
 
+    private static (FormSheet Sheet, FormPlace? Focus) ReadStick(
+        FormSheet sheet, FormPlace? focus, FormBlock block, string name, string rest)
+    {
+        int row = RowOf(sheet, block, name.Replace(" held", "").Replace(" bears", ""));
+        foreach (string cell in rest.Split('|'))
+        {
+            string[] parts = [.. cell.Split('=', 2).Select(part => part.Trim())];
+            FormColumn column = FormColumns.Of(block).First(column => FormColumns.Heading(column) == parts[0]);
+            FormPlace place = new(block, row, column);
+            bool isFocus = parts[1].StartsWith('[');
+            focus = isFocus ? place : focus;
+            sheet = Editor.Apply(sheet, new Edit.TypeCell(place, isFocus ? parts[1][1..^1] : parts[1]));
+        }
+
+        return (sheet, focus);
+    }
+
     private static int RowOf(FormSheet sheet, FormBlock block, string name) => Enumerable.Range(0, sheet.RowsOf(block))
         .First(row => FormWords.Row(sheet, block, row) == name);
 
@@ -86,6 +115,21 @@ internal static class FormDump
                 ? draft.Line.Text.Insert(draft.Line.Caret, "_")
                 : FormCells.TextOf(state.Document, place) ?? "";
             cells.Add(state.Focus == place ? $"[{cell}]" : cell);
+        }
+
+        if (StickCells.Has(block))
+        {
+            string[] standing =
+            [
+                .. FormMoves.ColumnsOf(state.Sheet, first).Zip(cells)
+                    .Where(cell => cell.Second.Length > 0)
+                    .Select(cell => $"{FormColumns.Heading(cell.First)} = {cell.Second}"),
+            ];
+            string verb = block == FormBlock.Bracing ? " held" : block == FormBlock.Bearings ? " bears" : "";
+            text.Append(standing.Length == 0
+                ? ""
+                : $"{FormWords.Row(state.Sheet, block, row)}{verb}: {string.Join(" | ", standing)}\n");
+            return;
         }
 
         while (cells.Count > 0 && cells[^1].Length == 0)

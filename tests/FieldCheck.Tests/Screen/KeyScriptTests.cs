@@ -88,14 +88,16 @@ public sealed class KeyScriptTests
         Overlay.Help help when key is KeyStroke.Named { Key: KeyName.Enter } =>
             HelpLines.Of(state.Table, state.View, help.Filter.Text)[help.Choice].Command?.Name,
         null => state.Table.Of(key, state.View)?.Name
-            ?? (key is KeyStroke.Text && state.View is ScreenView.Beam or ScreenView.Stated or ScreenView.Cases ? CommandName.Type : null),
+            ?? (key is KeyStroke.Text && state.View is ScreenView.Beam or ScreenView.Stated or ScreenView.Section or ScreenView.Cases ? CommandName.Type : null),
         _ => null,
     };
 
     private static string After(Desk desk)
     {
-        IEnumerable<string> results = ResultsPicture.Of(desk.State, 40, 12)
-            .Select(line => "| " + line.ToString().TrimEnd());
+        IEnumerable<string> results = (desk.State.View == ScreenView.Section
+            ? SectionLines.Of(desk.State, 80)
+            : ResultsPicture.Of(desk.State, 40, 12).Select(line => line.ToString().TrimEnd()))
+            .Select(line => "| " + line);
         return FormDump.Of(desk.State)
             + $"says: {desk.Says}\n"
             + Elsewhere(desk)

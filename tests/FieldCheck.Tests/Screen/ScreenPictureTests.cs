@@ -47,6 +47,10 @@ public sealed class ScreenPictureTests
         ["cases"] = "F8 \"1.0 dead + 1.0 live\" Enter \"1.2 dead + 1.6 live\" Tab f Enter Up Up Up Tab Space",
         ["cases-rolling"] = "F8 Down \"hand truck\" Tab \"6, 4 at 1.2\" Tab Tab 30 Enter",
         ["cases-standard"] = "F8 / k Down",
+        ["section-nothing"] = "F7",
+        ["section-passes"] = "F7 100x300 Down Tab 9000 Tab 12 Tab 1.5 Down Home Tab 360 Tab 180 Up Up",
+        ["section-fails-at-the-tip"] = "F7 75x225 Down Tab 9000 Tab 12 Tab 1.5 Down Home Tab 360 Tab Tab 6 Up Up",
+        ["section-not-judged"] = "F7 75x225 Down Tab 9000 Tab 12 Down Home \"en 1995\" Tab 360 Up Up",
         ["menu"] = "Down Down Down Down Down Down /",
         ["help"] = "?",
         ["new-beam"] = "^N",
@@ -117,6 +121,7 @@ public sealed class ScreenPictureTests
     [Theory]
     [InlineData("working", "Working")]
     [InlineData("stated", "Stated")]
+    [InlineData("section-fails-at-the-tip", "Section")]
     [InlineData("cases", "Cases")]
     public void ScreenInTheDocumentation_IsWhatIsSeen(string situation, string view)
     {

@@ -220,6 +220,7 @@ public sealed class ScreenUpdateTests
         Assert.Equal(ScreenView.Plots, desk.Press("]").State.View);
         Assert.Equal(ScreenView.Working, desk.Press("]").State.View);
         Assert.Equal(ScreenView.Stated, desk.Press("]").State.View);
+        Assert.Equal(ScreenView.Section, desk.Press("]").State.View);
         Assert.Equal(ScreenView.Cases, desk.Press("]").State.View);
         Assert.Equal(ScreenView.Beam, desk.Press("]").State.View);
         Assert.Equal(ScreenView.Cases, desk.Press("[").State.View);
