@@ -15,7 +15,11 @@ internal static class LowestGrades
     /// <param name="word">What stands in place of a grade.</param>
     /// <param name="catalogue">The grades.</param>
     /// <returns>None where the word is not one for "not known" or for a material.</returns>
-    internal static ImmutableArray<string> Of(string word, SectionCatalogue catalogue)
+    internal static ImmutableArray<string> Of(string word, SectionCatalogue catalogue) =>
+        [.. NamesOf(word, catalogue).Select(grade => $"{grade.Name} ({grade.Family})")];
+
+    /// <summary>The same by their names.</summary>
+    internal static ImmutableArray<CatalogueName> NamesOf(string word, SectionCatalogue catalogue)
     {
         string plain = CatalogueName.Plain(word).TrimEnd('?');
         Func<CatalogueGrade, bool>? isMeant =
@@ -29,7 +33,7 @@ internal static class LowestGrades
                 .Select(name => catalogue.Grade(name)!)
                 .Where(isMeant)
                 .GroupBy(grade => grade.Family)
-                .Select(family => $"{family.MinBy(Strength)!.Name} ({family.Key})")];
+                .Select(family => new CatalogueName(family.MinBy(Strength)!.Name, family.Key))];
     }
 
     private static double? Strength(CatalogueGrade grade) =>

@@ -50,6 +50,11 @@ public sealed record SectionCatalogue
     /// <param name="text">As typed, as "c24" or "glued"; empty: all.</param>
     public ImmutableArray<CatalogueName> SearchGrades(string text) => _grades.Value.Search(text);
 
+    /// <summary>The lowest grade of each family that a word speaks of, for a stick of which nobody knows the grade.</summary>
+    /// <param name="word">As "unknown", "timber" or "steel".</param>
+    /// <returns>None where the word is not one of these.</returns>
+    public ImmutableArray<CatalogueName> LowestGradesOf(string word) => LowestGrades.NamesOf(word, this);
+
     /// <summary>This catalogue with the person's own entries before the others, in place of those of the same name.</summary>
     internal SectionCatalogue With(ImmutableArray<CatalogueShape> shapes, ImmutableArray<CatalogueGrade> grades) => new(
         shapes.IsEmpty ? _shapes : new(() => _shapes.Value.With(

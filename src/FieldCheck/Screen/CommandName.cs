@@ -50,6 +50,7 @@ internal enum CommandName
     NextCheck,
     ScrollEnvelopes,
     StandardCombinations,
+    ChooseFromCatalogue,
     OtherUnits,
     NextCombination,
     AllResults,

@@ -61,6 +61,7 @@ internal sealed class CommandTable(ImmutableArray<ScreenCommand> all)
         new(ScrollChecks, Section, [Key(KeyName.PageUp), Key(KeyName.PageDown)], null, "scroll the checks"),
         new(PreviousCheck, Section, [Char("<")], null, "work of the check before", "work of a check", NextCheck),
         new(NextCheck, Section, [Char(">")], null, "work of the next check"),
+        new(ChooseFromCatalogue, Section, [], 'k', "choose from the catalogue: shape, grade, factors, rules"),
         new(ScrollEnvelopes, Cases, [Key(KeyName.PageUp), Key(KeyName.PageDown)], null, "scroll the envelopes"),
         new(StandardCombinations, Cases, [], 'k', "put in the combinations of a standard"),
         new(Undo, Beam, [Ctrl('Z')], 'z', "undo", "undo"),

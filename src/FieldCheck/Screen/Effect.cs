@@ -31,6 +31,9 @@ internal abstract record Effect
     /// <param name="OpenFile">The file of the beam on the screen, beside which is looked too; null for none.</param>
     internal sealed record FindBeams(string? OpenFile) : Effect;
 
+    /// <summary>Give the catalogue of sections and materials; answered by CatalogueFound.</summary>
+    internal sealed record FindCatalogue : Effect;
+
     /// <summary>Look for sets of combinations; answered by SetsFound.</summary>
     internal sealed record FindSets : Effect;
 

@@ -16,7 +16,8 @@ internal static class FormKeys
         KeyStroke.Paste paste => Paste(state, paste.Content).Step(),
         _ when state.Draft is CellDraft draft => InDraft(state, draft, stroke),
         KeyStroke.Text text when Answer(state, text.Grapheme) is ScreenState answered => answered.Step(),
-        KeyStroke.Text text when text.Grapheme == " " && FormCells.ChoicesOf(state.Document, state.Focus).IsEmpty => state.Step(),
+        KeyStroke.Text text when text.Grapheme == " " && FormCells.ChoicesOf(state.Document, state.Focus).IsEmpty
+            && !CatalogueKeys.IsFor(state.Focus) => state.Step(),
         _ when state.Table.Of(stroke, state.View) is ScreenCommand named => Commands.Run(state, named.Name, stroke),
         KeyStroke.Text text => Begin(state, LineText.Of(text.Grapheme), isEdited: false).Step(),
         _ => state.Step(),

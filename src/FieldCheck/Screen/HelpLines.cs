@@ -92,6 +92,7 @@ internal static class HelpLines
         "  Or Tab on: width, depth, plies; diameter, wall; plates;",
         "  figures. stands: Space lays it flat.",
         "grade: C24, S275; or E and stresses of your own.",
+        "Space in shape, grade, factors: the catalogue, to search.",
         "allow: all safety inside, against service loads.",
         "design: after all factors, against factored loads.",
         "yield: counts only by rules; Space chooses them.",

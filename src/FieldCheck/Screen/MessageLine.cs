@@ -32,6 +32,8 @@ internal static class MessageLine
                 return new Notice("The beam and what was typed stay as they are.", Role.Faint);
             case Overlay.SetList list:
                 return SetListPicture.Message(state, list);
+            case Overlay.CatalogueList list:
+                return CataloguePicture.Message(state, list);
             case Overlay.OpenList list:
                 return OpenListWords.Message(list);
             default:

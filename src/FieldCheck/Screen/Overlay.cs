@@ -1,6 +1,8 @@
 using FieldCheck.Sheet;
+using FieldCheck.Sheet.Catalogue;
 using FieldCheck.Sheet.CombinationSets;
 using FieldCheck.Sheet.Document;
+using FieldCheck.Sheet.Editing;
 
 namespace FieldCheck.Screen;
 
@@ -40,6 +42,14 @@ internal abstract record Overlay
     /// <param name="Filter">Only those with these words are shown.</param>
     /// <param name="Choice">The one that Enter takes, counted from 0 among those shown.</param>
     internal sealed record SetList(CombinationSearch? Found, LineText Filter, int Choice = 0) : Overlay;
+
+    /// <summary>What the cell that the person is on may be chosen from: shapes, grades, factors or rules.</summary>
+    /// <param name="Place">The cell.</param>
+    /// <param name="Catalogue">The shapes and grades; null while they are being looked for.</param>
+    /// <param name="Filter">Only those with these words are shown.</param>
+    /// <param name="Choice">The one that Enter takes, counted from 0 among those shown.</param>
+    internal sealed record CatalogueList(
+        FormPlace Place, SectionCatalogue? Catalogue, LineText Filter, int Choice = 0) : Overlay;
 
     /// <summary>The file whose name was typed does not exist.</summary>
     /// <param name="Path">The name.</param>

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using FieldCheck.Sheet.Catalogue;
 using FieldCheck.Sheet.CombinationSets;
 using FieldCheck.Sheet.Document;
 using FieldCheck.Sheet.Presets;
@@ -70,6 +71,10 @@ internal abstract record ScreenEvent
     /// <summary>Sets of combinations were looked for.</summary>
     /// <param name="Found">All of them.</param>
     internal sealed record SetsFound(CombinationSearch Found) : ScreenEvent;
+
+    /// <summary>The catalogue is there.</summary>
+    /// <param name="Catalogue">Shapes and grades, the person's own among them.</param>
+    internal sealed record CatalogueFound(SectionCatalogue Catalogue) : ScreenEvent;
 
     /// <summary>Unsaved work of an earlier session was found; it is offered in one line.</summary>
     /// <param name="Document">The beam as it was left.</param>

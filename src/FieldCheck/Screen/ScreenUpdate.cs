@@ -24,6 +24,7 @@ internal static class ScreenUpdate
             ScreenEvent.FileMissing missing => FileAnswers.FileMissing(state, missing),
             ScreenEvent.BeamsFound found => FileAnswers.BeamsFound(state, found),
             ScreenEvent.SetsFound found => SetListKeys.Found(state, found),
+            ScreenEvent.CatalogueFound found => CatalogueKeys.Found(state, found),
             ScreenEvent.RecoveryFound found => FileAnswers.RecoveryFound(state, found),
             ScreenEvent.KeepDue => Keep(state),
             ScreenEvent.RecoveryRefused refused =>

@@ -36,6 +36,8 @@ internal sealed class ScreenEffects(StartRequest start)
                 return new ScreenEvent.BeamsFound(_beams.Find(find.OpenFile is string path ? Full(path) : null));
             case Effect.FindSets:
                 return new ScreenEvent.SetsFound(start.Folders.Combinations.Search());
+            case Effect.FindCatalogue:
+                return new ScreenEvent.CatalogueFound(start.Catalogue);
             case Effect.Remember remember:
                 _beams.Remember(remember.IsFile ? Full(remember.Name) : remember.Name, remember.IsFile);
                 return null;

@@ -103,6 +103,8 @@ internal sealed class Desk
                 return new ScreenEvent.BeamsFound(FoundBeams.Of(Choices, LeftOut, Today));
             case Effect.FindSets:
                 return new ScreenEvent.SetsFound(new CombinationSearch(CombinationLibrary.BuiltIn(), []));
+            case Effect.FindCatalogue:
+                return new ScreenEvent.CatalogueFound(Catalogue);
             case Effect.Save save when !save.Overwrite && save.Known is null && Files.ContainsKey(save.Path):
                 return new ScreenEvent.SaveRefused(save.Path, SaveObstacle.Exists, "");
             case Effect.Save save when !save.Overwrite && save.Known is BeamFileText known

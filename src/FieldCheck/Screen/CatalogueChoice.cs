@@ -1,0 +1,14 @@
+using System.Collections.Immutable;
+using FieldCheck.Sheet.Editing;
+
+namespace FieldCheck.Screen;
+
+/// <summary>One thing that can be chosen for a cell.</summary>
+/// <param name="Line">What the list says of it.</param>
+/// <param name="Name">What it is called in a sentence.</param>
+/// <param name="Put">The change that taking it makes.</param>
+internal sealed record CatalogueChoice(string Line, string Name, Edit Put)
+{
+    /// <summary>Its figures and where they come from, line by line.</summary>
+    internal ImmutableArray<string> About { get; init; } = [];
+}

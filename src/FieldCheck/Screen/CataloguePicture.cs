@@ -1,0 +1,53 @@
+using System.Collections.Immutable;
+using FieldCheck.Sheet.Editing;
+using FieldCheck.Sheet.Units;
+
+namespace FieldCheck.Screen;
+
+/// <summary>Draws the list that a cell of the Section view is chosen from over the whole of a view.</summary>
+internal static class CataloguePicture
+{
+    /// <summary>The picture.</summary>
+    /// <param name="state">The state.</param>
+    /// <param name="list">The list.</param>
+    /// <param name="width">Columns; 1 or more.</param>
+    /// <param name="height">Lines; 1 or more.</param>
+    internal static Picture Of(ScreenState state, Overlay.CatalogueList list, int width, int height)
+    {
+        ImmutableArray<CatalogueChoice> shown = CatalogueChoices.Of(state, list);
+        ImmutableArray<string> lines = shown.IsEmpty
+            ? [list.Catalogue is null ? "looking..." : "Nothing has these words."]
+            : [.. shown.Select(choice => TextSafety.ForTerminal(choice.Line))];
+        ImmutableArray<string> below = shown.ElementAtOrDefault(list.Choice) is CatalogueChoice chosen
+            ? [.. chosen.About.SelectMany(line => TextColumns.Wrap(line, width)).Take(Math.Max(height / 2 - 1, 0))]
+            : [];
+        string what = Heading(list.Place.Column);
+        return ListPicture.Of(
+            $"{what}   type to search: {list.Filter.Text}",
+            lines,
+            list.Choice,
+            ($"{what}   type to search: {list.Filter.Before}", ""),
+            below,
+            width,
+            height);
+    }
+
+    /// <summary>What the message line says.</summary>
+    /// <param name="state">The state.</param>
+    /// <param name="list">The list.</param>
+    internal static Notice Message(ScreenState state, Overlay.CatalogueList list) => new(list.Place.Column switch
+    {
+        FormColumn.Grade => "Grade not known? Type unknown, timber or steel: the lowest of each family.",
+        FormColumn.Factors => "Enter puts it beside those there are; one of the same name gives way.",
+        FormColumn.Rules => "Enter takes them: strengths are judged by these rules.",
+        _ => $"Enter takes it for {FormWords.Row(state.Sheet, list.Place.Block, list.Place.Row)}.",
+    });
+
+    private static string Heading(FormColumn column) => column switch
+    {
+        FormColumn.Grade => "Grades",
+        FormColumn.Factors => "Factors of timber",
+        FormColumn.Rules => "Rules",
+        _ => "Shapes",
+    };
+}
