@@ -128,7 +128,11 @@ public sealed class RollingLawTests
                         .Max(one => one.Max);
                     double size = Near
                         * (new Scale(problem.Model, answer).Of(curve) + Math.Abs(envelope.ExtremesOf(curve).Min.Value));
-                    Law.Equal(peak.Value, band, 10 * size, $"{curve} in the band");
+
+                    // A deflection under what rolls is an estimate: another train or combination may have a hump between
+                    // two steps that it is not seen to have.
+                    double estimate = envelope.CertaintyOf(curve) == EnvelopeCertainty.Estimate ? 1e-3 * Math.Abs(band) : 0;
+                    Law.Equal(peak.Value, band, 10 * size + estimate, $"{curve} in the band");
                 }
             }
         },
