@@ -53,11 +53,24 @@ internal static class CheckBars
                     .Select(line => new string(' ', Indent) + line),
             ]),
             .. CheckTable.Below(calculation.Checks)
+                .Take(calculation.Checks.Governing is null ? 0 : 1)
+                .Concat(WhatIfOf(calculation, beam))
+                .Concat(CheckTable.Below(calculation.Checks).Skip(calculation.Checks.Governing is null ? 0 : 1))
                 .Concat(calculation.Messages.Where(IsToBeSaid).Select(message => PlainAscii.Of(message.Text)))
                 .Concat(Cautions.OfStrength)
                 .SelectMany(line => TextFlow.Wrap(line, width - Others.Length, indent: 4))
                 .Select(line => Others + line),
         ];
+    }
+
+    private static IEnumerable<string> WhatIfOf(Calculation calculation, BuiltBeam beam)
+    {
+        WhatIfWords words = new(beam, calculation.Document);
+        return calculation.WhatIf is not WhatIf whatIf
+            ? []
+            : new[] { words.Live(whatIf.Live), words.Needed(whatIf.Needed) }
+                .Where(answer => answer.Length > 0)
+                .Select(PlainAscii.Of);
     }
 
     private static bool IsToBeSaid(Message message) => message.Code is MessageCodes.OneDurationFactor

@@ -27,6 +27,11 @@ public abstract record Edit
     /// <param name="Text">As typed; empty takes the key away.</param>
     public sealed record TypeKey(string Key, string Text) : Edit;
 
+    /// <summary>A shape of the catalogue is taken for a section, in place of whatever form it had.</summary>
+    /// <param name="Row">The section, as <see cref="StickRows.Sections"/> lists it, counted from 0.</param>
+    /// <param name="Name">Name of the shape.</param>
+    public sealed record TakeShape(int Row, string Name) : Edit;
+
     /// <summary>A row is put in.</summary>
     /// <param name="Row">Where it will stand, counted from 0.</param>
     /// <param name="Content">What stands in it; a span brings a roller at its far joint.</param>

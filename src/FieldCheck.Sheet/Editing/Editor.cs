@@ -19,6 +19,8 @@ public static class Editor
             Edit.TypeCell typed => CellEdits.Type(sheet, typed.Place, typed.Text),
             Edit.PasteCells pasted => CellEdits.Paste(sheet, pasted),
             Edit.TypeKey typed => new(sheet with { Document = KeyEdits.Type(sheet.Document, typed.Key, typed.Text) }),
+            Edit.TakeShape taken =>
+                new(sheet with { Document = StickEdits.Shaped(sheet.Document, taken.Row, taken.Name) }),
             Edit.PutRow put when put.Row >= 0 && put.Row <= sheet.RowsOf(RowEdits.BlockOf(put.Content)) =>
                 RowEdits.Put(sheet, put.Row, put.Content),
             Edit.CopyRow copied when Has(sheet, copied.Block, copied.Row) =>

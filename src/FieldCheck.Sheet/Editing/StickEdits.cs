@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 using FieldCheck.Sheet.Building;
+using FieldCheck.Sheet.Catalogue;
 using FieldCheck.Sheet.Document;
 using FieldCheck.Sheet.Strength;
 
@@ -10,7 +11,8 @@ namespace FieldCheck.Sheet.Editing;
 internal static partial class StickEdits
 {
     /// <summary>
-    /// A shape in place of whatever form the section had; two or three numbers, as "75 x 225", are the sides of a rectangle.
+    /// A shape in place of whatever form the section had; two or three numbers, as "75 x 225", are the sides of a rectangle
+    /// where no shape of the catalogue is called so.
     /// </summary>
     internal static BeamDocument Shape(BeamDocument document, int row, string? text)
     {
@@ -20,13 +22,15 @@ internal static partial class StickEdits
         }
 
         SectionEntry before = document.Sections.ElementAtOrDefault(row) ?? new SectionEntry { Name = name };
-        Match sides = Sides().Match(text ?? "");
-        if (!sides.Success)
+        if (text is null)
         {
-            SectionEntry shaped = text is null
-                ? before with { Shape = null }
-                : new SectionEntry { Name = name, Shape = text, Flat = before.Flat };
-            return With(document, row, shaped);
+            return With(document, row, before with { Shape = null });
+        }
+
+        Match sides = Sides().Match(text);
+        if (!sides.Success || SectionCatalogue.BuiltIn().Shape(text) is not null)
+        {
+            return Shaped(document, row, text);
         }
 
         BeamDocument emptied = With(document, row, new SectionEntry { Name = name, Flat = before.Flat });
@@ -42,6 +46,17 @@ internal static partial class StickEdits
 
         return emptied;
     }
+
+    /// <summary>A shape of the catalogue in place of whatever form the section had.</summary>
+    internal static BeamDocument Shaped(BeamDocument document, int row, string shape) =>
+        StickRows.Sections(document).ElementAtOrDefault(row) is string name
+            ? With(document, row, new SectionEntry
+            {
+                Name = name,
+                Shape = shape,
+                Flat = document.Sections.ElementAtOrDefault(row)?.Flat,
+            })
+            : document;
 
     internal static BeamDocument Factors(BeamDocument document, string? material, string? text)
     {

@@ -86,6 +86,10 @@ public sealed class WhatIfWords(BuiltBeam beam, BeamDocument document)
         return parts.Count == 0 ? "" : $"Needed: {string.Join(", ", parts)}.";
     }
 
+    /// <summary>What a check is about, as "bending of span 2".</summary>
+    /// <param name="check">The check.</param>
+    public string What(SectionCheck check) => new CheckWords(beam, document).Of(check).What;
+
     private string Prop(PropStretch prop)
     {
         string Say(double place) => beam.Display.Say(place, QuantityKind.Length);
@@ -97,7 +101,7 @@ public sealed class WhatIfWords(BuiltBeam beam, BeamDocument document)
         headroom.End == HeadroomEnd.Tips ? "the beam tips" : $"{First(headroom)} is used up";
 
     private string First(Headroom headroom) =>
-        headroom.First is SectionCheck check ? new CheckWords(beam, document).Of(check).What : "a check";
+        headroom.First is SectionCheck check ? What(check) : "a check";
 
     private static string Share(double ratio) => ratio.ToString("0.00", CultureInfo.InvariantCulture);
 

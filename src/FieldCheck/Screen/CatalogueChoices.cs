@@ -1,8 +1,12 @@
 using System.Collections.Immutable;
 using FieldCheck.Mechanics.Model;
+using FieldCheck.Mechanics.Strength;
+using FieldCheck.Reporting;
+using FieldCheck.Sheet.Building;
 using FieldCheck.Sheet.Catalogue;
 using FieldCheck.Sheet.Editing;
 using FieldCheck.Sheet.Reading;
+using FieldCheck.Sheet.Strength;
 using FieldCheck.Sheet.Units;
 
 namespace FieldCheck.Screen;
@@ -30,6 +34,7 @@ internal static class CatalogueChoices
     /// <summary>How many there are with the words typed.</summary>
     internal static int CountOf(ScreenState state, Overlay.CatalogueList list) => list switch
     {
+        { Passing: WouldDo passing } => Passing(passing, list.Filter.Text).Length,
         { Catalogue: null } => 0,
         { Place.Column: FormColumn.Shape } => list.Catalogue.Search(list.Filter.Text).Length,
         { Place.Column: FormColumn.Grade } => Grades(list.Catalogue, list.Filter.Text).Length,
@@ -42,6 +47,8 @@ internal static class CatalogueChoices
         DisplayUnits units = new(Editor.SystemOf(state.Document));
         return list switch
         {
+            { Passing: WouldDo passing } =>
+                [.. Passing(passing, list.Filter.Text).Select(candidate => ThatDoes(state, list, candidate, units))],
             { Catalogue: null } => [],
             { Place.Column: FormColumn.Shape } => [.. list.Catalogue.Search(list.Filter.Text)
                 .Select((name, index) => Shape(list, name, units, Math.Abs(index - list.Choice) <= Seen))],
@@ -50,6 +57,28 @@ internal static class CatalogueChoices
             { Place.Column: FormColumn.Factors } => Factors(state, list),
             _ => [.. Rules.Where(one => Has($"{one.Rules} {one.For}", list.Filter.Text)).Select(one => new CatalogueChoice(
                 $"{one.Rules,-NameWidth} {one.For}", one.Rules, new Edit.TypeCell(list.Place, one.Rules)))],
+        };
+    }
+
+    private static ImmutableArray<Candidate> Passing(WouldDo found, string text) =>
+        [.. found.Passing.Where(candidate => Has($"{candidate.Shape.Name} {candidate.Shape.Family}", text))];
+
+    private static CatalogueChoice ThatDoes(
+        ScreenState state, Overlay.CatalogueList list, Candidate candidate, DisplayUnits units)
+    {
+        string used = candidate.Governing is SectionCheck { Utilisation: double share } most ? CheckFigures.Used(share, most.Verdict) : "--";
+        string governs = candidate.Governing is SectionCheck check && state.Settled.Beam is BuiltBeam beam
+            ? PlainAscii.Of(new WhatIfWords(beam, state.Settled.Document).What(check))
+            : "";
+        string open = candidate.NotJudged == 0 ? "" : $", {candidate.NotJudged} NOT JUDGED";
+        string weight = Say(candidate.WeightPerLength, QuantityKind.ForcePerLength, units);
+        CatalogueShape shape = candidate.Shape;
+        return new CatalogueChoice(
+            $"{shape.Name,-NameWidth}{weight,-FigureWidth} {used,-6}{governs}{open}   {FromMemory(shape.IsFromMemory, shape.Status)}{shape.Family}",
+            shape.Name,
+            new Edit.TakeShape(list.Place.Row, shape.Name))
+        {
+            About = [$"{shape.Name}, {shape.Family}: {used} used, by {governs}{open}.", .. Origin(shape.Source, shape.Status, shape.File)],
         };
     }
 
@@ -62,7 +91,7 @@ internal static class CatalogueChoices
 
     private static CatalogueChoice Shape(Overlay.CatalogueList list, CatalogueName name, DisplayUnits units, bool isSeen)
     {
-        Edit put = new Edit.TypeCell(list.Place, name.Name);
+        Edit put = new Edit.TakeShape(list.Place.Row, name.Name);
         if (!isSeen || list.Catalogue!.Shape(name.Name) is not CatalogueShape shape)
         {
             return new CatalogueChoice(name.Name, name.Name, put);

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using FieldCheck.Sheet.Editing;
+using FieldCheck.Sheet.Strength;
 using FieldCheck.Sheet.Units;
 
 namespace FieldCheck.Screen;
@@ -16,12 +17,12 @@ internal static class CataloguePicture
     {
         ImmutableArray<CatalogueChoice> shown = CatalogueChoices.Of(state, list);
         ImmutableArray<string> lines = shown.IsEmpty
-            ? [list.Catalogue is null ? "looking..." : "Nothing has these words."]
+            ? [list is { Catalogue: null, Passing: null } ? "looking..." : "Nothing has these words."]
             : [.. shown.Select(choice => TextSafety.ForTerminal(choice.Line))];
         ImmutableArray<string> below = shown.ElementAtOrDefault(list.Choice) is CatalogueChoice chosen
             ? [.. chosen.About.SelectMany(line => TextColumns.Wrap(line, width)).Take(Math.Max(height / 2 - 1, 0))]
             : [];
-        string what = Heading(list.Place.Column);
+        string what = list.Passing is null ? Heading(list.Place.Column) : "Sections that do";
         return ListPicture.Of(
             $"{what}   type to search: {list.Filter.Text}",
             lines,
@@ -35,13 +36,20 @@ internal static class CataloguePicture
     /// <summary>What the message line says.</summary>
     /// <param name="state">The state.</param>
     /// <param name="list">The list.</param>
-    internal static Notice Message(ScreenState state, Overlay.CatalogueList list) => new(list.Place.Column switch
+    internal static Notice Message(ScreenState state, Overlay.CatalogueList list) => new(list switch
+    {
+        { Passing: WouldDo found } => $"{found.Passing.Length} of {found.Tried} do in the place of {found.Replaced}, of its material, lightest first. "
+            + "Type a family to narrow it.",
+        _ => OfCell(state, list),
+    });
+
+    private static string OfCell(ScreenState state, Overlay.CatalogueList list) => list.Place.Column switch
     {
         FormColumn.Grade => "Grade not known? Type unknown, timber or steel: the lowest of each family.",
         FormColumn.Factors => "Enter puts it beside those there are; one of the same name gives way.",
         FormColumn.Rules => "Enter takes them: strengths are judged by these rules.",
         _ => $"Enter takes it for {FormWords.Row(state.Sheet, list.Place.Block, list.Place.Row)}.",
-    });
+    };
 
     private static string Heading(FormColumn column) => column switch
     {

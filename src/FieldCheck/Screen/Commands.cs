@@ -21,6 +21,9 @@ internal static class Commands
         CommandName.Quit => FileSteps.Leave(state, new AfterSave.Leave()),
         CommandName.StandardCombinations =>
             (state with { Overlay = new Overlay.SetList(null, LineText.Empty) }).Step(new Effect.FindSets()),
+        CommandName.WhatIf => WhatIfPage.Ask(state).Step(),
+        CommandName.SectionsThatDo => WhatIfPage.Sections(state),
+        CommandName.HeaviestHere => WhatIfPage.AtReadingLine(state).Step(),
         CommandName.ChooseFromCatalogue => CatalogueKeys.Open(state),
         CommandName.NextChoice when CatalogueKeys.IsFor(state.Focus) && FormCells.ChoicesOf(state.Focus).IsEmpty =>
             CatalogueKeys.Open(state),

@@ -26,7 +26,7 @@ internal static class MessageLine
                 return DetailWords.Of(state, details);
             case Overlay.Help help:
                 return new Notice(HelpLines.Of(state.Table, state.View, help.Filter.Text)[help.Choice].Words, Role.Faint);
-            case Overlay.Results:
+            case Overlay.Results or Overlay.Answers:
                 return new Notice("");
             case Overlay.Settings:
                 return new Notice("The beam and what was typed stay as they are.", Role.Faint);

@@ -1,8 +1,10 @@
+using System.Collections.Immutable;
 using FieldCheck.Sheet;
 using FieldCheck.Sheet.Catalogue;
 using FieldCheck.Sheet.CombinationSets;
 using FieldCheck.Sheet.Document;
 using FieldCheck.Sheet.Editing;
+using FieldCheck.Sheet.Strength;
 
 namespace FieldCheck.Screen;
 
@@ -49,7 +51,16 @@ internal abstract record Overlay
     /// <param name="Filter">Only those with these words are shown.</param>
     /// <param name="Choice">The one that Enter takes, counted from 0 among those shown.</param>
     internal sealed record CatalogueList(
-        FormPlace Place, SectionCatalogue? Catalogue, LineText Filter, int Choice = 0) : Overlay;
+        FormPlace Place, SectionCatalogue? Catalogue, LineText Filter, int Choice = 0) : Overlay
+    {
+        /// <summary>The shapes that would do, which alone are shown; null: all of the catalogue are.</summary>
+        internal WouldDo? Passing { get; init; }
+    }
+
+    /// <summary>What a beam would take, to be read.</summary>
+    /// <param name="Sentences">The answers.</param>
+    /// <param name="Choice">The line the person is on, counted from 0.</param>
+    internal sealed record Answers(ImmutableArray<string> Sentences, int Choice = 0) : Overlay;
 
     /// <summary>The file whose name was typed does not exist.</summary>
     /// <param name="Path">The name.</param>

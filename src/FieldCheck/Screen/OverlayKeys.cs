@@ -27,6 +27,7 @@ internal static class OverlayKeys
                 Overlay.Help help => HelpKeys.Press(state, help, stroke),
                 Overlay.OpenList list => OpenListKeys.Press(state, list, stroke),
                 Overlay.SetList list => SetListKeys.Press(state, list, stroke),
+                Overlay.Answers answers => WhatIfPage.Press(state, answers, stroke),
                 Overlay.CatalogueList list => CatalogueKeys.Press(state, list, stroke),
                 Overlay.NameLine line => Named(
                     state,

@@ -27,7 +27,11 @@ internal static class SectionLines
     internal static ImmutableArray<string> Of(ScreenState state, int width) => state.Shown.Outcome is not BeamOutcome.Stands
         ? ResultsPicture.All(state, width, MostLines)
         : state.Shown.Checks.All.IsEmpty ? [InShort(state, width), .. NothingAsked.SelectMany(line => TextColumns.Wrap(line, Math.Max(width, Narrowest)))]
-        : [InShort(state, width), .. CheckPanel.WithBars(state.Shown, ChosenIn(state), Math.Max(width, Narrowest))];
+        :
+        [
+            InShort(state, width),
+            .. CheckPanel.WithBars(state.Shown, ChosenIn(state), Math.Max(width, Narrowest)),
+        ];
 
     /// <summary>The verdicts in short, and how old they are; the results of a beam that has none.</summary>
     /// <param name="state">The state.</param>

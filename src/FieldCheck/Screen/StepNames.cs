@@ -15,6 +15,8 @@ internal static class StepNames
             $"{FormWords.Cell(before, place)} {To(typed.Text.Trim())}",
         Edit.TypeCell typed =>
             $"{FormWords.Cell(after, typed.Place)} {To(FormCells.TextOf(after.Document, typed.Place))}",
+        Edit.TakeShape taken =>
+            $"{FormWords.Cell(after, new FormPlace(FormBlock.Sections, taken.Row, FormColumn.Shape))} {To(taken.Name)}",
         Edit.PasteCells => "paste",
         Edit.TypeKey typed => $"{typed.Key} {To(typed.Text)}",
         Edit.PutRow put => $"add {FormWords.Row(after, BlockOf(put.Content), put.Row)}",
