@@ -1,6 +1,5 @@
 using FieldCheck.Mechanics.Model;
 using FieldCheck.Sheet;
-using FieldCheck.Sheet.Document;
 using FieldCheck.Sheet.Editing;
 using FieldCheck.Sheet.Reading;
 using FieldCheck.Sheet.Units;
