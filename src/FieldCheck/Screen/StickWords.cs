@@ -1,5 +1,6 @@
 using FieldCheck.Mechanics.Model;
 using FieldCheck.Sheet;
+using FieldCheck.Sheet.Document;
 using FieldCheck.Sheet.Editing;
 using FieldCheck.Sheet.Reading;
 using FieldCheck.Sheet.Units;
