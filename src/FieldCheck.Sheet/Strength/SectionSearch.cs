@@ -23,14 +23,16 @@ internal static class SectionSearch
                 .Where(one => families.IsEmpty || families.Contains(one.Family))
                 .Select(one => catalogue.Shape(one.Name)!),
         ];
-        BeamSolver solver = new();
+        using ThreadLocal<BeamSolver> solvers = new(() => new BeamSolver());
         return new WouldDo(
             replaced,
             [.. shapes.Select(shape => shape.Family).Distinct()],
             shapes.Length,
             [
                 .. shapes
-                    .Select(shape => Try(With(document, replaced, shape), replaced, shape, catalogue, solver))
+                    .AsParallel()
+                    .AsOrdered()
+                    .Select(shape => Try(With(document, replaced, shape), replaced, shape, catalogue, solvers.Value!))
                     .OfType<Candidate>()
                     .OrderBy(candidate => candidate.WeightPerLength ?? double.PositiveInfinity)
                     .ThenBy(candidate => candidate.Governing?.Utilisation),
