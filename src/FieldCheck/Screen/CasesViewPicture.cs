@@ -1,55 +1,15 @@
-using System.Collections.Immutable;
-using FieldCheck.Reporting.Tables;
-using FieldCheck.Sheet.Editing;
-
 namespace FieldCheck.Screen;
 
-/// <summary>Draws the Cases view between title and message line: what is combined, and below the envelopes of it.</summary>
+/// <summary>The Cases view between title and message line: what is combined, and below the envelopes of it.</summary>
 internal static class CasesViewPicture
 {
-    private const int WithGap = 16;
-
-    /// <summary>The view.</summary>
-    /// <param name="state">The state.</param>
-    /// <param name="width">Columns; 1 or more.</param>
-    /// <param name="height">Lines; 1 or more.</param>
-    internal static Picture Of(ScreenState state, int width, int height)
+    /// <summary>How the view is laid out.</summary>
+    internal static CellsOverLines Layout { get; } = new()
     {
-        Picture grid = FormPicture.Of(state, width, GridHeight(state, height));
-        IEnumerable<PictureLine> spare = Enumerable.Repeat(LineWriter.Line("", width), height);
-        return new Picture(
-            [.. grid.Lines.Concat(spare.Take(Gap(height))).Concat(Below(state, width, Room(state, height))).Concat(spare).Take(height)],
-            grid.Cursor);
-    }
-
-    /// <summary>The lines that there are below the grids.</summary>
-    /// <param name="state">The state.</param>
-    /// <param name="height">Lines of the view; 1 or more.</param>
-    internal static int Room(ScreenState state, int height) =>
-        Math.Max(height - GridHeight(state, height) - Gap(height), 0);
-
-    // The first line, which says how old it is, stays.
-    private static IEnumerable<PictureLine> Below(ScreenState state, int width, int room)
-    {
-        if (room < 2)
-        {
-            return Enumerable.Repeat(
-                ResultsPicture.Coloured(EnvelopeLines.InShort(state, width), width, isFaint: false), room);
-        }
-
-        ImmutableArray<string> lines = EnvelopeLines.Of(state, width);
-        int top = CasesKeys.Top(state, state.CasesTop);
-        return ScrolledLines.Draw(lines, top, room, width, state.Age == ResultsAge.BeforeThisCell);
-    }
-
-    // Every row while the envelopes have half of the view; one block at a time where even that is too little.
-    private static int GridHeight(ScreenState state, int height)
-    {
-        int most = Math.Max(height - Math.Max(height / 2, 3), 2);
-        FormBlock block = (state with { View = ScreenView.Cases }).Focus.Block;
-        return height <= 2 ? height
-            : Math.Min(most, FormLayout.IsOneBlock(block, most) ? FormLayout.HeightOf(state.Sheet, block) : FormLayout.HeightWith(state.Sheet, block));
-    }
-
-    private static int Gap(int height) => height >= WithGap ? 1 : 0;
+        GapFrom = 16,
+        GridHeight = (state, height) => CellsOverLines.HeightOfEveryRow(state, ScreenView.Cases, height),
+        Lines = EnvelopeLines.Of,
+        InShort = EnvelopeLines.InShort,
+        ScrolledPast = state => state.CasesTop,
+    };
 }

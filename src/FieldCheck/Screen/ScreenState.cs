@@ -184,10 +184,10 @@ internal sealed record ScreenState
     internal ScreenState WithinTheBeam() => View switch
     {
         ScreenView.Stated =>
-            this with { Focus = FormMoves.Within(Sheet, Focus), StatedTop = StatedKeys.Top(this, StatedTop) },
+            this with { Focus = FormMoves.Within(Sheet, Focus), StatedTop = StatedViewPicture.Layout.Top(this, StatedTop) },
         ScreenView.Section =>
-            this with { Focus = FormMoves.Within(Sheet, Focus), SectionTop = SectionKeys.Top(this, SectionTop) },
-        ScreenView.Cases => this with { Focus = FormMoves.Within(Sheet, Focus), CasesTop = CasesKeys.Top(this, CasesTop) },
+            this with { Focus = FormMoves.Within(Sheet, Focus), SectionTop = SectionViewPicture.Layout.Top(this, SectionTop) },
+        ScreenView.Cases => this with { Focus = FormMoves.Within(Sheet, Focus), CasesTop = CasesViewPicture.Layout.Top(this, CasesTop) },
         _ => this,
     };
 
