@@ -8,31 +8,11 @@ internal static class En1995Stability
     /// <summary>Bending limited by sideways buckling; null where it cannot happen: held, or not deeper than wide.</summary>
     /// <param name="member">The member.</param>
     /// <param name="bending">Its bending without k_crit.</param>
-    internal static Resistance? Of(Member member, Resistance bending)
-    {
-        if (member.Section is null
-            || member.Lateral is LateralSupport.Braced
-            || !TimberOutline.CanBuckle(member.Section))
-        {
-            return null;
-        }
-
-        Resistance bare = bending with
-        {
-            Kind = CheckKind.LateralStability,
-            Clause = CheckClause.En1995LateralStability,
-            Limit = null,
-        };
-        return bending.Reason is not null ? bare
-            : TimberOutline.Of(member.Section) is not TimberOutline outline
-                ? bare with { Reason = NotJudgedReason.NoShape }
-            : member.Lateral is not LateralSupport.Unbraced unbraced
-                ? bare with { Reason = NotJudgedReason.NoLateralSupport }
-            : member.Material!.Timber!.MinimumModulus is double modulus
-                ? Limited(bare, bending, new En1995Factors(member.Section, member.Material), member.Material.Timber,
-                    outline, unbraced.Length, modulus)
-            : bare with { Reason = NotJudgedReason.NoModulus };
-    }
+    internal static Resistance? Of(Member member, Resistance bending) => TimberResistance.Lateral(
+        member, bending, CheckClause.En1995LateralStability,
+        (bare, outline, unbraced) => member.Material!.Timber is { MinimumModulus: double modulus } timber
+            ? Limited(bare, bending, new En1995Factors(member.Section!, member.Material), timber, outline, unbraced, modulus)
+            : bare with { Reason = NotJudgedReason.NoModulus });
 
     /// <summary>k_crit of equation 6.34 [–].</summary>
     /// <param name="slenderness">Relative slenderness λrel,m [–].</param>

@@ -10,30 +10,12 @@ internal static class NdsStability
     /// <summary>Bending limited by sideways buckling; null where it cannot happen: held, or not deeper than wide.</summary>
     /// <param name="member">The member.</param>
     /// <param name="bending">Its bending without C_L.</param>
-    internal static Resistance? Of(Member member, Resistance bending)
-    {
-        if (member.Section is null
-            || member.Lateral is LateralSupport.Braced
-            || !TimberOutline.CanBuckle(member.Section))
-        {
-            return null;
-        }
-
-        Resistance bare = bending with
-        {
-            Kind = CheckKind.LateralStability,
-            Clause = CheckClause.NdsLateralStability,
-            Limit = null,
-        };
-        return bending.Reason is not null ? bare
-            : TimberOutline.Of(member.Section) is not TimberOutline outline
-                ? bare with { Reason = NotJudgedReason.NoShape }
-            : member.Lateral is not LateralSupport.Unbraced unbraced
-                ? bare with { Reason = NotJudgedReason.NoLateralSupport }
-            : new NdsFactors(member.Section, member.Material!) is { StabilityModulus: double modulus } factors
-                ? Limited(bare, bending, member.Material!.Timber!.Bending, factors, outline, unbraced.Length, modulus)
-            : bare with { Reason = NotJudgedReason.NoModulus };
-    }
+    internal static Resistance? Of(Member member, Resistance bending) => TimberResistance.Lateral(
+        member, bending, CheckClause.NdsLateralStability,
+        (bare, outline, unbraced) => new NdsFactors(member.Section!, member.Material!)
+            is { StabilityModulus: double modulus } factors
+                ? Limited(bare, bending, member.Material!.Timber!.Bending, factors, outline, unbraced, modulus)
+                : bare with { Reason = NotJudgedReason.NoModulus });
 
     /// <summary>Effective length le of NDS Table 3.3.3, footnote 1 [m].</summary>
     /// <param name="unbraced">Unbraced length lu [m].</param>

@@ -46,6 +46,30 @@ internal static class TimberResistance
             : bare with { Reason = NotJudgedReason.NoShape };
     }
 
+    /// <summary>Bending limited by sideways buckling; null where it cannot happen: held, or not deeper than wide.</summary>
+    /// <param name="member">The member.</param>
+    /// <param name="bending">Its bending without that.</param>
+    /// <param name="clause">The rule.</param>
+    /// <param name="limited">The check with its limit, from the check without, the outline and the unbraced length [m].</param>
+    internal static Resistance? Lateral(
+        Member member, Resistance bending, CheckClause clause, Func<Resistance, TimberOutline, double, Resistance> limited)
+    {
+        if (member.Section is null
+            || member.Lateral is LateralSupport.Braced
+            || !TimberOutline.CanBuckle(member.Section))
+        {
+            return null;
+        }
+
+        Resistance bare = bending with { Kind = CheckKind.LateralStability, Clause = clause, Limit = null };
+        return bending.Reason is not null ? bare
+            : TimberOutline.Of(member.Section) is not TimberOutline outline
+                ? bare with { Reason = NotJudgedReason.NoShape }
+            : member.Lateral is not LateralSupport.Unbraced unbraced
+                ? bare with { Reason = NotJudgedReason.NoLateralSupport }
+            : limited(bare, outline, unbraced.Length);
+    }
+
     /// <summary>A check of a stress; its demand is so much for each unit of the action, where that is known.</summary>
     internal static Resistance Stress(CheckKind kind, CheckClause clause, double? perAction) => new()
     {
