@@ -9,6 +9,9 @@ namespace FieldCheck.Mechanics.Strength;
 /// <param name="Governing">The check that it is of; null where nothing is judged or the beam tips.</param>
 public readonly record struct Judgement(double Utilisation, SectionCheck? Governing)
 {
+    /// <summary>How many checks could not be judged.</summary>
+    public int NotJudged { get; init; }
+
     /// <summary>The beam stands and nothing judged is over.</summary>
     public bool Holds => Utilisation <= 1;
 
@@ -27,9 +30,13 @@ public readonly record struct Judgement(double Utilisation, SectionCheck? Govern
             return new Judgement(double.PositiveInfinity, null);
         }
 
-        SectionCheck? governing = SectionChecks.Find(problem, envelopes, solver)
+        ImmutableArray<SectionCheck> checks = SectionChecks.Find(problem, envelopes, solver);
+        SectionCheck? governing = checks
             .Where(check => check.Reason is null)
             .MaxBy(check => check.Utilisation);
-        return new Judgement(governing?.Utilisation ?? 0, governing);
+        return new Judgement(governing?.Utilisation ?? 0, governing)
+        {
+            NotJudged = checks.Count(check => check.Verdict == CheckVerdict.NotJudged),
+        };
     }
 }

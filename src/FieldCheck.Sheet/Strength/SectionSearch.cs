@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using FieldCheck.Mechanics.Envelopes;
 using FieldCheck.Mechanics.Solving;
 using FieldCheck.Mechanics.Strength;
 using FieldCheck.Sheet.Building;
@@ -65,17 +64,13 @@ internal static class SectionSearch
             return null;
         }
 
-        ImmutableArray<Envelope> envelopes = EnvelopeSearch.Find(beam.Situations, solver);
-        ImmutableArray<SectionCheck> checks =
-            SectionChecks.Find(StrengthRows.Of(beam, document), envelopes, solver);
-        SectionCheck? governing = checks.Where(check => check.Reason is null).MaxBy(check => check.Utilisation);
-        bool stands = !envelopes.IsEmpty && envelopes.All(envelope => envelope.WithoutAnswer.IsEmpty);
-        return stands && governing is { Verdict: CheckVerdict.Ok }
+        Judgement judged = Judgement.Of(StrengthRows.Of(beam, document), solver);
+        return judged.Governing is { Verdict: CheckVerdict.Ok } governing
             ? new Candidate(
                 shape,
                 beam.Sticks.First(stick => (stick.SectionName ?? replaced) == replaced).WeightPerLength,
                 governing,
-                checks.Count(check => check.Verdict == CheckVerdict.NotJudged))
+                judged.NotJudged)
             : null;
     }
 }
