@@ -5,6 +5,12 @@ namespace FieldCheck.Mechanics.Envelopes;
 /// <summary>The greatest of a polynomial on a part of an interval.</summary>
 internal static class RollingScan
 {
+    /// <summary>
+    /// How near to an end of the part a turn belongs to that side of it [–]: where the influence comes in level, as at a
+    /// fixed end, rounding puts the turn on the end or just beside it.
+    /// </summary>
+    private const double Nearness = 1e-6;
+
     /// <summary>Puts the greatest in place of a value that is less.</summary>
     internal static void Take(ReadOnlySpan<double> polynomial, int interval, double from, double to, ref RollingPeak peak)
     {
@@ -21,7 +27,8 @@ internal static class RollingScan
         {
             if (turns[i] > from && turns[i] < to)
             {
-                TakeAt(polynomial, interval, turns[i], 0, ref peak);
+                int lean = to - turns[i] < Nearness ? -1 : turns[i] - from < Nearness ? 1 : 0;
+                TakeAt(polynomial, interval, turns[i], lean, ref peak);
             }
         }
     }

@@ -165,6 +165,44 @@ public sealed class RollingTests
         Assert.Equal(right.Value, answer.Reactions[0].Vertical, 1e-9);
     }
 
+    /// <summary>
+    /// Between a hinge and a fixed end V does not change with the place, so that rounding puts its turn anywhere, on the end
+    /// itself too: the place named still is the one just beside the section, where V holds.
+    /// </summary>
+    [Fact]
+    public void AnAxleBetweenAHingeAndAFixedEnd_IsNamedOnTheSideWhereShearHolds()
+    {
+        Assert.All(
+            Enumerable.Range(1, 60),
+            step =>
+            {
+                double last = 1 + step / 16.0;
+                double end = 2.1875 + last;
+                BeamModel model = new(
+                    [
+                        new Span(1.25, 100, 1),
+                        new Span(0.9375, 8.984479491527358, 1, 4.985106244585526),
+                        new Span(last, 0.8196828917220315, 1),
+                    ],
+                    [
+                        new Support(0, Restraint.Held, Restraint.Held, Restraint.Held),
+                        Support.Roller(1.25),
+                        new Support(end, Restraint.Held, Restraint.Held, Restraint.Held),
+                    ],
+                    [end - 0.6 * last],
+                    [new LoadCase("all", [])],
+                    [new Combination("all", CombinationBasis.Service, [1])]);
+                EnvelopeProblem problem = Problem(model, Rolling(new Axle(0, 20000)));
+
+                GovernedExtreme least =
+                    EnvelopeSearch.Find(problem, new BeamSolver())[0].ExtremesOf(Curve.Shear, end - last, end).Min;
+                BeamResponse answer = EnvelopeSearch.Respond(problem, least.Situation, new BeamSolver())!;
+
+                Assert.Equal(-20000, least.Value, 1e-6);
+                Assert.Equal(-20000, answer.At(end).Left.Shear, 1e-2);
+            });
+    }
+
     [Fact]
     public void UnsortedAndWeightlessAxles_ChangeNothing()
     {
