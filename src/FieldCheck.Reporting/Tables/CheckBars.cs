@@ -68,13 +68,13 @@ internal static class CheckBars
         WhatIfWords words = new(beam, calculation.Document);
         return calculation.WhatIf is not WhatIf whatIf
             ? []
-            : new[] { words.Live(whatIf.Live), words.Needed(whatIf.Needed) }
+            : new[] { words.Live(whatIf.Live, whatIf.LiveNames), words.Needed(whatIf.Needed) }
                 .Where(answer => answer.Length > 0)
                 .Select(PlainAscii.Of);
     }
 
     private static bool IsToBeSaid(Message message) => message.Code is MessageCodes.OneDurationFactor
-        or MessageCodes.BottomNotHeld or MessageCodes.MeasureAgain or MessageCodes.FromMemory or MessageCodes.WeakAxis
+        or MessageCodes.BottomNotHeld or MessageCodes.YieldThickness or MessageCodes.MeasureAgain or MessageCodes.FromMemory or MessageCodes.WeakAxis
         or MessageCodes.FactorNotTaken or MessageCodes.StrengthNotJudged or MessageCodes.OwnCatalogue;
 
     // Why one is not judged is told of each; where the others stand and how they came about, of the chosen one.

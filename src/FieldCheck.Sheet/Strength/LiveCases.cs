@@ -8,14 +8,31 @@ namespace FieldCheck.Sheet.Strength;
 /// <summary>Which cases hold loads that may grow.</summary>
 internal static class LiveCases
 {
-    private const string Dead = "dead";
+    private static readonly ImmutableArray<string> Lasting = ["dead", "permanent", "own_weight", "self_weight"];
 
-    /// <summary>For each case of the model: all but dead and that of the own weight.</summary>
+    /// <summary>For each case of the model: all but dead, permanent and that of the own weight.</summary>
     internal static ImmutableArray<bool> Of(BeamDocument document, BeamModel model) =>
-        [.. model.Cases.Select(one => one.Name != Dead && one.Name != document.SelfWeight?.Case)];
+        [.. model.Cases.Select(one => !Lasting.Contains(one.Name) && one.Name != document.SelfWeight?.Case)];
+
+    /// <summary>The cases that one more load may belong to, as indices; the model has them all.</summary>
+    /// <remarks>The case of a load without one, where a combination counts it; else every live one that is counted.</remarks>
+    internal static ImmutableArray<int> OfOneMore(BeamDocument document, BeamModel beam, out BeamModel model)
+    {
+        model = WithDefault(document, beam, out int usual);
+        BeamModel counted = model;
+        ImmutableArray<bool> grows = Of(document, model);
+        return
+        [
+            .. IsCounted(usual)
+                ? new[] { usual }
+                : Enumerable.Range(0, grows.Length).Where(index => grows[index] && IsCounted(index)),
+        ];
+
+        bool IsCounted(int index) => counted.Combinations.Any(combination => combination.Factors[index] != 0);
+    }
 
     /// <summary>The model with the case that a load without one belongs to, and its index.</summary>
-    internal static BeamModel WithDefault(BeamDocument document, BeamModel model, out int index)
+    private static BeamModel WithDefault(BeamDocument document, BeamModel model, out int index)
     {
         index = model.Cases.IndexOf(model.Cases.FirstOrDefault(one => one.Name == LoadCases.Default)!);
         if (index >= 0)

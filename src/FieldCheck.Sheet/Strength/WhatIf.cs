@@ -37,30 +37,32 @@ public sealed class WhatIf
     /// <summary>What modulus and inertia would be enough.</summary>
     public NeededFigures Needed { get; }
 
-    /// <summary>For each case of the model whether it counts as live: all but dead and that of the own weight.</summary>
+    /// <summary>For each case of the model whether it counts as live: all but dead, permanent and that of the own weight.</summary>
     public ImmutableArray<bool> Grows { get; }
 
+    /// <summary>The cases with loads that count as live, by name.</summary>
+    public ImmutableArray<string> LiveNames =>
+        [.. Enumerable.Range(0, Grows.Length).Where(HasLive).Select(index => _beam.Model.Cases[index].Name)];
+
     /// <summary>By what factor all live loads may grow together; null: no live load stands or rolls.</summary>
-    public Headroom? Live => HasLive ? _live.Value : null;
+    public Headroom? Live => Enumerable.Range(0, Grows.Length).Any(HasLive) ? _live.Value : null;
 
     /// <summary>How long the first bay may become under these loads, all that hangs on its span moving along.</summary>
     public BayHeadroom LongestFirstBay => _firstBay.Value;
 
-    private bool HasLive => Enumerable.Range(0, Grows.Length).Any(index => Grows[index]
-        && (!_beam.Model.Cases[index].Loads.IsEmpty || _beam.Rolling.Any(rolling => rolling.Case == index)));
-
     /// <summary>How heavy one more point load may be, as a load of the case that a load without case belongs to.</summary>
+    /// <remarks>Where no combination counts that case: of the live case that it may be least in.</remarks>
     /// <param name="place">Its place [m from the left end]; on the beam.</param>
-    /// <returns>Null where no combination counts that case: any load would do.</returns>
+    /// <returns>Null where no combination counts a live case: any load would do.</returns>
     public PointHeadroom? HeaviestAt(double place)
     {
-        BeamModel model = LiveCases.WithDefault(_document, _beam.Model, out int index);
-        return model.Combinations.Any(combination => combination.Factors[index] != 0)
-            ? new PointHeadroom(
-                HeadroomSearch.OfPointLoad(
-                    Problem with { Beam = _beam.Situations with { Model = model } }, place, index, new BeamSolver()),
-                model.Cases[index].Name)
-            : null;
+        ImmutableArray<int> cases = LiveCases.OfOneMore(_document, _beam.Model, out BeamModel model);
+        StrengthProblem problem = Problem with { Beam = _beam.Situations with { Model = model } };
+        BeamSolver solver = new();
+        return cases
+            .Select(index => new PointHeadroom(
+                HeadroomSearch.OfPointLoad(problem, place, index, solver), model.Cases[index].Name))
+            .MinBy(found => found.Force.Most ?? (found.Force.End == HeadroomEnd.None ? double.PositiveInfinity : 0));
     }
 
     /// <summary>Where one more support that only pushes would make every judged check hold.</summary>
@@ -72,4 +74,7 @@ public sealed class WhatIf
     /// <param name="families">The families to look in; empty: all.</param>
     public WouldDo SectionsThatDo(ImmutableArray<string> families) =>
         SectionSearch.Find(_document, _catalogue, _beam, families);
+
+    private bool HasLive(int index) => Grows[index]
+        && (!_beam.Model.Cases[index].Loads.IsEmpty || _beam.Rolling.Any(rolling => rolling.Case == index));
 }

@@ -15,26 +15,27 @@ public sealed class WhatIfWords(BuiltBeam beam, BeamDocument document)
 {
     /// <summary>How far the live loads may grow.</summary>
     /// <param name="live">The answer; null: there are none.</param>
-    public string Live(Headroom? live) => live switch
+    /// <param name="cases">The cases that count as live; said unless "live" is the only one.</param>
+    public string Live(Headroom? live, ImmutableArray<string> cases) => live switch
     {
         null => "No live load stands or rolls on the beam.",
-        { End: HeadroomEnd.OverWithout } => $"Even without live loads {First(live)} is over.",
-        { End: HeadroomEnd.None } => "No live load, however great, makes a judged check fail.",
-        { End: HeadroomEnd.Tips, Most: null } => "Even without live loads the beam tips.",
-        { Most: double most } => (most >= 1 ? "Live loads may grow to " : "Live loads must shrink to ")
+        { End: HeadroomEnd.OverWithout } => $"Even without live loads{Named(cases)} {First(live)} is over.",
+        { End: HeadroomEnd.None } => $"No live load{Named(cases)}, however great, makes a judged check fail.",
+        { End: HeadroomEnd.Tips, Most: null } => $"Even without live loads{Named(cases)} the beam tips.",
+        { Most: double most } => $"Live loads{Named(cases)} {(most >= 1 ? "may grow" : "must shrink")} to "
             + $"{Times(most)} what they are; then {Ends(live)}.",
         _ => "",
     };
 
     /// <summary>How heavy one more point load may be.</summary>
     /// <param name="place">Its place [m from the left end].</param>
-    /// <param name="heaviest">The answer; null: no combination counts its case.</param>
+    /// <param name="heaviest">The answer; null: no combination counts a live case.</param>
     public string Heaviest(double place, PointHeadroom? heaviest)
     {
         string at = $"at {beam.Display.Say(place, QuantityKind.Length)}";
         return heaviest?.Force switch
         {
-            null => "No combination counts the case live: a load of it would change nothing.",
+            null => "No combination counts a live case: one more load would change nothing.",
             { End: HeadroomEnd.OverWithout } over => $"No more load {at}: {First(over)} is over as it is.",
             { End: HeadroomEnd.None } => $"Any load may stand {at}: no judged check feels it.",
             { Most: null } => $"No more load {at}: the beam tips as it is.",
@@ -102,6 +103,10 @@ public sealed class WhatIfWords(BuiltBeam beam, BeamDocument document)
 
     private string First(Headroom headroom) =>
         headroom.First is SectionCheck check ? What(check) : "a check";
+
+    private static string Named(ImmutableArray<string> cases) => cases is ["live"] or []
+        ? ""
+        : $" ({string.Join(", ", cases.Select(TextSafety.ForTerminal))})";
 
     private static string Share(double ratio) => ratio.ToString("0.00", CultureInfo.InvariantCulture);
 

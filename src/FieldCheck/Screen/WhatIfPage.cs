@@ -28,7 +28,7 @@ internal static class WhatIfPage
         bool isOver = calculation.Checks.Verdict == CheckVerdict.Over;
         ImmutableArray<string> answers =
         [
-            words.Live(whatIf.Live),
+            words.Live(whatIf.Live, whatIf.LiveNames),
             .. words.Needed(whatIf.Needed) is { Length: > 0 } needed ? new[] { needed } : [],
             words.FirstBay(whatIf.LongestFirstBay),
             .. ReadingLine.On(state)?.Position is double place ? new[] { words.Heaviest(place, whatIf.HeaviestAt(place)) } : [],

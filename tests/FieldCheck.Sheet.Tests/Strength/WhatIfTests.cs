@@ -85,6 +85,30 @@ public sealed class WhatIfTests
     }
 
     [Fact]
+    public void HeaviestPointLoad_WithoutACaseCalledLive_IsOfTheCaseThatItMayBeLeastIn()
+    {
+        BeamDocument factored = Joist with
+        {
+            Loads =
+            [
+                Joist.Loads[0],
+                new() { Kind = "point", At = "0 m", Force = "1 N", Case = "once" },
+                new() { Kind = "point", At = "0 m", Force = "1 N", Case = "twice" },
+            ],
+            Combinations =
+            [
+                new() { Name = "first", Factors = [new("dead", "1"), new("once", "1")] },
+                new() { Name = "second", Factors = [new("dead", "1"), new("twice", "2")] },
+            ],
+        };
+
+        PointHeadroom found = Ask(factored).HeaviestAt(Length / 2)!;
+
+        Assert.Equal("twice", found.Case);
+        Assert.Equal((Moment - Dead * Length * Length / 8) * 4 / Length / 2, found.Force.Most!.Value, 1e-6);
+    }
+
+    [Fact]
     public void CaseThatNoCombinationCounts_HasNoHeaviestLoad()
     {
         BeamDocument deadOnly = Joist with

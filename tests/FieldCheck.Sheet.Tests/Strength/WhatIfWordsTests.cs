@@ -29,7 +29,28 @@ public sealed class WhatIfWordsTests
 
     [Fact]
     public void Live_IsRoundedDown() => Assert.Equal(
-        "Live loads may grow to 1.66 times what they are; then bending is used up.", Words.Live(Calculation.WhatIf!.Live));
+        "Live loads may grow to 1.66 times what they are; then bending is used up.", Words.Live(Calculation.WhatIf!.Live, ["live"]));
+
+    [Fact]
+    public void LiveCasesOfOtherNames_AreSaid()
+    {
+        BeamDocument rack = Joist with
+        {
+            Loads = [Joist.Loads[0], Joist.Loads[1] with { Case = "operating" }],
+            Combinations = [new() { Name = "in use", Factors = [new("dead", "1"), new("operating", "1")] }],
+        };
+        Calculation calculation = Calculation.Run(rack, SectionCatalogue.BuiltIn(), new BeamSolver());
+        WhatIf asked = calculation.WhatIf!;
+        WhatIfWords words = new(calculation.Beam!, rack);
+
+        // The same loads as those of the joist, so the same figures under other names.
+        Assert.Equal(
+            "Live loads (operating) may grow to 1.66 times what they are; then bending is used up.",
+            words.Live(asked.Live, asked.LiveNames));
+        Assert.Equal(
+            "A load of 1.33 kN (operating) may stand at 2.00 m; then bending is used up.",
+            words.Heaviest(2, asked.HeaviestAt(2)));
+    }
 
     [Fact]
     public void Heaviest_NamesPlaceCaseAndWhatEndsIt() => Assert.Equal(
@@ -52,16 +73,16 @@ public sealed class WhatIfWordsTests
     [Fact]
     public void OtherEnds_AreSaid()
     {
-        Assert.Equal("No live load stands or rolls on the beam.", Words.Live(null));
-        Assert.Equal("Even without live loads the beam tips.", Words.Live(new(null, HeadroomEnd.Tips, null)));
+        Assert.Equal("No live load stands or rolls on the beam.", Words.Live(null, []));
+        Assert.Equal("Even without live loads the beam tips.", Words.Live(new(null, HeadroomEnd.Tips, null), ["live"]));
         Assert.Equal(
-            "No live load, however great, makes a judged check fail.", Words.Live(new(null, HeadroomEnd.None, null)));
+            "No live load, however great, makes a judged check fail.", Words.Live(new(null, HeadroomEnd.None, null), ["live"]));
         Assert.Equal(
             "Live loads must shrink to 0.49 times what they are; then the beam tips.",
-            Words.Live(new(0.4999, HeadroomEnd.Tips, null)));
+            Words.Live(new(0.4999, HeadroomEnd.Tips, null), ["live"]));
         Assert.Equal(
             "Even without live loads bending is over.",
-            Words.Live(new(null, HeadroomEnd.OverWithout, Calculation.Checks.Governing!.Figures)));
+            Words.Live(new(null, HeadroomEnd.OverWithout, Calculation.Checks.Governing!.Figures), []));
         Assert.Equal("No longest first bay: so it is.", Words.FirstBay(new(null, "so it is")));
     }
 }
