@@ -63,6 +63,9 @@ public static class MessageCodes
     /// <summary>One factor for how long loads last stands for all combinations.</summary>
     public const string OneDurationFactor = "one_duration_factor";
 
+    /// <summary>A section is thicker than the yield of its grade holds for.</summary>
+    public const string YieldThickness = "yield_thickness";
+
     /// <summary>A section is bent about its weak axis.</summary>
     public const string WeakAxis = "weak_axis";
 

@@ -17,6 +17,9 @@ public sealed record Material
     /// <summary>Yield stress [N/m²]; greater than zero.</summary>
     public double? Yield { get; init; }
 
+    /// <summary>Thickness up to which the yield stress holds [m]; thicker plates yield sooner. Null: any, or not known.</summary>
+    public double? YieldThickness { get; init; }
+
     /// <summary>What its stresses are held against under service combinations: all safety is inside.</summary>
     public Strengths? Allowable { get; init; }
 

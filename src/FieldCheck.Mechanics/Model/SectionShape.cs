@@ -1,3 +1,5 @@
+using System.Diagnostics;
+
 namespace FieldCheck.Mechanics.Model;
 
 /// <summary>The outline of a cross-section as it stands upright; all figures of a section follow from it.</summary>
@@ -6,6 +8,18 @@ public abstract record SectionShape
     private SectionShape()
     {
     }
+
+    /// <summary>Thickness of its thickest plate; of a bar, its lesser side or its diameter [m].</summary>
+    public double Thickest => this switch
+    {
+        Rectangle bar => Math.Min(bar.Width, bar.Depth),
+        Round bar => bar.Diameter,
+        RoundTube tube => tube.Wall,
+        RectangularTube tube => tube.Wall,
+        I beam => Math.Max(beam.FlangeThickness, beam.WebThickness),
+        Channel channel => Math.Max(channel.FlangeThickness, channel.WebThickness),
+        _ => throw new UnreachableException(),
+    };
 
     /// <summary>A solid rectangle, or several side by side.</summary>
     /// <param name="Width">Width of one ply [m]; greater than zero.</param>

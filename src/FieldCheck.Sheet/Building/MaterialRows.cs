@@ -49,6 +49,7 @@ internal static class MaterialRows
             ShearModulus = own.ShearModulus ?? grade.Material.ShearModulus,
             UnitWeight = own.UnitWeight ?? grade.Material.UnitWeight,
             Yield = own.Yield ?? grade.Material.Yield,
+            YieldThickness = own.Yield is null ? grade.Material.YieldThickness : null,
             Timber = grade.Material.Timber,
         };
     }

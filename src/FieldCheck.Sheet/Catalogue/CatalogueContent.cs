@@ -64,6 +64,7 @@ internal static class CatalogueContent
         Field("shear_modulus", Stress),
         Field("density", new Wanted.Measure(QuantityKind.UnitWeight)),
         Field("yield", Stress),
+        Field("yield_thickness", Length),
         Field("strengths", new Wanted.OneOf(GradeRows.Reference, GradeRows.Characteristic)),
         Field("bending", Stress),
         Field("shear", Stress),

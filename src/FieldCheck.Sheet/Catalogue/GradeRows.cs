@@ -32,12 +32,18 @@ internal static class GradeRows
             row.Refuse("", CatalogueText.NoSource);
         }
 
+        if (row.Has("yield_thickness") && !row.Has("yield"))
+        {
+            row.Refuse("yield_thickness", CatalogueText.ThicknessWithoutYield);
+        }
+
         Material material = new()
         {
             Modulus = row.NeededPositive("modulus", CatalogueText.NoModulus),
             ShearModulus = row.Positive("shear_modulus"),
             UnitWeight = row.NotNegative("density"),
             Yield = row.Positive("yield"),
+            YieldThickness = row.Positive("yield_thickness"),
             Timber = Timber(row),
         };
         return new(

@@ -34,6 +34,7 @@ internal static class StrengthFindings
             .. checks.All.Any(check => check.Figures.Kind == CheckKind.Bending)
                 ? BottomNotHeld(beam, document, envelopes.Value)
                 : [],
+            .. YieldFindings.Of(beam, document, catalogue),
             .. checks.All.Select(MeasureAgain).OfType<Message>(),
             .. FromMemory(document, catalogue),
         ];

@@ -61,6 +61,10 @@ public sealed class CatalogueFileTests
 
     public static TheoryData<string, string, string> WrongGrades => new()
     {
+        {
+            "modulus = \"210 GPa\"\nyield_thickness = \"16 mm\"\n", "grade.g.yield_thickness",
+            "needs the yield that holds up to this thickness beside it, as yield = \"235 N/mm2\""
+        },
         { "yield = \"235 MPa\"\n", "grade.g.modulus", "a grade needs its modulus, as \"11 GPa\"" },
         { "modulus = \"-1 GPa\"\n", "grade.g.modulus", "'-1 GPa' is not greater than zero" },
         { "modulus = \"11 GPa\"\nbending = \"24 MPa\"\n", "grade.g.bending",

@@ -123,6 +123,30 @@ public sealed class StrengthFindingsTests
         Assert.DoesNotContain("from_memory", CalculationTests.Run(steel with { Limits = null }).Messages.Select(one => one.Code));
     }
 
+    // EN 10025-2 gives 235 N/mm2 up to 16 mm; EN 10365: the flanges of HEB 220 are 16 mm thick, those of HEB 240 17 mm.
+    [Theory]
+    [InlineData("HEB 220", null, false)]
+    [InlineData("HEB 240", null, true)]
+    [InlineData("HEB 240", "225 MPa", false)]
+    public void YieldOfAThinnerPlate_IsTold(string shape, string? given, bool isTold)
+    {
+        BeamDocument steel = Stick with
+        {
+            Sections = [new() { Name = "stick", Shape = shape }],
+            Materials = [new() { Name = "steel", Grade = "S235", Yield = given }],
+            Limits = new() { Rules = "EN 1993-1-1" },
+            Combinations = [new() { Name = "strength", Basis = "factored", Factors = [new("live", "1.5")] }],
+        };
+        const string told = "Section stick is up to 17.0 mm thick, and the yield of S235, 235.0 MPa, holds up to 16.0 mm "
+            + "(EN 10025-2, up to 16 mm thick (EN 1993-1-1 Table 3.1: up to 40 mm)): thicker plates yield sooner. "
+            + "Type the yield that holds for it.";
+
+        string[] found = [.. CalculationTests.Run(steel).Messages.Where(one => one.Code == "yield_thickness").Select(one => one.Text)];
+
+        Assert.Equal(isTold ? [told] : [], found);
+        Assert.DoesNotContain(told, Texts(steel with { Limits = new() { Deflection = "L/300" } }));
+    }
+
     [Fact]
     public void FlangesLaidFlat_AreToldWhateverIsAsked()
     {
