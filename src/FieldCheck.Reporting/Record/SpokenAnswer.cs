@@ -45,7 +45,7 @@ public static class SpokenAnswer
                     .. Checks(calculation, beam),
                 ]
                 : Labelled("To mend", ProblemLines.Of(calculation)),
-            .. Labelled("Remark", MessageLines.Of(calculation)),
+            .. Labelled("Remark", MessageLines.Of(calculation).Select(SpokenUnits.Throughout)),
         ];
     }
 
@@ -113,6 +113,14 @@ public static class SpokenAnswer
 
     internal static IEnumerable<string> Labelled(string label, IEnumerable<string> lines) =>
         lines.Select(line => Sentence($"{label}: {line}"));
+
+    /// <summary>A text in ASCII with every unit behind a number written out.</summary>
+    /// <param name="text">The text.</param>
+    public static string Aloud(string text)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        return SpokenUnits.Throughout(PlainAscii.Of(text));
+    }
 
     /// <summary>A text with a capital at its beginning and a full stop at its end.</summary>
     /// <param name="text">The text; not empty.</param>

@@ -98,6 +98,10 @@ internal sealed record BeamWords(BuiltBeam Beam, bool IsSpoken = false)
         return IsNothing(value, kind) ? size : $"{size} {(value > 0 ? positive : negative)}";
     }
 
+    /// <summary>A sentence in ASCII, its units written out where it is for reading aloud.</summary>
+    /// <param name="text">The sentence.</param>
+    internal string Sentence(string text) => IsSpoken ? SpokenUnits.Throughout(PlainAscii.Of(text)) : PlainAscii.Of(text);
+
     private string Written(string text) => IsSpoken ? SpokenUnits.In(Plain(text)) : Plain(text);
 
     // Moments may be written "kN·m"; joined it is the same unit in ASCII.

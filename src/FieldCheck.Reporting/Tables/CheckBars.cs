@@ -56,12 +56,18 @@ internal static class CheckBars
                 .Take(calculation.Checks.Governing is null ? 0 : 1)
                 .Concat(WhatIfOf(calculation, beam))
                 .Concat(CheckTable.Below(calculation.Checks).Skip(calculation.Checks.Governing is null ? 0 : 1))
-                .Concat(calculation.Messages.Where(IsToBeSaid).Select(message => PlainAscii.Of(message.Text)))
-                .Concat(Cautions.OfStrength)
+                .Concat(Said(calculation))
                 .SelectMany(line => TextFlow.Wrap(line, width - Others.Length, indent: 4))
                 .Select(line => Others + line),
         ];
     }
+
+    /// <summary>What is to be said of the checks of a beam wherever they are shown: remarks on them, then the cautions.</summary>
+    internal static IEnumerable<string> Said(Calculation calculation) =>
+    [
+        .. calculation.Messages.Where(IsToBeSaid).Select(message => PlainAscii.Of(message.Text)),
+        .. Cautions.OfStrength,
+    ];
 
     private static IEnumerable<string> WhatIfOf(Calculation calculation, BuiltBeam beam)
     {

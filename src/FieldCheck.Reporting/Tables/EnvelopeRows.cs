@@ -96,6 +96,6 @@ internal sealed class EnvelopeRows(BeamWords words, Envelope envelope)
     private ImmutableArray<string> Governs(Situation situation)
     {
         string when = SituationWords.Within(Beam, situation);
-        return when.Length == 0 ? [] : [PlainAscii.Of(when)];
+        return when.Length == 0 ? [] : [words.Sentence(when)];
     }
 }

@@ -53,7 +53,7 @@ internal sealed class EnvelopeTable(BeamWords words)
         [
             PlainAscii.Of($"over {string.Join("; ", what)}"),
             .. hasPattern ? BayNames() : [],
-            .. envelope.WithoutAnswer.Take(1).Select(situation => PlainAscii.Of(
+            .. envelope.WithoutAnswer.Take(1).Select(situation => words.Sentence(
                 $"without {SituationWords.Within(Beam, situation)}: there the beam tips, or has no answer")),
             .. IsEstimate(envelope)
                 ? new[]

@@ -92,7 +92,7 @@ internal sealed class StatedWords(BeamWords words)
         string name = PlainAscii.Of(against.Name);
         string basis = BasisWords.Of(against.Basis);
         IEnumerable<string> loads = against.Governs is Situation governs
-            ? SituationWords.Loads(words.Beam, governs, against.Factors).Select(PlainAscii.Of)
+            ? SituationWords.Loads(words.Beam, governs, against.Factors).Select(words.Sentence)
             : [];
         return against switch
         {

@@ -58,6 +58,7 @@ internal static class PlainAnswers
             (Overlay.MissingFile, _) => state.Say("Answer yes or no."),
             (Overlay.OpenList list, _) => PlainOpening.Choose(state, list, line),
             (Overlay.SetList list, _) => PlainSets.Answer(state, list, line),
+            (Overlay.CatalogueList list, _) => PlainCatalogue.Answer(state, list, line),
             _ => throw new System.Diagnostics.UnreachableException(),
         };
     }

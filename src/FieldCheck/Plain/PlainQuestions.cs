@@ -20,6 +20,7 @@ internal static class PlainQuestions
         Overlay.SaveQuestion => "Overwrite, another name or back? ",
         Overlay.MissingFile => "Begin a new beam of that name, yes or no? ",
         Overlay.SetList list => PlainSets.Question(state.Form, list),
+        Overlay.CatalogueList => PlainCatalogue.Question,
         Overlay.OpenList => "Which? Its number, part of its name or a file; Enter for none: ",
         _ => state.Ask switch
         {

@@ -59,16 +59,22 @@ internal static class PlainResults
 
         string unit = CellUnits.Of(QuantityKind.Length, Editor.SystemOf(state.Form.Document));
         string place = CellShorthand.ExpandPlace(text, unit);
-        return BeamPlaces.Find(beam, place) switch
+        return AtPlace(state, beam, text, position =>
+            [.. SpokenAnswer.At(calculation, new AskedPlace(place, position), state.Form.CombinationShown)]);
+    }
+
+    /// <summary>What is said of a place as it was typed, or why it is none.</summary>
+    /// <param name="state">The conversation.</param>
+    /// <param name="beam">The beam.</param>
+    /// <param name="text">The place.</param>
+    /// <param name="say">What is said of it, in metres from the left end.</param>
+    internal static PlainStep AtPlace(
+        PlainState state, BuiltBeam beam, string text, Func<double, ImmutableArray<string>> say) => PlaceKeys.Find(beam, text) switch
         {
-            Reading<double>.Accepted position => state.Say(
-            [
-                .. SpokenAnswer.At(calculation, new AskedPlace(place, position.Value), state.Form.CombinationShown),
-            ]),
+            Reading<double>.Accepted position => state.Say([.. say(position.Value)]),
             Reading<double>.Refused refused => state.Say(PlainWords.Sentence($"{text} is no place: {refused.Text}")),
             _ => throw new System.Diagnostics.UnreachableException(),
         };
-    }
 
     /// <summary>Every cell that is to be mended or is waited for.</summary>
     internal static PlainStep Problems(PlainState state)

@@ -38,10 +38,14 @@ internal static class CataloguePicture
     /// <param name="list">The list.</param>
     internal static Notice Message(ScreenState state, Overlay.CatalogueList list) => new(list switch
     {
-        { Passing: WouldDo found } => $"{found.Passing.Length} of {found.Tried} do in the place of {found.Replaced}, of its material, lightest first. "
-            + "Type a family to narrow it.",
+        { Passing: WouldDo found } => $"{Counted(found)}. Type a family to narrow it.",
         _ => OfCell(state, list),
     });
+
+    /// <summary>How many sections would do, in the place of which.</summary>
+    /// <param name="found">What was found.</param>
+    internal static string Counted(WouldDo found) =>
+        $"{found.Passing.Length} of {found.Tried} do in the place of {found.Replaced}, of its material, lightest first";
 
     private static string OfCell(ScreenState state, Overlay.CatalogueList list) => list.Place.Column switch
     {

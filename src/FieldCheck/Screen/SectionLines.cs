@@ -11,7 +11,8 @@ internal static class SectionLines
     private const int Narrowest = 30;
     private const int MostLines = 100_000;
 
-    private static readonly ImmutableArray<string> NothingAsked =
+    /// <summary>What can be typed for the beam to be held to.</summary>
+    internal static ImmutableArray<string> NothingAsked { get; } =
     [
         "Type what the beam is to be held to:",
         "- a section and stresses, allow or design: bending and shear;",

@@ -1,8 +1,5 @@
 using System.Collections.Immutable;
-using FieldCheck.Mechanics.Strength;
 using FieldCheck.Reporting;
-using FieldCheck.Sheet;
-using FieldCheck.Sheet.Building;
 using FieldCheck.Sheet.Editing;
 using FieldCheck.Sheet.Strength;
 
@@ -12,32 +9,15 @@ namespace FieldCheck.Screen;
 internal static class WhatIfPage
 {
     private const int Narrowest = 30;
-    private const string NothingToAsk = "Nothing to ask yet: no check holds the beam against anything.";
 
     /// <summary>The page with every answer.</summary>
     /// <param name="state">The state.</param>
     internal static ScreenState Ask(ScreenState state)
     {
-        Calculation calculation = state.Settled;
-        if (calculation is not { WhatIf: WhatIf whatIf, Beam: BuiltBeam beam })
-        {
-            return state with { Notice = new Notice(NothingToAsk) };
-        }
-
-        WhatIfWords words = new(beam, calculation.Document);
-        bool isOver = calculation.Checks.Verdict == CheckVerdict.Over;
-        ImmutableArray<string> answers =
-        [
-            words.Live(whatIf.Live, whatIf.LiveNames),
-            .. words.Needed(whatIf.Needed) is { Length: > 0 } needed ? new[] { needed } : [],
-            words.FirstBay(whatIf.LongestFirstBay),
-            .. ReadingLine.On(state)?.Position is double place ? new[] { words.Heaviest(place, whatIf.HeaviestAt(place)) } : [],
-            .. isOver ? words.Props(whatIf.Props(stiffness: null)) : ["No prop is needed: no judged check is over."],
-            .. calculation.Checks.All.Any(check => check.Figures.Verdict == CheckVerdict.NotJudged)
-                ? new[] { "What is NOT JUDGED is not judged in any of these either." }
-                : [],
-        ];
-        return state with { Overlay = new Overlay.Answers(answers) };
+        ImmutableArray<string> answers = WhatIfAnswers.Of(state.Settled, ReadingLine.On(state)?.Position);
+        return answers.IsEmpty
+            ? state with { Notice = new Notice(WhatIfAnswers.NothingToAsk) }
+            : state with { Overlay = new Overlay.Answers(answers) };
     }
 
     /// <summary>How heavy one more load may be at the reading line, told at once.</summary>
@@ -45,9 +25,8 @@ internal static class WhatIfPage
     internal static ScreenState AtReadingLine(ScreenState state) => state with
     {
         Notice = new Notice(
-            state.Settled is { WhatIf: WhatIf whatIf, Beam: BuiltBeam beam } && ReadingLine.On(state)?.Position is double place
-                ? new WhatIfWords(beam, state.Settled.Document).Heaviest(place, whatIf.HeaviestAt(place))
-                : NothingToAsk),
+            (ReadingLine.On(state)?.Position is double place ? WhatIfAnswers.Heaviest(state.Settled, place) : null)
+                ?? WhatIfAnswers.NothingToAsk),
     };
 
     /// <summary>The list of sections that would do, in the place of the one that the person is on.</summary>
@@ -56,7 +35,7 @@ internal static class WhatIfPage
     {
         if (state.Settled.WhatIf is not WhatIf whatIf)
         {
-            return (state with { Notice = new Notice(NothingToAsk) }).Step();
+            return (state with { Notice = new Notice(WhatIfAnswers.NothingToAsk) }).Step();
         }
 
         WouldDo found = whatIf.SectionsThatDo([]);

@@ -1,0 +1,88 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using System.Text.RegularExpressions;
+using FieldCheck.Reporting.Record;
+using FieldCheck.Screen;
+using FieldCheck.Sheet.Strength;
+
+namespace FieldCheck.Plain;
+
+/// <summary>Lists of the catalogue from which one thing is taken by its number or its name.</summary>
+internal static partial class PlainCatalogue
+{
+    private const int MostListed = 10;
+
+    /// <summary>What is asked beside a list.</summary>
+    internal const string Question = "Which? Its number or more of its name; Enter for none: ";
+
+    /// <summary>The sections that would do, lightest first.</summary>
+    /// <param name="state">The conversation.</param>
+    /// <param name="list">The list, with those that pass.</param>
+    internal static PlainStep ThatDo(PlainState state, Overlay.CatalogueList list)
+    {
+        WouldDo found = list.Passing!;
+        string said = CataloguePicture.Counted(found);
+        return found.Passing.IsEmpty
+            ? state.Say(PlainWords.Sentence(said))
+            : Listed(state, list, PlainWords.Sentence($"{said}: weight, share used and by which check"));
+    }
+
+    /// <summary>What an answer to a list comes to.</summary>
+    /// <param name="state">The conversation.</param>
+    /// <param name="list">The list.</param>
+    /// <param name="line">The answer.</param>
+    internal static PlainStep Answer(PlainState state, Overlay.CatalogueList list, string line)
+    {
+        PlainState closed = state with { Form = state.Form with { Overlay = null } };
+        ImmutableArray<CatalogueChoice> shown = CatalogueChoices.Of(state.Form, list);
+        if (line.Length == 0)
+        {
+            return closed.Say("Nothing is taken.");
+        }
+
+        if (int.TryParse(line, NumberStyles.None, CultureInfo.InvariantCulture, out int number) && number >= 1 && number <= shown.Length)
+        {
+            return Take(closed, list, shown[number - 1]);
+        }
+
+        Overlay.CatalogueList named = list with { Filter = LineText.Of(line) };
+        ImmutableArray<CatalogueChoice> meant = CatalogueChoices.Of(state.Form, named);
+        return line.Equals("list", StringComparison.OrdinalIgnoreCase) ? Listed(state, list with { Filter = LineText.Empty })
+            : meant.FirstOrDefault(choice => choice.Name.Equals(line, StringComparison.OrdinalIgnoreCase)) is CatalogueChoice exact
+            ? Take(closed, list, exact)
+            : meant switch
+            {
+                [CatalogueChoice one] => Take(closed, list, one),
+                [_, ..] => Listed(state, named),
+                _ when PlainCommands.Of(line) is not null => PlainCommands.Run(closed, line),
+                _ => state.Say($"Nothing here has these words: {line}. list lists all."),
+            };
+    }
+
+    private static PlainStep Take(PlainState closed, Overlay.CatalogueList list, CatalogueChoice chosen)
+    {
+        PlainAsk.Cell ask = closed.Ask is PlainAsk.Cell asked && asked.Place == list.Place
+            ? asked
+            : new PlainAsk.Cell(list.Place, PlainWalk.Once);
+        PlainState put = PlainCells.Make(closed, chosen.Put, list.Place);
+        return PlainCells.GoOn(put, ask, $"{chosen.Name} is taken; undo takes it back.");
+    }
+
+    private static PlainStep Listed(PlainState state, Overlay.CatalogueList list, params ReadOnlySpan<string> before)
+    {
+        ImmutableArray<CatalogueChoice> shown = CatalogueChoices.Of(state.Form, list);
+        PlainState asked = state with { Form = state.Form with { Overlay = list } };
+        int more = shown.Length - MostListed;
+        return asked.Say(
+        [
+            .. before,
+            .. shown.Take(MostListed).Select((choice, index) =>
+                string.Create(CultureInfo.InvariantCulture, $"{index + 1}: {SpokenAnswer.Aloud(Gap().Replace(choice.Line.Trim(), ", "))}.")),
+            .. more > 0 ? new[] { $"And {more} more: type more of a name." } : [],
+        ]);
+    }
+
+    // Columns are parted by blanks to the eye, by commas to the ear.
+    [GeneratedRegex("  +", RegexOptions.CultureInvariant)]
+    private static partial Regex Gap();
+}
