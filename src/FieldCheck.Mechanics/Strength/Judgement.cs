@@ -21,7 +21,8 @@ public readonly record struct Judgement(double Utilisation, SectionCheck? Govern
     /// <summary>Judges a beam anew.</summary>
     /// <param name="problem">The beam with all that it is held against.</param>
     /// <param name="solver">The solver to work with.</param>
-    public static Judgement Of(StrengthProblem problem, BeamSolver solver)
+    /// <param name="only">The only kind of check that counts; null: every one does.</param>
+    public static Judgement Of(StrengthProblem problem, BeamSolver solver, CheckKind? only = null)
     {
         ArgumentNullException.ThrowIfNull(problem);
         ImmutableArray<Envelope> envelopes = EnvelopeSearch.Find(problem.Beam, solver);
@@ -32,7 +33,7 @@ public readonly record struct Judgement(double Utilisation, SectionCheck? Govern
 
         ImmutableArray<SectionCheck> checks = SectionChecks.Find(problem, envelopes, solver);
         SectionCheck? governing = checks
-            .Where(check => check.Reason is null)
+            .Where(check => check.Reason is null && (only is null || check.Kind == only))
             .MaxBy(check => check.Utilisation);
         return new Judgement(governing?.Utilisation ?? 0, governing)
         {

@@ -5,7 +5,7 @@ using FieldCheck.Mechanics.Solving;
 
 namespace FieldCheck.Mechanics.Strength;
 
-/// <summary>Finds where one more support that only pushes would have to stand for every judged check to hold.</summary>
+/// <summary>Finds where one more support that only pushes would have to stand for judged checks to hold.</summary>
 public static class PropSearch
 {
     /// <summary>Places tried along the beam; between them the ends of a stretch are halved down.</summary>
@@ -18,13 +18,20 @@ public static class PropSearch
     /// <param name="problem">The beam with all that it is held against.</param>
     /// <param name="stiffness">How stiff the prop stands [N/m]; null: rigid.</param>
     /// <param name="solver">The solver to work with.</param>
+    /// <param name="only">The only kind of check that is to hold; null: every one is.</param>
     /// <returns>Empty where a prop does not help anywhere.</returns>
-    public static ImmutableArray<PropStretch> Find(StrengthProblem problem, double? stiffness, BeamSolver solver)
+    /// <exception cref="ArgumentException">The prop gives way, and how stiff the beam is is not known.</exception>
+    public static ImmutableArray<PropStretch> Find(
+        StrengthProblem problem, double? stiffness, BeamSolver solver, CheckKind? only = null)
     {
         ArgumentNullException.ThrowIfNull(problem);
         ArgumentNullException.ThrowIfNull(solver);
+        Require.That(
+            stiffness is null || problem.Beam.Model.HasAbsoluteStiffness,
+            "A prop that gives way needs a beam whose stiffness is known.",
+            nameof(stiffness));
         double length = problem.Beam.Model.Length;
-        double UtilisationAt(double place) => Judgement.Of(With(problem, place, stiffness), solver).Utilisation;
+        double UtilisationAt(double place) => Judgement.Of(With(problem, place, stiffness), solver, only).Utilisation;
         Tried[] tried =
         [
             .. Enumerable.Range(0, Places + 1)
@@ -47,12 +54,16 @@ public static class PropSearch
             }
 
             Tried best = tried[first..(last + 1)].MinBy(one => one.Utilisation);
+            StrengthProblem propped = With(problem, best.Place, stiffness);
             stretches.Add(new PropStretch(
                 first == 0 ? tried[0].Place : Edge(UtilisationAt, tried[first].Place, tried[first - 1].Place),
                 last == tried.Length - 1 ? tried[last].Place : Edge(UtilisationAt, tried[last].Place, tried[last + 1].Place),
                 best.Place,
                 best.Utilisation,
-                Push(With(problem, best.Place, stiffness), best.Place, solver)));
+                Push(propped, best.Place, solver))
+            {
+                Left = only is null ? null : Judgement.Of(propped, solver).Governing,
+            });
             first = last;
         }
 

@@ -65,10 +65,24 @@ public sealed class WhatIf
             .MinBy(found => found.Force.Most ?? (found.Force.End == HeadroomEnd.None ? double.PositiveInfinity : 0));
     }
 
-    /// <summary>Where one more support that only pushes would make every judged check hold.</summary>
-    /// <param name="stiffness">How stiff it stands [N/m]; null: rigid.</param>
-    public ImmutableArray<PropStretch> Props(double? stiffness) =>
-        PropSearch.Find(Problem, stiffness, new BeamSolver());
+    /// <summary>Where one more support that only pushes would make every judged check hold, or the first that is over.</summary>
+    /// <param name="stiffness">How stiff it stands [N/m]; greater than zero. Null: rigid.</param>
+    public PropAnswer Props(double? stiffness)
+    {
+        BeamSolver solver = new();
+        if (stiffness is not null && !_beam.Model.HasAbsoluteStiffness)
+        {
+            return new PropAnswer(stiffness, null, [], []) { IsOpen = true };
+        }
+
+        SectionCheck? first = Judgement.Of(Problem, solver).Governing;
+        ImmutableArray<PropStretch> all = PropSearch.Find(Problem, stiffness, solver);
+        return new PropAnswer(
+            stiffness,
+            first,
+            all,
+            all.IsEmpty && first is not null ? PropSearch.Find(Problem, stiffness, solver, first.Kind) : []);
+    }
 
     /// <summary>Which sections of the catalogue would do in the place of one that stands.</summary>
     /// <param name="families">The families to look in; empty: all.</param>

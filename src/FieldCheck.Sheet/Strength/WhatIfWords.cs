@@ -60,11 +60,30 @@ public sealed class WhatIfWords(BuiltBeam beam, BeamDocument document)
         };
     }
 
-    /// <summary>Where a prop would make every judged check hold.</summary>
-    /// <param name="props">The stretches; may be empty.</param>
-    public ImmutableArray<string> Props(ImmutableArray<PropStretch> props) => props.IsEmpty
-        ? ["No place was found where one prop makes every judged check hold."]
-        : [.. props.Select(Prop)];
+    /// <summary>Where a prop would make every judged check hold, or at least the first that is over.</summary>
+    /// <param name="props">The answer.</param>
+    public ImmutableArray<string> Props(PropAnswer props)
+    {
+        ArgumentNullException.ThrowIfNull(props);
+        string prop = props.Stiffness is double stiffness
+            ? $"prop of {beam.Display.Say(stiffness, QuantityKind.Stiffness)}"
+            : "rigid prop";
+        string first = props.First is SectionCheck check ? KindOf(check) : "";
+        return props switch
+        {
+            { IsOpen: true } =>
+                [$"What a {prop} does hangs on the stiffness of the beam, and that is not known: give section and material."],
+            { EveryCheck.IsEmpty: false } => [.. props.EveryCheck.Select(one => $"{Stretch(prop, one, "every judged check")} and "
+                + $"the beam is used to {Share(one.Utilisation)}.")],
+            { FirstAlone.IsEmpty: false } =>
+            [
+                $"No place was found where one {prop} makes every judged check hold.",
+                .. props.FirstAlone.Select(one => $"{Stretch(prop, one, first)}, and {Left(one)}."),
+            ],
+            { First: null } => [$"No place was found where one {prop} makes every judged check hold."],
+            _ => [$"No place was found where one {prop} makes {first} hold."],
+        };
+    }
 
     /// <summary>What modulus and inertia would be enough.</summary>
     /// <param name="needed">The answer.</param>
@@ -91,12 +110,34 @@ public sealed class WhatIfWords(BuiltBeam beam, BeamDocument document)
     /// <param name="check">The check.</param>
     public string What(SectionCheck check) => new CheckWords(beam, document).Of(check).What;
 
-    private string Prop(PropStretch prop)
+    private string Stretch(string prop, PropStretch stretch, string what)
     {
         string Say(double place) => beam.Display.Say(place, QuantityKind.Length);
-        return $"A prop between {Say(prop.From)} and {Say(prop.To)} makes every judged check hold; at {Say(prop.Best)} it "
-            + $"carries {beam.Display.Say(prop.Push, QuantityKind.Force)} and the beam is used to {Share(prop.Utilisation)}.";
+        return $"A {prop} between {Say(stretch.From)} and {Say(stretch.To)} makes {what} hold; at {Say(stretch.Best)} it "
+            + $"carries {beam.Display.Say(stretch.Push, QuantityKind.Force)}";
     }
+
+    // With the prop bays and supports are counted otherwise, so that only the kind can be named.
+    private static string KindOf(SectionCheck check) => check.Kind switch
+    {
+        CheckKind.Bending => "bending",
+        CheckKind.Shear => "shear",
+        CheckKind.BendingAndAxial => "bending and axial force",
+        CheckKind.LateralStability => "lateral stability",
+        CheckKind.Bearing => "bearing",
+        CheckKind.PadPressure => "pressure under pads",
+        CheckKind.WebYielding => "the web over supports",
+        CheckKind.Deflection => "deflection of the bays",
+        CheckKind.OverhangDeflection => "deflection of overhangs",
+        CheckKind.FinalDeflection => "final deflection of the bays",
+        CheckKind.FinalOverhangDeflection => "final deflection of overhangs",
+        CheckKind.AbsoluteDeflection => "deflection anywhere",
+        _ => throw new ArgumentOutOfRangeException(nameof(check), check.Kind, "No words for it."),
+    };
+
+    private static string Left(PropStretch stretch) => stretch.Left is { Utilisation: double used } check
+        ? $"{KindOf(check)} is then used to {Share(used)}"
+        : "the beam then tips";
 
     private string Ends(Headroom headroom) =>
         headroom.End == HeadroomEnd.Tips ? "the beam tips" : $"{First(headroom)} is used up";

@@ -54,7 +54,8 @@ internal static class PlainChecks
             ? PlainResults.AtPlace(state, beam, place, at => [SpokenAnswer.Aloud(WhatIfAnswers.Heaviest(state.Form.Settled, at)!)])
             : state.Say(
             [
-                .. WhatIfAnswers.Of(state.Form.Settled, place: null).Select(SpokenAnswer.Aloud),
+                .. WhatIfAnswers.Of(state.Form.Settled, place: null)
+                    .Concat(WhatIfAnswers.Props(state.Form.Settled, stiffness: null)).Select(SpokenAnswer.Aloud),
                 "How heavy a load may stand at a place: headroom at 1.2 m.",
             ]);
     }

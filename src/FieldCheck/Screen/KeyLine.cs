@@ -22,6 +22,8 @@ internal static class KeyLine
             Overlay.PlaceLine { Use: PlaceUse.ReadOff } => "Enter read off there   Esc back",
             Overlay.PlaceLine { Use: PlaceUse.Influence } => "A support's letter, V or M, or M 1.2   Enter   Esc back",
             Overlay.PlaceLine => "Enter take moments there   Esc back",
+            Overlay.Answers { Draft: not null } => "Enter ask; nothing typed: rigid   Esc drop",
+            Overlay.Answers { Props.IsEmpty: false } => "type how stiff a prop stands   arrows   Esc back",
             Overlay.Results or Overlay.Answers => "arrows   Esc back",
             Overlay.Settings => "arrows   Space or Enter changes it   Esc back",
             Overlay.Details { Draft: not null } => "Enter accept   Esc drop",

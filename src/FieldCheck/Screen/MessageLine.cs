@@ -26,6 +26,8 @@ internal static class MessageLine
                 return DetailWords.Of(state, details);
             case Overlay.Help help:
                 return new Notice(HelpLines.Of(state.Table, state.View, help.Filter.Text)[help.Choice].Words, Role.Faint);
+            case Overlay.Answers { Props.IsEmpty: false }:
+                return new Notice(PropLine.Asks, Role.Faint);
             case Overlay.Results or Overlay.Answers:
                 return new Notice("");
             case Overlay.Settings:

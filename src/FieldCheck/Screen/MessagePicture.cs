@@ -18,6 +18,7 @@ internal static class MessagePicture
         {
             Overlay.NameLine name => ("Save as: ", name.Name),
             Overlay.WorkingName name => ("Save as: ", name.Name),
+            Overlay.Answers { Draft: LineText draft } => ("Stiffness of the prop: ", draft),
             Overlay.PlaceLine { Use: PlaceUse.ReadOff } place => ("Read off at: ", place.Text),
             Overlay.PlaceLine { Use: PlaceUse.Influence } place => ("Influence line of: ", place.Text),
             Overlay.PlaceLine place => ("Moments about: ", place.Text),

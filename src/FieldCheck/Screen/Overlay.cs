@@ -60,7 +60,17 @@ internal abstract record Overlay
     /// <summary>What a beam would take, to be read.</summary>
     /// <param name="Sentences">The answers.</param>
     /// <param name="Choice">The line the person is on, counted from 0.</param>
-    internal sealed record Answers(ImmutableArray<string> Sentences, int Choice = 0) : Overlay;
+    internal sealed record Answers(ImmutableArray<string> Sentences, int Choice = 0) : Overlay
+    {
+        /// <summary>Where a prop would have to stand, below the rest; empty where none is needed.</summary>
+        internal ImmutableArray<string> Props { get; init; } = [];
+
+        /// <summary>How stiff the prop stands, as typed; empty: it is rigid.</summary>
+        internal string Stiffness { get; init; } = "";
+
+        /// <summary>The stiffness that is being typed; null while nothing is.</summary>
+        internal LineText? Draft { get; init; }
+    }
 
     /// <summary>The file whose name was typed does not exist.</summary>
     /// <param name="Path">The name.</param>

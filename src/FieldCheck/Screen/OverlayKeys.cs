@@ -86,6 +86,7 @@ internal static class OverlayKeys
         Overlay = overlay switch
         {
             Overlay.Details { Draft: not null } details => details with { Draft = null },
+            Overlay.Answers { Draft: not null } answers => answers with { Draft = null },
             Overlay.MissingFile question => question.List,
             _ => null,
         },

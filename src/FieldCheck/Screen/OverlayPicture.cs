@@ -16,7 +16,7 @@ internal static class OverlayPicture
         Overlay.Help help => Help(state, help, width, height),
         Overlay.OpenList list => OpenListPicture.Of(list, width, height),
         Overlay.SetList list => SetListPicture.Of(state, list, width, height),
-        Overlay.Answers answers => WhatIfPage.Picture(answers, width, height),
+        Overlay.Answers answers => WhatIfPage.Picture(state, answers, width, height),
         Overlay.CatalogueList list => CataloguePicture.Of(state, list, width, height),
         Overlay.MissingFile question => OpenListPicture.Of(question.List, width, height),
         Overlay.Results results => AllResults.Picture(state, results, width, height),

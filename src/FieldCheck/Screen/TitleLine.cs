@@ -19,7 +19,7 @@ internal static class TitleLine
     {
         string units = Editor.SystemOf(state.Document) == UnitSystem.Us ? "lbf kip ft in" : "kN m mm";
         bool isTyped = state.Overlay is Overlay.Details or Overlay.OpenList or Overlay.SetList or Overlay.CatalogueList or Overlay.NameLine
-            or Overlay.WorkingName or Overlay.PlaceLine;
+            or Overlay.WorkingName or Overlay.Answers { Draft: not null } or Overlay.PlaceLine;
         string last = isTyped ? Back : isSmall ? Small : Help;
         string[] names = [.. ScreenViews.All.Select(view => view == state.View ? $"[{view}]" : view.ToString())];
         string views = string.Join(' ', names);

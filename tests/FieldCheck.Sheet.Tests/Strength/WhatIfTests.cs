@@ -172,7 +172,7 @@ public sealed class WhatIfTests
     {
         BeamDocument over = Joist with { Spans = [new() { Length = "6 m" }] };
 
-        PropStretch found = Assert.Single(Ask(over).Props(null));
+        PropStretch found = Assert.Single(Ask(over).Props(null).EveryCheck);
 
         Assert.Equal(6, found.From + found.To, 1e-3);
         foreach ((double place, bool holds) in new[] { (found.From + 0.001, true), (found.From - 0.02, false) })
@@ -183,6 +183,79 @@ public sealed class WhatIfTests
         // At midspan: 5/4 w L/2 on the prop, two spans of 3 m.
         Assert.Equal(3, found.Best, 1e-9);
         Assert.Equal(1.25 * (Dead + Live) * 3, found.Push, 1e-6);
+    }
+
+    /// <summary>
+    /// At midspan the sag of the bare beam, 5 w L⁴ / (384 E I), is taken back by the prop's push over the beam's stiffness
+    /// there, 48 E I / L³, and over its own (two cases of any table of beam formulas).
+    /// </summary>
+    [Theory]
+    [InlineData(2e5)]
+    [InlineData(1e6)]
+    [InlineData(1e9)]
+    public void PropThatGivesWay_CarriesWhatItsStiffnessTakes(double stiffness)
+    {
+        BeamDocument wide = Joist with { Spans = [new() { Length = "6 m" }] };
+        const double rigidity = 11e9 * 0.08 * 0.2 * 0.2 * 0.2 / 12;
+        double sag = 5 * (Dead + Live) * Math.Pow(6, 4) / (384 * rigidity);
+        double push = sag / (Math.Pow(6, 3) / (48 * rigidity) + 1 / stiffness);
+        double end = ((Dead + Live) * 6 - push) / 2;
+        double sagging = end * end / (2 * (Dead + Live));
+        double over = (Dead + Live) * 36 / 8 - push * 6 / 4;
+
+        PropStretch found = Assert.Single(Ask(wide).Props(stiffness).EveryCheck);
+
+        Assert.Equal(6, found.From + found.To, 1e-3);
+        Assert.Equal(3, found.Best, 1e-9);
+        Assert.Equal(push, found.Push, 1e-6 * push);
+        Assert.Equal(Math.Max(sagging, Math.Abs(over)) / Moment, found.Utilisation, 1e-6);
+    }
+
+    [Fact]
+    public void PropThatIsTooSoft_HelpsNowhere()
+    {
+        WhatIf over = Ask(Joist with { Spans = [new() { Length = "6 m" }] });
+
+        Assert.Empty(over.Props(1).EveryCheck);
+        Assert.Empty(over.Props(1).FirstAlone);
+    }
+
+    [Fact]
+    public void FirstCheckAlone_HoldsWhereAnotherStaysOver()
+    {
+        BeamDocument over = Joist with
+        {
+            Spans = [new() { Length = "8 m" }],
+            Materials = [Joist.Materials[0] with { AllowableShear = "0.28 MPa" }],
+        };
+
+        PropAnswer found = Ask(over).Props(null);
+
+        Assert.Empty(found.EveryCheck);
+        Assert.Equal(CheckKind.Bending, found.First!.Kind);
+        PropStretch alone = Assert.Single(found.FirstAlone);
+        Assert.Equal(4, alone.Best, 1e-9);
+
+        // Two bays of 4 m: w L²/8 over the prop; 5/8 w L beside it, 3/2 of that over the area as stress.
+        Assert.Equal((Dead + Live) * 2 / Moment, alone.Utilisation, 1e-6);
+        Assert.Equal(CheckKind.Shear, alone.Left!.Kind);
+        Assert.Equal(1.5 * 0.625 * (Dead + Live) * 4 / (0.08 * 0.2) / 0.28e6, alone.Left.Utilisation!.Value, 1e-6);
+    }
+
+    [Fact]
+    public void PropThatGivesWay_UnderABeamOfUnknownStiffness_IsLeftOpen()
+    {
+        BeamDocument unknown = Joist with
+        {
+            Materials = [],
+            Sections = [],
+            Supports = [Joist.Supports[0] with { Pad = "100 mm x 100 mm", AllowablePressure = "1 kPa" }, Joist.Supports[1]],
+        };
+
+        PropAnswer found = Ask(unknown).Props(1e6);
+
+        Assert.True(found.IsOpen);
+        Assert.Empty(found.EveryCheck);
     }
 
     [Fact]

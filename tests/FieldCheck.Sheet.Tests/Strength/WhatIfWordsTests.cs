@@ -67,8 +67,35 @@ public sealed class WhatIfWordsTests
         Assert.Equal("Needed: section modulus 400.0 cm3.", Words.Needed(Calculation.WhatIf!.Needed));
 
     [Fact]
-    public void NothingFound_IsSaidOfProps() => Assert.Equal(
-        "No place was found where one prop makes every judged check hold.", Assert.Single(Words.Props([])));
+    public void NothingFound_IsSaidOfProps()
+    {
+        Assert.Equal(
+            "No place was found where one rigid prop makes every judged check hold.",
+            Assert.Single(Words.Props(new(null, null, [], []))));
+        Assert.Equal(
+            "No place was found where one prop of 500.00 kN/m makes bending hold.",
+            Assert.Single(Words.Props(new(500e3, Calculation.Checks.Governing!.Figures, [], []))));
+        Assert.Equal(
+            "What a prop of 500.00 kN/m does hangs on the stiffness of the beam, and that is not known: give section and material.",
+            Assert.Single(Words.Props(new(500e3, null, [], []) { IsOpen = true })));
+    }
+
+    [Fact]
+    public void PropForTheFirstCheckAlone_SaysWhatIsStillOver()
+    {
+        SectionCheck bending = Calculation.Checks.Governing!.Figures;
+        PropStretch stretch = new(1, 3, 2, 0.5, 4000) { Left = bending };
+
+        Assert.Equal(
+            "No place was found where one rigid prop makes every judged check hold.\n"
+                + "A rigid prop between 1.00 m and 3.00 m makes bending hold; at 2.00 m it carries 4.00 kN, and bending is then used "
+                + "to 0.75.",
+            string.Join('\n', Words.Props(new(null, bending, [], [stretch]))));
+        Assert.Equal(
+            "A prop of 500.00 kN/m between 1.00 m and 3.00 m makes every judged check hold; at 2.00 m it carries 4.00 kN and the "
+                + "beam is used to 0.50.",
+            Assert.Single(Words.Props(new(500e3, bending, [stretch], []))));
+    }
 
     [Fact]
     public void OtherEnds_AreSaid()
