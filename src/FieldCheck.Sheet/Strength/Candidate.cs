@@ -9,4 +9,8 @@ namespace FieldCheck.Sheet.Strength;
 /// <param name="Governing">The check that it is used up by most; null: nothing is judged.</param>
 /// <param name="NotJudged">How many checks could not be judged with it.</param>
 public sealed record Candidate(
-    CatalogueShape Shape, double? WeightPerLength, SectionCheck? Governing, int NotJudged);
+    CatalogueShape Shape, double? WeightPerLength, SectionCheck? Governing, int NotJudged)
+{
+    /// <summary>True: it is thicker than the yield of the beam's grade holds for, and rules start from that yield.</summary>
+    public bool IsTooThick { get; init; }
+}

@@ -23,19 +23,27 @@ internal static class SectionSearch
                 .Select(one => catalogue.Shape(one.Name)!),
         ];
         using ThreadLocal<BeamSolver> solvers = new(() => new BeamSolver());
+        ImmutableArray<Candidate> passing =
+        [
+            .. shapes
+                .AsParallel()
+                .AsOrdered()
+                .Select(shape => Try(With(document, replaced, shape), replaced, shape, catalogue, solvers.Value!))
+                .OfType<Candidate>(),
+        ];
+        bool isByArea = passing.Any(candidate => candidate.WeightPerLength is null);
         return new WouldDo(
             replaced,
             [.. shapes.Select(shape => shape.Family).Distinct()],
             shapes.Length,
             [
-                .. shapes
-                    .AsParallel()
-                    .AsOrdered()
-                    .Select(shape => Try(With(document, replaced, shape), replaced, shape, catalogue, solvers.Value!))
-                    .OfType<Candidate>()
-                    .OrderBy(candidate => candidate.WeightPerLength ?? double.PositiveInfinity)
+                .. passing
+                    .OrderBy(candidate => (isByArea ? candidate.Shape.Upright.Area : candidate.WeightPerLength) ?? double.PositiveInfinity)
                     .ThenBy(candidate => candidate.Governing?.Utilisation),
-            ]);
+            ])
+        {
+            IsByArea = isByArea,
+        };
     }
 
     /// <summary>The sheet with a shape of the catalogue in the place of one section, upright or flat as that was.</summary>
@@ -49,8 +57,12 @@ internal static class SectionSearch
         };
     }
 
+    /// <summary>The sticks of one section.</summary>
+    internal static IEnumerable<Stick> SticksOf(BuiltBeam beam, string section) =>
+        beam.Sticks.Where(stick => (stick.SectionName ?? Nameless) == section);
+
     /// <summary>The section of the longest stretch of the beam.</summary>
-    private static string Replaced(BuiltBeam beam) => beam.Sticks
+    internal static string Replaced(BuiltBeam beam) => beam.Sticks
         .Select((stick, span) => (Name: stick.SectionName ?? Nameless, beam.Model.Spans[span].Length))
         .GroupBy(one => one.Name, one => one.Length)
         .MaxBy(lengths => lengths.Sum())!
@@ -71,6 +83,10 @@ internal static class SectionSearch
                 beam.Sticks.First(stick => (stick.SectionName ?? replaced) == replaced).WeightPerLength,
                 governing,
                 judged.NotJudged)
+            {
+                IsTooThick = YieldThickness.Counts(StrengthRows.Rules(document.Limits?.Rules))
+                    && SticksOf(beam, replaced).Any(YieldThickness.IsOver),
+            }
             : null;
     }
 }

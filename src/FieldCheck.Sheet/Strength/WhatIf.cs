@@ -17,6 +17,7 @@ public sealed class WhatIf
     private readonly BuiltBeam _beam;
     private readonly Lazy<Headroom> _live;
     private readonly Lazy<BayHeadroom> _firstBay;
+    private readonly Lazy<ImmutableArray<ShapeFamily>> _families;
 
     internal WhatIf(
         BeamDocument document, SectionCatalogue catalogue, BuiltBeam beam, BeamChecks checks)
@@ -28,6 +29,7 @@ public sealed class WhatIf
         Needed = NeededFigures.Of(Problem, [.. checks.All.Select(check => check.Figures)]);
         Grows = LiveCases.Of(document, beam.Model);
         _live = new(() => HeadroomSearch.OfCases(Problem, Grows, new BeamSolver()));
+        _families = new(() => ShapeFamilies.Of(catalogue));
         _firstBay = new(() => FirstBay.Find(document, catalogue, beam));
     }
 
@@ -83,6 +85,12 @@ public sealed class WhatIf
             all,
             all.IsEmpty && first is not null ? PropSearch.Find(Problem, stiffness, solver, first.Kind) : []);
     }
+
+    /// <summary>The families of the catalogue.</summary>
+    public ImmutableArray<ShapeFamily> Families => _families.Value;
+
+    /// <summary>What the section that would be replaced is made of; null: not known.</summary>
+    public MaterialKind? Material => ShapeFamilies.Of(SectionSearch.SticksOf(_beam, SectionSearch.Replaced(_beam)));
 
     /// <summary>Which sections of the catalogue would do in the place of one that stands.</summary>
     /// <param name="families">The families to look in; empty: all.</param>

@@ -8,4 +8,8 @@ namespace FieldCheck.Sheet.Strength;
 /// <param name="Tried">How many sections were tried.</param>
 /// <param name="Passing">Those with which every judged check holds, lightest first.</param>
 public sealed record WouldDo(
-    string Replaced, ImmutableArray<string> Families, int Tried, ImmutableArray<Candidate> Passing);
+    string Replaced, ImmutableArray<string> Families, int Tried, ImmutableArray<Candidate> Passing)
+{
+    /// <summary>True: what some weigh is not known, so that those of least area stand first.</summary>
+    public bool IsByArea { get; init; }
+}

@@ -18,13 +18,18 @@ internal static partial class PlainCatalogue
     /// <summary>The sections that would do, lightest first.</summary>
     /// <param name="state">The conversation.</param>
     /// <param name="list">The list, with those that pass.</param>
-    internal static PlainStep ThatDo(PlainState state, Overlay.CatalogueList list)
+    /// <param name="leftOut">Which families were not tried; empty: those that were asked for were.</param>
+    internal static PlainStep ThatDo(PlainState state, Overlay.CatalogueList list, string leftOut)
     {
         WouldDo found = list.Passing!;
-        string said = CataloguePicture.Counted(found);
-        return found.Passing.IsEmpty
-            ? state.Say(PlainWords.Sentence(said))
-            : Listed(state, list, PlainWords.Sentence($"{said}: weight, share used and by which check"));
+        string said = WouldDoWords.Count(found);
+        string figures = found.IsByArea ? "area" : "weight";
+        string[] before =
+        [
+            PlainWords.Sentence(found.Passing.IsEmpty ? said : $"{said}: {figures}, share used and by which check"),
+            .. leftOut.Length == 0 ? [] : new[] { leftOut },
+        ];
+        return found.Passing.IsEmpty ? state.Say(before) : Listed(state, list, before);
     }
 
     /// <summary>What an answer to a list comes to.</summary>

@@ -60,9 +60,9 @@ internal static class PlainChecks
             ]);
     }
 
-    /// <summary>The sections of the catalogue that would do, all or those of families, for one to be taken.</summary>
+    /// <summary>The sections of the catalogue that would do, of families named or that go with the material, for one to be taken.</summary>
     /// <param name="state">The conversation.</param>
-    /// <param name="text">"do" and the families; none for all.</param>
+    /// <param name="text">"do" and the families; none for those that go with the material.</param>
     internal static PlainStep WouldDo(PlainState state, string text)
     {
         if (Refused(state) is PlainStep refused)
@@ -70,20 +70,23 @@ internal static class PlainChecks
             return refused;
         }
 
-        if (WhatIfPage.Sections(state.Form).State is not { Overlay: Overlay.CatalogueList { Passing: WouldDo all } list })
+        if (state.Form.Settled.WhatIf is not WhatIf whatIf
+            || WhatIfPage.Sections(state.Form).State is not { Overlay: Overlay.CatalogueList list })
         {
             return state.Say(WhatIfAnswers.NothingToAsk);
         }
 
         string wanted = (PlainTokens.After(text, "do") ?? text).Trim();
-        ImmutableArray<string> families = wanted.Length == 0 ? [] : Families(all.Families, wanted);
+        ImmutableArray<string> all = [.. whatIf.Families.Select(family => family.Name)];
+        ImmutableArray<string> families = wanted.Length == 0 ? [] : Families(all, wanted);
         if (wanted.Length > 0 && families.IsEmpty)
         {
-            return state.Say($"No family is called {wanted}. There are {string.Join("; ", all.Families)}.");
+            return state.Say($"No family is called {wanted}. There are {string.Join("; ", all)}.");
         }
 
-        WouldDo found = families.IsEmpty ? all : state.Form.Settled.WhatIf!.SectionsThatDo(families);
-        return PlainCatalogue.ThatDo(state, list with { Passing = found });
+        return families.IsEmpty
+            ? PlainCatalogue.ThatDo(state, list, CataloguePicture.LeftOut(state.Form, list.Passing!))
+            : PlainCatalogue.ThatDo(state, list with { Passing = whatIf.SectionsThatDo(families) }, "");
     }
 
     // Each word is a family, or stands in its name.

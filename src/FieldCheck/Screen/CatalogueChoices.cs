@@ -70,8 +70,11 @@ internal static class CatalogueChoices
         string governs = candidate.Governing is SectionCheck check && state.Settled.Beam is BuiltBeam beam
             ? PlainAscii.Of(new WhatIfWords(beam, state.Settled.Document).What(check))
             : "";
-        string open = candidate.NotJudged == 0 ? "" : $", {candidate.NotJudged} NOT JUDGED";
-        string weight = Say(candidate.WeightPerLength, QuantityKind.ForcePerLength, units);
+        string open = (candidate.NotJudged == 0 ? "" : $", {candidate.NotJudged} NOT JUDGED")
+            + (candidate.IsTooThick ? ", too thick for this yield" : "");
+        string weight = list.Passing!.IsByArea
+            ? Say(candidate.Shape.Upright.Area, QuantityKind.Area, units)
+            : Say(candidate.WeightPerLength, QuantityKind.ForcePerLength, units);
         CatalogueShape shape = candidate.Shape;
         return new CatalogueChoice(
             $"{shape.Name,-NameWidth}{weight,-FigureWidth} {used,-6}{governs}{open}   {FromMemory(shape.IsFromMemory, shape.Status)}{shape.Family}",

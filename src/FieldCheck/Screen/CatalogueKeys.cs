@@ -23,6 +23,7 @@ internal static class CatalogueKeys
     internal static ScreenStep Press(ScreenState state, Overlay.CatalogueList list, KeyStroke stroke) => (stroke switch
     {
         KeyStroke.Named { Key: KeyName.Enter } => Put(state, list),
+        KeyStroke.Named { Key: KeyName.Tab } when list.Passing is not null => state with { Overlay = new Overlay.Families(list) },
         KeyStroke.Named { Key: KeyName.Up or KeyName.Down or KeyName.PageUp or KeyName.PageDown } => state with
         {
             Overlay = list with { Choice = OverlayKeys.Moved(list.Choice, CatalogueChoices.CountOf(state, list), stroke) },

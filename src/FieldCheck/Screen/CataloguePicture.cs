@@ -17,12 +17,17 @@ internal static class CataloguePicture
     {
         ImmutableArray<CatalogueChoice> shown = CatalogueChoices.Of(state, list);
         ImmutableArray<string> lines = shown.IsEmpty
-            ? [list is { Catalogue: null, Passing: null } ? "looking..." : "Nothing has these words."]
+            ? [list switch
+            {
+                { Catalogue: null, Passing: null } => "looking...",
+                { Passing.Passing.IsEmpty: true } => "None of them would do.",
+                _ => "Nothing has these words.",
+            }]
             : [.. shown.Select(choice => TextSafety.ForTerminal(choice.Line))];
         ImmutableArray<string> below = shown.ElementAtOrDefault(list.Choice) is CatalogueChoice chosen
             ? [.. chosen.About.SelectMany(line => TextColumns.Wrap(line, width)).Take(Math.Max(height / 2 - 1, 0))]
             : [];
-        string what = list.Passing is null ? Heading(list.Place.Column) : "Sections that do";
+        string what = list.Passing is null ? Heading(list.Place.Column) : "Sections that would do";
         return ListPicture.Of(
             $"{what}   type to search: {list.Filter.Text}",
             lines,
@@ -38,14 +43,16 @@ internal static class CataloguePicture
     /// <param name="list">The list.</param>
     internal static Notice Message(ScreenState state, Overlay.CatalogueList list) => new(list switch
     {
-        { Passing: WouldDo found } => $"{Counted(found)}. Type a family to narrow it.",
+        { Passing: WouldDo found } => $"{WouldDoWords.Count(found)}. {LeftOut(state, found)}",
         _ => OfCell(state, list),
     });
 
-    /// <summary>How many sections would do, in the place of which.</summary>
+    /// <summary>Which families were not tried for sections that would do; empty: all were.</summary>
+    /// <param name="state">The state.</param>
     /// <param name="found">What was found.</param>
-    internal static string Counted(WouldDo found) =>
-        $"{found.Passing.Length} of {found.Tried} do in the place of {found.Replaced}, of its material, lightest first";
+    internal static string LeftOut(ScreenState state, WouldDo found) => state.Settled.WhatIf is WhatIf whatIf
+        ? WouldDoWords.LeftOut(found, whatIf.Families, whatIf.Material)
+        : "";
 
     private static string OfCell(ScreenState state, Overlay.CatalogueList list) => list.Place.Column switch
     {

@@ -87,6 +87,7 @@ internal static class FileSteps
             Calculate = state.Calculate,
             Settled = state.Settled,
             Preferences = state.Preferences,
+            Families = state.Families,
             IsAsciiOnly = state.IsAsciiOnly,
             Size = state.Size,
             Worked = state.Worked,

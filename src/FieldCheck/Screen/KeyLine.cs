@@ -17,6 +17,8 @@ internal static class KeyLine
             Overlay.Help => "type to search   arrows   Enter runs the line   ? or Esc back",
             Overlay.OpenList => "type to search   arrows   Enter open   Tab open as a copy   Esc back",
             Overlay.SetList => "type to search   arrows   Enter add   Tab replace   Esc back",
+            Overlay.CatalogueList { Passing: not null } => "type to search   arrows   Enter take   Tab families   Esc back",
+            Overlay.Families => "arrows   Space switches   m by the material   Tab back to the list",
             Overlay.CatalogueList => "type to search   arrows   Enter take   Esc back",
             Overlay.NameLine or Overlay.WorkingName => "Enter save   Esc back",
             Overlay.PlaceLine { Use: PlaceUse.ReadOff } => "Enter read off there   Esc back",

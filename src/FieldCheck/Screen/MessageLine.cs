@@ -30,6 +30,8 @@ internal static class MessageLine
                 return new Notice(PropLine.Asks, Role.Faint);
             case Overlay.Results or Overlay.Answers:
                 return new Notice("");
+            case Overlay.Families:
+                return new Notice("Sections of the families marked [x] are tried, whatever the beam, until the program is left.", Role.Faint);
             case Overlay.Settings:
                 return new Notice("The beam and what was typed stay as they are.", Role.Faint);
             case Overlay.SetList list:

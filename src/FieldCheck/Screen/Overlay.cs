@@ -57,6 +57,11 @@ internal abstract record Overlay
         internal WouldDo? Passing { get; init; }
     }
 
+    /// <summary>The families that are tried for sections that would do, to be switched.</summary>
+    /// <param name="List">The list of those sections, to which it goes back.</param>
+    /// <param name="Choice">The line the person is on, counted from 0.</param>
+    internal sealed record Families(CatalogueList List, int Choice = 0) : Overlay;
+
     /// <summary>What a beam would take, to be read.</summary>
     /// <param name="Sentences">The answers.</param>
     /// <param name="Choice">The line the person is on, counted from 0.</param>

@@ -29,6 +29,7 @@ internal static class OverlayKeys
                 Overlay.SetList list => SetListKeys.Press(state, list, stroke),
                 Overlay.Answers answers => WhatIfPage.Press(state, answers, stroke),
                 Overlay.CatalogueList list => CatalogueKeys.Press(state, list, stroke),
+                Overlay.Families page => FamilyList.Press(state, page, stroke),
                 Overlay.NameLine line => Named(
                     state,
                     line.Name,
@@ -81,7 +82,7 @@ internal static class OverlayKeys
         _ => null,
     };
 
-    private static ScreenStep Back(ScreenState state, Overlay overlay) => (state with
+    private static ScreenStep Back(ScreenState state, Overlay overlay) => (overlay is Overlay.Families page ? FamilyList.Back(state, page.List) : state with
     {
         Overlay = overlay switch
         {

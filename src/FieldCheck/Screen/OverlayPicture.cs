@@ -18,6 +18,7 @@ internal static class OverlayPicture
         Overlay.SetList list => SetListPicture.Of(state, list, width, height),
         Overlay.Answers answers => WhatIfPage.Picture(state, answers, width, height),
         Overlay.CatalogueList list => CataloguePicture.Of(state, list, width, height),
+        Overlay.Families page => FamilyList.Picture(state, page, width, height),
         Overlay.MissingFile question => OpenListPicture.Of(question.List, width, height),
         Overlay.Results results => AllResults.Picture(state, results, width, height),
         Overlay.Settings settings => SettingsPicture.Of(state, settings, width, height),

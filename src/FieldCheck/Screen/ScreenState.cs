@@ -105,6 +105,9 @@ internal sealed record ScreenState
     /// <summary>What the Plots view draws the influence line of; null: it draws the curves.</summary>
     internal InfluenceChoice? Influence { get; init; }
 
+    /// <summary>Which families are tried for sections that would do; kept from beam to beam.</summary>
+    internal FamilyChoice Families { get; init; } = FamilyChoice.ByMaterial;
+
     /// <summary>What lies over the view; null: nothing.</summary>
     internal Overlay? Overlay { get; init; }
 

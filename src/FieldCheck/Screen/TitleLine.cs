@@ -18,7 +18,7 @@ internal static class TitleLine
     internal static PictureLine Of(ScreenState state, int width, bool isSmall)
     {
         string units = Editor.SystemOf(state.Document) == UnitSystem.Us ? "lbf kip ft in" : "kN m mm";
-        bool isTyped = state.Overlay is Overlay.Details or Overlay.OpenList or Overlay.SetList or Overlay.CatalogueList or Overlay.NameLine
+        bool isTyped = state.Overlay is Overlay.Details or Overlay.OpenList or Overlay.SetList or Overlay.CatalogueList or Overlay.Families or Overlay.NameLine
             or Overlay.WorkingName or Overlay.Answers { Draft: not null } or Overlay.PlaceLine;
         string last = isTyped ? Back : isSmall ? Small : Help;
         string[] names = [.. ScreenViews.All.Select(view => view == state.View ? $"[{view}]" : view.ToString())];

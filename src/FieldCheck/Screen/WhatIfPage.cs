@@ -36,7 +36,7 @@ internal static class WhatIfPage
             return (state with { Notice = new Notice(WhatIfAnswers.NothingToAsk) }).Step();
         }
 
-        WouldDo found = whatIf.SectionsThatDo([]);
+        WouldDo found = whatIf.SectionsThatDo(state.Families.Tried(whatIf));
         int row = StickRows.Sections(state.Document).IndexOf(found.Replaced);
         FormPlace place = new(FormBlock.Sections, Math.Max(row, 0), FormColumn.Shape);
         Overlay list = new Overlay.CatalogueList(place, null, LineText.Empty) { Passing = found };

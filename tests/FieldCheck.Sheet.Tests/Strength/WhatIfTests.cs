@@ -285,6 +285,60 @@ public sealed class WhatIfTests
         Assert.True(found.Tried > passing.Length, "Some must be too small.");
     }
 
+    [Fact]
+    public void Families_SayWhatTheyAreMadeOf()
+    {
+        WhatIf asked = Ask(Joist);
+
+        // C, W, HSS, IPE, HEA, HEB, RHS, SHS and pipes are rolled of steel (EN 10365, EN 10210, AISC); the others are sawn.
+        Assert.Equal(
+            ["sawn timber, dressed", "sawn timber, metric"],
+            asked.Families.Where(family => family.Kind == MaterialKind.Timber).Select(family => family.Name));
+        Assert.All(
+            asked.Families.Where(family => family.Kind != MaterialKind.Timber), family => Assert.Equal(MaterialKind.Steel, family.Kind));
+        Assert.Equal(SectionCatalogue.BuiltIn().Names.Length, asked.Families.Sum(family => family.Count));
+    }
+
+    [Theory]
+    [InlineData("C24", null, MaterialKind.Timber)]
+    [InlineData("S355", null, MaterialKind.Steel)]
+    [InlineData("6061-T6", null, MaterialKind.Aluminium)]
+    [InlineData(null, "11 GPa", MaterialKind.Timber)]
+    [InlineData(null, "70 GPa", MaterialKind.Aluminium)]
+    [InlineData(null, "100 GPa", null)]
+    public void Material_IsTold(string? grade, string? modulus, MaterialKind? material) => Assert.Equal(
+        material,
+        Ask(Joist with { Materials = [new() { Name = "m", Grade = grade, Modulus = modulus, AllowableBending = "10 MPa" }] }).Material);
+
+    [Fact]
+    public void WhereTheDensityIsNotKnown_LeastAreaStandsFirst()
+    {
+        WouldDo found = Ask(Joist).SectionsThatDo(["sawn timber, dressed", "sawn timber, metric"]);
+
+        Assert.True(found.IsByArea);
+        Assert.NotEmpty(found.Passing);
+        double[] areas = [.. found.Passing.Select(one => one.Shape.Upright.Area!.Value)];
+        Assert.Equal(areas.Order(), areas);
+        Assert.False(Ask(Joist with { Materials = [Joist.Materials[0] with { Density = "420 kg/m3" }] }).SectionsThatDo(found.Families).IsByArea);
+    }
+
+    /// <summary>EN 10365: HEB 220 has flanges of 16 mm, HEB 240 of 17 mm; EN 10025-2: 235 N/mm2 holds up to 16 mm.</summary>
+    [Fact]
+    public void SectionsThickerThanTheirYield_AreMarked()
+    {
+        BeamDocument steel = Joist with
+        {
+            Sections = [new() { Name = "joist", Shape = "HEB 200" }],
+            Materials = [new() { Name = "steel", Grade = "S235" }],
+            Limits = new() { Rules = "elastic allowable" },
+        };
+
+        WouldDo found = Ask(steel).SectionsThatDo(["HEB"]);
+
+        Assert.False(found.Passing.First(one => one.Shape.Name == "HEB 220").IsTooThick);
+        Assert.True(found.Passing.First(one => one.Shape.Name == "HEB 240").IsTooThick);
+    }
+
     [Theory]
     [InlineData(0.25)]
     [InlineData(1.9)]

@@ -55,6 +55,7 @@ public sealed class ScreenPictureTests
         ["section-grades"] = "F7 Down Space timber",
         ["section-factors"] = "F7 Down Down \"en 1995\" Up End Left Left Left / k Down",
         ["section-would-do"] = "F7 75x150 Down C24 Tab Tab 12 Tab 1.5 Down Home Tab 360 Tab Tab 6 Enter / d",
+        ["section-families"] = "F7 75x150 Down C24 Tab Tab 12 Tab 1.5 Down Home Tab 360 Tab Tab 6 Enter / d Tab Down Down Space",
         ["section-what-if"] = "F7 75x200 Down Tab 9000 Tab 12 Tab 1.5 Down Home Tab 360 Tab Tab 6 Enter / h",
         ["section-prop"] = "F7 75x200 Down Tab 9000 Tab 12 Tab 1.5 Down Home Tab 360 Tab Tab 6 Enter / h 500 Enter Enter",
         ["menu"] = "Down Down Down Down Down Down /",

@@ -1,0 +1,57 @@
+using System.Collections.Immutable;
+using FieldCheck.Sheet.Units;
+
+namespace FieldCheck.Sheet.Strength;
+
+/// <summary>What is said of a search for sections that would do.</summary>
+public static class WouldDoWords
+{
+    /// <summary>How many would do, and in which order they stand; no full stop.</summary>
+    /// <param name="found">What was found.</param>
+    public static string Count(WouldDo found)
+    {
+        ArgumentNullException.ThrowIfNull(found);
+        string order = found.IsByArea ? "least area first, as the density is not known" : "lightest first";
+        return $"{found.Passing.Length} of {found.Tried} would do in the place of {TextSafety.ForTerminal(found.Replaced)}, of its material, {order}";
+    }
+
+    /// <summary>Which families were not tried and why, as "Steel families left out: the material is timber."; empty: all were.</summary>
+    /// <param name="found">What was found.</param>
+    /// <param name="all">All families.</param>
+    /// <param name="material">What the beam is made of; null: not known.</param>
+    public static string LeftOut(WouldDo found, ImmutableArray<ShapeFamily> all, MaterialKind? material)
+    {
+        ArgumentNullException.ThrowIfNull(found);
+        if (material is MaterialKind without && all.All(family => !family.GoesWith(without)))
+        {
+            return $"The catalogue has no shapes of {NameOf(without)}: those of other materials are tried, with their own weights.";
+        }
+
+        ShapeFamily[] untried = [.. all.Where(family => !found.Families.Contains(family.Name))];
+        MaterialKind[] others =
+        [
+            .. untried.Where(family => !family.GoesWith(material)).Select(family => family.Kind!.Value).Distinct()
+                .Where(kind => all.Where(family => family.Kind == kind).All(untried.Contains)),
+        ];
+        string[] names = [.. untried.Where(family => family.Kind is not MaterialKind kind || !others.Contains(kind))
+            .Select(family => TextSafety.ForTerminal(family.Name))];
+        string kinds = string.Join(" and ", others.Select(NameOf));
+        return string.Join(
+            ' ',
+            new[]
+            {
+                others.Length == 0 ? "" : $"{char.ToUpperInvariant(kinds[0])}{kinds[1..]} families left out: the material is {NameOf(material!.Value)}.",
+                names.Length == 0 ? "" : $"Left out: {string.Join("; ", names)}.",
+            }.Where(text => text.Length > 0));
+    }
+
+    /// <summary>A material in a word.</summary>
+    /// <param name="kind">Which.</param>
+    public static string NameOf(MaterialKind kind) => kind switch
+    {
+        MaterialKind.Timber => "timber",
+        MaterialKind.Steel => "steel",
+        MaterialKind.Aluminium => "aluminium",
+        _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "No word for it."),
+    };
+}
