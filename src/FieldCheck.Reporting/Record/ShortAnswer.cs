@@ -6,7 +6,10 @@ using FieldCheck.Sheet.Building;
 
 namespace FieldCheck.Reporting.Record;
 
-/// <summary>The reactions of a beam that stands in one sentence, and what is grave behind them.</summary>
+/// <summary>
+/// The reactions of a beam that stands in one sentence, and what is grave behind them; a check that is over stands in the
+/// verdict of the checks.
+/// </summary>
 internal static class ShortAnswer
 {
     internal static string Of(Calculation calculation, BuiltBeam beam, BeamOutcome.Stands stands, int combination)
@@ -25,9 +28,9 @@ internal static class ShortAnswer
             : $" under {PlainAscii.Of(answer.Combination.Name)}, combination {combination + 1} of "
                 + $"{stands.Combinations.Length}";
         IEnumerable<string> grave = MessageLines.InOrder(calculation)
-            .Where(message => message is { Severity: Severity.Fault }
+            .Where(message => message is { Severity: Severity.Fault, Code: not MessageCodes.Over }
                 or { Code: MessageCodes.Uplift or MessageCodes.LiftsOff })
-            .Select(message => $". {PlainAscii.Of(message.Text).TrimEnd('.')}");
+            .Select(message => $". {words.Sentence(message.Text).TrimEnd('.')}");
         return $"Reactions{under}: {supports}{string.Concat(grave)}";
     }
 

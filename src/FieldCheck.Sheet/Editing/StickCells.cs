@@ -17,6 +17,10 @@ public static class StickCells
     /// <param name="block">The block.</param>
     public static bool Has(FormBlock block) => block >= FormBlock.Sections;
 
+    /// <summary>The key that a column of these blocks is, as "flange_width"; null for a column of none of them.</summary>
+    /// <param name="column">The column.</param>
+    public static string? KeyOf(FormColumn column) => StickColumns.KeyOf(column);
+
     /// <summary>The columns that make sense in a row of these blocks.</summary>
     /// <param name="document">The beam.</param>
     /// <param name="place">A cell of the row.</param>

@@ -17,11 +17,15 @@ internal static class PlainBeam
             .. PlainNames.Blocks.SelectMany(block => Enumerable.Range(0, form.Sheet.RowsOf(block))
                 .Where(row => IsSaid(form, block, row))
                 .Select(row => Row(form, block, row))),
+            .. new[] { FormBlock.Sections, FormBlock.Materials, FormBlock.Limits }
+                .SelectMany(block => Enumerable.Range(0, form.Sheet.RowsOf(block)).Where(row => HasText(form, block, row))
+                    .Select(row => Row(form, block, row))),
             form.Document.SelfWeight is null
                 ? "Own weight: off."
                 : PlainWords.Sentence($"own weight: on, case {form.Document.SelfWeight.Case ?? "missing"}"),
             .. PlainNames.KeysOf(form.Document)
                 .Where(line => line.Text is not null && !PlainNames.IsOfCases(line)
+                    && StickCells.PlaceOf(form.Document, line.Key) is null
                     && !line.Key.StartsWith("title", StringComparison.Ordinal))
                 .Select(Said),
         ];
@@ -87,16 +91,19 @@ internal static class PlainBeam
         && (block != FormBlock.Cases || CaseRows.Of(form.Document)[row].IsPattern
             || form.Document.Renames.Any(rename => rename.Name == CaseRows.Of(form.Document)[row].Name));
 
+    private static bool HasText(ScreenState form, FormBlock block, int row) =>
+        FormColumns.Of(block).Any(column => FormCells.TextOf(form.Document, new FormPlace(block, row, column)) is not null);
+
     private static string Row(ScreenState form, FormBlock block, int row)
     {
         FormCellView view = new(form);
-        IEnumerable<string> cells = PlainNames.ColumnsOf(form.Sheet, block)
+        IEnumerable<string> cells = (StickCells.Has(block) ? FormColumns.Of(block) : PlainNames.ColumnsOf(form.Sheet, block))
             .Select(column => new FormPlace(block, row, column))
             .Where(place => FormCells.TextOf(form.Document, place) is string text
                 && (block != FormBlock.Cases || CaseRows.Of(form.Document)[row].Name != text))
             .Select(place => $"{PlainNames.NamesOf(form.Document, block, place.Column)[0]} {view.At(place).Text}"
                 + (view.At(place).Mark == ' ' ? "" : " (to mend)"));
-        IEnumerable<string> keys = (block is FormBlock.Rolling or FormBlock.Combinations ? [] : PlainNames.KeysOf(form.Sheet, block, row))
+        IEnumerable<string> keys = (block is FormBlock.Rolling or FormBlock.Combinations || StickCells.Has(block) ? [] : PlainNames.KeysOf(form.Sheet, block, row))
             .Where(line => line.Text is not null)
             .Select(line => $"{line.Words} {line.Text}");
         string said = string.Join(", ", cells.Concat(keys));

@@ -3,6 +3,7 @@ using System.Globalization;
 using System.Text.RegularExpressions;
 using FieldCheck.Reporting.Record;
 using FieldCheck.Screen;
+using FieldCheck.Sheet.Editing;
 using FieldCheck.Sheet.Strength;
 
 namespace FieldCheck.Plain;
@@ -30,6 +31,45 @@ internal static partial class PlainCatalogue
             .. leftOut.Length == 0 ? [] : new[] { leftOut },
         ];
         return found.Passing.IsEmpty ? state.Say(before) : Listed(state, list, before);
+    }
+
+    /// <summary>Looks for a name that the catalogue does not know, once it is there.</summary>
+    /// <param name="state">The conversation; what it asks is asked on where nothing is found.</param>
+    /// <param name="place">The cell that the name was typed for.</param>
+    /// <param name="text">The name.</param>
+    internal static PlainStep Search(PlainState state, FormPlace place, string text)
+    {
+        ScreenState form = state.Form with { Overlay = new Overlay.CatalogueList(place, null, LineText.Empty) };
+        return (state with { Wanted = text }).With(form.Step(new Effect.FindCatalogue()));
+    }
+
+    /// <summary>The catalogue is there: what has the letters typed is listed, else why the name is not taken is said.</summary>
+    /// <param name="step">The step so far.</param>
+    /// <param name="list">The list.</param>
+    internal static PlainStep Found(PlainStep step, Overlay.CatalogueList list)
+    {
+        string text = step.State.Wanted ?? "";
+        PlainState state = step.State with { Wanted = null };
+        PlainState closed = state with { Form = state.Form with { Overlay = null } };
+        bool isGrade = list.Place.Column == FormColumn.Grade;
+        string what = isGrade ? "grade" : "shape";
+        Overlay.CatalogueList named = list with { Filter = LineText.Of(text) };
+        bool isKnown = isGrade ? list.Catalogue!.Grade(text) is not null : list.Catalogue!.Shape(text) is not null;
+        if (!isKnown && CatalogueChoices.CountOf(state.Form, named) > 0)
+        {
+            return Listed(state, named, $"No {what} of the catalogue is called {text}. Near it:");
+        }
+
+        if (isKnown || closed.Ask is not null)
+        {
+            return PlainCells.Answer(
+                closed, closed.Ask as PlainAsk.Cell ?? new PlainAsk.Cell(list.Place, PlainWalk.Once), text, isSearched: true);
+        }
+
+        PlainState typed = PlainCells.Make(closed, new Edit.TypeCell(list.Place, text), list.Place);
+        return closed.Say(
+            PlainWords.Sentence(CellProblems.At(typed.Form.Settled, list.Place)?.Text ?? $"no {what} is called {text}"),
+            PlainWords.Sentence($"a {FormColumns.RowName(list.Place.Block)} has {PlainSticks.CellsOf(list.Place.Block)}"));
     }
 
     /// <summary>What an answer to a list comes to.</summary>
@@ -73,7 +113,11 @@ internal static partial class PlainCatalogue
         return PlainCells.GoOn(put, ask, $"{chosen.Name} is taken; undo takes it back.");
     }
 
-    private static PlainStep Listed(PlainState state, Overlay.CatalogueList list, params ReadOnlySpan<string> before)
+    /// <summary>What the list has, by numbers, and the question which of it is meant.</summary>
+    /// <param name="state">The conversation.</param>
+    /// <param name="list">The list.</param>
+    /// <param name="before">What is said first.</param>
+    internal static PlainStep Listed(PlainState state, Overlay.CatalogueList list, params ReadOnlySpan<string> before)
     {
         ImmutableArray<CatalogueChoice> shown = CatalogueChoices.Of(state.Form, list);
         PlainState asked = state with { Form = state.Form with { Overlay = list } };
@@ -82,10 +126,13 @@ internal static partial class PlainCatalogue
         [
             .. before,
             .. shown.Take(MostListed).Select((choice, index) =>
-                string.Create(CultureInfo.InvariantCulture, $"{index + 1}: {SpokenAnswer.Aloud(Gap().Replace(choice.Line.Trim(), ", "))}.")),
+                string.Create(CultureInfo.InvariantCulture, $"{index + 1}: {SpokenAnswer.Aloud(Said(choice))}.")),
             .. more > 0 ? new[] { $"And {more} more: type more of a name." } : [],
         ]);
     }
+
+    private static string Said(CatalogueChoice choice) =>
+        choice.Facts.IsEmpty ? Gap().Replace(choice.Line.Trim(), ", ") : string.Join(", ", choice.Facts);
 
     // Columns are parted by blanks to the eye, by commas to the ear.
     [GeneratedRegex("  +", RegexOptions.CultureInvariant)]

@@ -37,7 +37,8 @@ internal static class PlainCells
     /// <param name="state">The conversation.</param>
     /// <param name="ask">The question.</param>
     /// <param name="text">The answer, not empty; "-" empties the cell.</param>
-    internal static PlainStep Answer(PlainState state, PlainAsk.Cell ask, string text)
+    /// <param name="isSearched">True: a name that is not known was looked for in the catalogue already.</param>
+    internal static PlainStep Answer(PlainState state, PlainAsk.Cell ask, string text, bool isSearched = false)
     {
         FormPlace place = ask.Place;
         string meant = text == PlainWords.Nothing ? "" : text;
@@ -47,6 +48,11 @@ internal static class PlainCells
                 ? why
                 : PlainWords.Sentence(
                     $"{FormWords.Cell(state.Form.Sheet, place)} is {string.Join(" or ", FormCells.ChoicesOf(place))}; {text} is neither"));
+        }
+
+        if (StickWords.NotTaken(place, meant) is string wanted)
+        {
+            return (state with { Ask = ask }).Say(wanted);
         }
 
         PlainState typed = Make(state, new Edit.TypeCell(place, meant), place);
@@ -68,6 +74,11 @@ internal static class PlainCells
         Problem? problem = CellProblems.At(form.Settled, place);
         if (problem is not null && !CellProblems.IsMissing(form.Settled, place))
         {
+            if (!isSearched && place.Column is FormColumn.Shape or FormColumn.Grade)
+            {
+                return PlainCatalogue.Search(state with { Ask = ask }, place, text);
+            }
+
             // Kept as typed and asked again: Enter leaves it so, to be mended later.
             PlainAsk? again = ask.Walk == PlainWalk.Once ? null : ask;
             return (typed with { Ask = again }).Say(
@@ -163,10 +174,13 @@ internal static class PlainCells
     {
         string cell = FormWords.Cell(form.Sheet, place);
         Calculation calculation = form.Settled;
-        return PlainWords.Sentence(FormCells.TextOf(form.Document, place) is not string text ? $"{cell}: empty now"
+        return PlainWords.Sentence(PlainStickWords.Sides(form.Document, place) is string sides ? $"read as {sides}"
+            : place.Column == FormColumn.Flat ? StickWords.ReadBack(calculation, place, FormCells.TextOf(form.Document, place) ?? "")!
+            : FormCells.TextOf(form.Document, place) is not string text ? $"{cell}: empty now"
             : place is { Block: FormBlock.Cases, Column: FormColumn.Case } ? $"the case is called {text} wherever it is used"
             : ReadBackWords.Of(calculation, place) is not string read ? $"{cell}: {text}"
-            : place.Column is FormColumn.Kind or FormColumn.Acts or FormColumn.Under or FormColumn.Basis ? read
+            : place.Column is FormColumn.Kind or FormColumn.Acts or FormColumn.Under or FormColumn.Basis or FormColumn.Rules
+                || (place.Column == FormColumn.Unbraced && !char.IsDigit(text[0])) ? read
             : place.Block == FormBlock.Cases ? $"{FormWords.Row(form.Sheet, place.Block, place.Row)}: {read}"
             : $"read as {read}");
     }

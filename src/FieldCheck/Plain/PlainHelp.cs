@@ -29,7 +29,16 @@ internal static class PlainHelp
     // What is typed stays as it is typed, without a capital.
     private static string Line(PlainCommand command) => $"{command.Usage}: {command.Does}.";
 
-    private static IEnumerable<string> CellsOf(string word) => PlainNames.Block(word) is FormBlock block
+    private static FormBlock? BlockOf(string word) => word switch
+    {
+        "section" => FormBlock.Sections,
+        "material" => FormBlock.Materials,
+        "limits" => FormBlock.Limits,
+        "bearing" => FormBlock.Bearings,
+        _ => PlainNames.Block(word),
+    };
+
+    private static IEnumerable<string> CellsOf(string word) => BlockOf(word) is FormBlock block
         ? FormColumns.Of(block).Where(column => column != FormColumn.Holds).Select(column => Cell(word, block, column))
             .Concat(block == FormBlock.Combinations ? [$"{word} and the name of a case: {PlainHints.Of(AnyFactor)}."] : [])
         : [];

@@ -17,6 +17,9 @@ internal static class PlainHints
         FormColumn.Acts => $"{Words(place)}: which way it can hold; empty where that is not known",
         FormColumn.Basis => $"{Words(place)}: what is stated as unknown is not judged",
         FormColumn.Under => "the combination or case it is stated for, or max or min of all",
+        FormColumn.Flat => "on edge, or flat (bent about its weak axis)",
+        FormColumn.Rules => Words(place),
+        FormColumn.Unbraced => "the length free to go sideways, or braced",
         FormColumn.Size when place.IsOwnWeight => "on or off: whether the weight of the sections counts as a load",
         _ => CellHints.Of(place),
     };

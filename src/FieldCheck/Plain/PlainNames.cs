@@ -82,13 +82,15 @@ internal static class PlainNames
     /// <param name="block">The block.</param>
     /// <param name="row">The row, counted from 0.</param>
     /// <param name="text">The text behind the name of the row.</param>
-    internal static PlainFound? InRow(FormSheet sheet, FormBlock block, int row, string text)
+    /// <param name="isCell">True: a cell is meant, which can hold several figures by name.</param>
+    internal static PlainFound? InRow(FormSheet sheet, FormBlock block, int row, string text, bool isCell = false)
     {
-        IEnumerable<(string, PlainTarget)> cells = ColumnsOf(sheet, block).SelectMany(column =>
+        ImmutableArray<FormColumn> columns = StickCells.Has(block) ? FormColumns.Of(block) : ColumnsOf(sheet, block);
+        IEnumerable<(string, PlainTarget)> cells = columns.SelectMany(column =>
             NamesOf(sheet.Document, block, column).Select(name =>
                 (name, (PlainTarget)new PlainTarget.Cell(new FormPlace(block, row, column)))));
         return Longest(
-            [.. cells, .. KeysOf(sheet, block, row).Select(line => (line.Words, (PlainTarget)new PlainTarget.Key(line.Key)))],
+            [.. cells, .. (isCell ? [] : KeysOf(sheet, block, row)).Select(line => (line.Words, (PlainTarget)new PlainTarget.Key(line.Key)))],
             text);
     }
 
@@ -99,6 +101,11 @@ internal static class PlainNames
     /// <summary>The keys of a row that have no column, and those of an axle and a factor, each by what it is called behind the row's name.</summary>
     internal static IEnumerable<DetailLine> KeysOf(FormSheet sheet, FormBlock block, int row)
     {
+        if (StickCells.Has(block))
+        {
+            return OfStick(sheet.Document, block, row);
+        }
+
         string path = string.Create(CultureInfo.InvariantCulture, $"{WordOf(block)}[{row + 1}].");
         return block is FormBlock.Rolling or FormBlock.Combinations
             ? KeysOf(sheet.Document)
@@ -152,12 +159,34 @@ internal static class PlainNames
         (FormBlock.Loads, FormColumn.Note) => ["note", "label"],
         (FormBlock.Cases, FormColumn.Case) => ["name"],
         (FormBlock.Cases, FormColumn.Pattern) => ["bay by bay", "pattern"],
+        (FormBlock.Bearings, FormColumn.BearingAllowable) => ["allow", .. NamesOfStick(column)],
+        (FormBlock.Bearings, FormColumn.Pressure) => ["pressure", .. NamesOfStick(column)],
+        _ when StickCells.Has(block) => NamesOfStick(column),
         _ => [FormColumns.Heading(column)],
     };
 
     /// <summary>The same of a beam, whose cases are columns of its combinations.</summary>
     internal static ImmutableArray<string> NamesOf(BeamDocument document, FormBlock block, FormColumn column) =>
         FormColumns.CaseOf(column) is null ? NamesOf(block, column) : NamesOfFactor(FormColumns.Heading(document, column));
+
+    private static ImmutableArray<string> NamesOfStick(FormColumn column) =>
+        [FormColumns.Heading(column), StickCells.KeyOf(column)!];
+
+    // A factor of a section's or material's table, a limit under one case: what the row has besides its cells.
+    private static IEnumerable<DetailLine> OfStick(BeamDocument document, FormBlock block, int row)
+    {
+        string table = FormColumns.RowName(block);
+        string? path = block switch
+        {
+            FormBlock.Sections => KeyPath.Top.Into(table).Into(StickRows.Sections(document)[row]).ToString(),
+            FormBlock.Materials => KeyPath.Top.Into(table).Into(StickRows.Materials(document)[row]).ToString(),
+            FormBlock.Limits => table,
+            _ => null,
+        };
+        return path is null ? [] : KeysOf(document)
+            .Where(line => line.Key.StartsWith(path + ".", StringComparison.Ordinal))
+            .Select(line => line with { Words = DetailLines.WordsOf(line.Key[(path.Length + 1)..]) });
+    }
 
     private static ImmutableArray<string> NamesOfFactor(string name) => [name, $"factor {name}", $"factor of {name}", $"factors {name}"];
 

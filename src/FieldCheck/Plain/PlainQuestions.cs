@@ -46,6 +46,11 @@ internal static class PlainQuestions
             return $"{Words(place, FormWords.Head(form.Sheet, place.Block, place.Row))}{Standing(form, place)}? ";
         }
 
+        if (StickCells.Has(place.Block))
+        {
+            return $"{PlainStickWords.Asked(place.Column, FormWords.Row(form.Sheet, place.Block, place.Row))}{Standing(form, place)}? ";
+        }
+
         bool isOfCases = place.Block is FormBlock.Cases or FormBlock.Combinations or FormBlock.Rolling;
         string Asked(string row) => isOfCases ? OfCases(place, row, form.Document) : Words(place, row);
         if (FormMoves.IsEmptyRow(form.Sheet, place))

@@ -18,7 +18,7 @@ internal static class PlainStated
         {
             return sheet.RowsOf(FormBlock.Stated) == 0
                 ? state.Say("No support is there of which something could be stated.")
-                : (state with { Ask = new PlainAsk.Cell(Vertical(0), PlainWalk.Stated) }).Say();
+                : (state with { Ask = new PlainAsk.Cell(Vertical(0), PlainWalk.Down) }).Say();
         }
 
         string figure = PlainTokens.Rest(text, end);

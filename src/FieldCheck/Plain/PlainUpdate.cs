@@ -80,6 +80,7 @@ internal static class PlainUpdate
         {
             (ScreenEvent.BeamsFound, Overlay.OpenList list) => PlainOpening.Found(step, list),
             (ScreenEvent.SetsFound, Overlay.SetList list) => PlainSets.Found(step, list),
+            (ScreenEvent.CatalogueFound, Overlay.CatalogueList list) => PlainCatalogue.Found(step, list),
             (_, Overlay overlay) when state.Form.Overlay != overlay =>
                 step.Then([.. PlainAnswers.Question(step.State, overlay)]),
             _ => step,

@@ -12,8 +12,8 @@ internal enum PlainWalk
     /// <summary>The next one that a beam needs: lengths, supports, loads.</summary>
     Beam,
 
-    /// <summary>The vertical figure stated of the next support.</summary>
-    Stated,
+    /// <summary>The same cell of the next row: what is stated of the next support, how long the next span is unbraced.</summary>
+    Down,
 
     /// <summary>The next one that the preset asks for.</summary>
     Asked,

@@ -30,7 +30,7 @@ internal static class PlainWalks
         PlainAsk.Cell { Walk: PlainWalk.Row } cell => FormMoves.IsEmptyRow(form.Sheet, cell.Place)
             ? null
             : On(InRow(FormMoves.ColumnsOf(form.Sheet, cell.Place), cell.Place), cell.Walk),
-        PlainAsk.Cell { Walk: PlainWalk.Stated } cell => cell.Place.Row + 1 < form.Sheet.RowsOf(FormBlock.Stated)
+        PlainAsk.Cell { Walk: PlainWalk.Down } cell => cell.Place.Row + 1 < form.Sheet.RowsOf(cell.Place.Block)
             ? On(cell.Place with { Row = cell.Place.Row + 1 }, cell.Walk)
             : null,
         PlainAsk.Cell { Walk: PlainWalk.Beam } cell => On(InBeam(form, cell.Place), cell.Walk),

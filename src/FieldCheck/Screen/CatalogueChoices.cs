@@ -134,6 +134,13 @@ internal static class CatalogueChoices
         return new CatalogueChoice(
             $"{name.Name,-NameWidth}{figures}{FromMemory(grade.IsFromMemory, grade.Status)}{name.Family}", name.Name, put)
         {
+            Facts =
+            [
+                name.Name,
+                $"E {Say(material.Modulus, QuantityKind.Pressure, units)}",
+                $"{(material.Timber is null ? "yield" : "bending")} {Say(strength, QuantityKind.Pressure, units)}",
+                FromMemory(grade.IsFromMemory, grade.Status) + name.Family,
+            ],
             About = [$"{name.Name}, {grade.Standard}.", .. Origin(grade.Source, grade.Status, grade.File)],
         };
     }

@@ -37,7 +37,11 @@ internal static class ProblemWords
     private static string Told(
         Calculation calculation, (FormPlace? Place, Problem Problem) found, Func<FormPlace, string?> ofMissing)
     {
-        if (found.Place is not FormPlace place)
+        // What has a cell in the Section view alone is called by it.
+        FormPlace? cell = StickCells.PlaceOf(calculation.Document, found.Problem.Key) is { Block: FormBlock.Bracing or FormBlock.Bearings } own
+            ? own
+            : found.Place;
+        if (cell is not FormPlace place)
         {
             return $"{DetailLines.WordsOf(found.Problem.Key)}: {found.Problem.Text}";
         }

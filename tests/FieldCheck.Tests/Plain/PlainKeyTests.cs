@@ -69,9 +69,9 @@ public sealed class PlainKeyTests
 
         talk.Say($"{NameOf(key)} {text}");
 
-        Assert.Equal(ByTheForm(new Edit.TypeKey(key, text)), talk.Document);
+        Assert.Equal(ByTheForm(EditOf(key, text)), talk.Document);
         Assert.NotEqual(Beam, talk.Document);
-        Assert.Equal(DocumentCells.Get(talk.Document, key), DocumentCells.Get(ByTheForm(new Edit.TypeKey(key, text)), key));
+        Assert.Equal(DocumentCells.Get(talk.Document, key), DocumentCells.Get(ByTheForm(EditOf(key, text)), key));
     }
 
     [Theory]
@@ -89,11 +89,13 @@ public sealed class PlainKeyTests
     [MemberData(nameof(Keys))]
     public void Key_AskedAndAnswered_IsTheSame(string key)
     {
+        string text = key.EndsWith(".shape", StringComparison.Ordinal) ? "IPE 200" : "12";
         using Talk talk = Start();
 
-        talk.Say(NameOf(key), "12");
+        // "section bearer flat" says which way it lies and asks nothing.
+        talk.Say(NameOf(key).Replace(" flat", " stands", StringComparison.Ordinal), text);
 
-        Assert.Equal(ByTheForm(new Edit.TypeKey(key, "12")), talk.Document);
+        Assert.Equal(ByTheForm(EditOf(key, text)), talk.Document);
     }
 
     [Fact]
@@ -140,6 +142,50 @@ public sealed class PlainKeyTests
         Assert.Null(talk.Document.Loads[0].Case);
         Assert.Empty(talk.Document.Hinges);
     }
+
+    [Fact]
+    public void CellOfASectionAMaterialOrALimit_IsSetAsByTheForm()
+    {
+        FormPlace[] places =
+        [
+            .. new[] { FormBlock.Sections, FormBlock.Materials, FormBlock.Limits, FormBlock.Bearings }
+                .SelectMany(block => FormColumns.Of(block).Select(column => new FormPlace(block, 0, column))),
+        ];
+
+        Assert.Equal(40, places.Length);
+        Assert.All(places, place => Assert.All(PlainNames.NamesOf(place.Block, place.Column), name =>
+        {
+            string text = place.Column switch
+            {
+                FormColumn.Shape => "W10x30",
+                FormColumn.Grade => "GL24h",
+                FormColumn.Rules => "NDS",
+                FormColumn.Flat => "flat",
+                FormColumn.Factors or FormColumn.CaseLimits or FormColumn.Lasting => "dead 2, other 3",
+                _ => "2",
+            };
+            string row = place.Block switch
+            {
+                FormBlock.Sections => "section bearer",
+                FormBlock.Materials => "material C24 wet",
+                FormBlock.Limits => "limits",
+                _ => "bearing A",
+            };
+            using Talk talk = Start();
+
+            talk.Say($"{row} {name} {text}");
+
+            Assert.Equal(ByTheForm(new Edit.TypeCell(place, text)), talk.Document);
+            Assert.NotEqual(Beam, talk.Document);
+        }));
+    }
+
+    // By its words a key of a section goes to its cell, which takes away what cannot stand beside it.
+    private static Edit EditOf(string key, string text) =>
+        StickCells.PlaceOf(Beam, key) is { Block: FormBlock.Sections or FormBlock.Materials or FormBlock.Limits } place
+        && key.EndsWith("." + StickCells.KeyOf(place.Column), StringComparison.Ordinal)
+            ? new Edit.TypeCell(place, text)
+            : new Edit.TypeKey(key, text);
 
     private static string NameOf(string key)
     {
