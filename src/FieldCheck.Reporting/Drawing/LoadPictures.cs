@@ -26,7 +26,8 @@ internal static class LoadPictures
         ];
     }
 
-    private static double FactorOf(BuiltBeam beam, NamedLoad named, Combination? combination)
+    /// <summary>The factor of the case of a load; 1 without a combination.</summary>
+    internal static double FactorOf(BuiltBeam beam, NamedLoad named, Combination? combination)
     {
         if (combination is null)
         {

@@ -38,12 +38,18 @@ internal static class Cautions
     internal static ImmutableArray<string> For(Calculation calculation) =>
     [
         .. Pulls(calculation) ? new[] { Pull } : [],
-        calculation.Checks.All.IsEmpty ? NotChecked : NotCheckedBeside(calculation),
+        NotCheckedIn(calculation),
         .. Always,
     ];
 
-    private static string NotCheckedBeside(Calculation calculation) =>
-        $"Not checked here: {string.Join(", ", calculation.Checks.NotChecked)}.";
+    /// <summary>The same without what was not checked, for where that stands apart.</summary>
+    internal static ImmutableArray<string> Beside(Calculation calculation) =>
+        [.. Pulls(calculation) ? new[] { Pull } : [], .. Always];
+
+    /// <summary>What was not checked, in one sentence.</summary>
+    internal static string NotCheckedIn(Calculation calculation) => calculation.Checks.All.IsEmpty
+        ? NotChecked
+        : $"Not checked here: {string.Join(", ", calculation.Checks.NotChecked)}.";
 
     /// <summary>Said beside every combination.</summary>
     internal static string Basis(string basis) =>

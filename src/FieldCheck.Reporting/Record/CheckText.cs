@@ -70,7 +70,7 @@ public static class CheckText
             : ["", .. BeamSketch.Draw(calculation, 0, request.Width, new SketchStyle())];
 
     /// <summary>Of many combinations only those that govern something are drawn.</summary>
-    private static bool IsDrawn(Calculation calculation, BuiltBeam beam, int combination) =>
+    internal static bool IsDrawn(Calculation calculation, BuiltBeam beam, int combination) =>
         beam.Model.Combinations.Length <= MostDrawn
         || calculation.Envelopes.Any(envelope => EnvelopeTable.Governs(envelope, beam, combination));
 

@@ -33,6 +33,14 @@ public static class BeamFileStore
         return Write(path, file, file.ToBytes(), known: null, overwrite);
     }
 
+    /// <summary>Saves bytes that are no text, in the same way.</summary>
+    /// <param name="path">Where; a link is followed, and stays a link.</param>
+    /// <param name="bytes">All that the file shall hold.</param>
+    /// <param name="overwrite">True: write whatever stands there; the person has agreed to it.</param>
+    /// <returns>What came of it; where it was saved, with an empty text.</returns>
+    public static BeamFileSaving SaveBytes(string path, byte[] bytes, bool overwrite) =>
+        Write(path, new BeamFileText(path, ""), bytes, known: null, overwrite);
+
     private static BeamFileSaving Write(
         string path, BeamFileText text, byte[] bytes, BeamFileText? known, bool overwrite)
     {

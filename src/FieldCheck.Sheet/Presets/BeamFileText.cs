@@ -65,4 +65,7 @@ public sealed record BeamFileText(string Name, string Text)
 
     /// <summary>The text as the bytes of a file: UTF-8, and a byte order mark only where there was one.</summary>
     public byte[] ToBytes() => Encoding.UTF8.GetBytes(Text);
+
+    /// <summary>SHA-256 of those bytes, as 64 hexadecimal digits.</summary>
+    public string Digest() => Sha256.Of(ToBytes());
 }

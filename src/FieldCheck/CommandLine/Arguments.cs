@@ -64,6 +64,7 @@ internal sealed record Arguments(Request Request, bool NoColor, bool Plain)
         {
             CommandWords.Check => FileRequests.Check(words, operands),
             CommandWords.Working => FileRequests.Working(words, operands),
+            CommandWords.Report => FileRequests.Report(words, operands),
             CommandWords.Presets => Alone(new Request.Presets(), CommandWords.Presets, operands),
             _ when words.Has(Option.Paths) => Alone(new Request.Paths(), Option.Paths, operands),
             _ => FormOf(operands),

@@ -19,5 +19,7 @@ internal abstract record BeamCheck
     /// <summary>The beam reads; whether it stands is for the calculation to say.</summary>
     /// <param name="Calculation">What came of it.</param>
     /// <param name="At">The places to read off.</param>
-    internal sealed record Calculated(Calculation Calculation, ImmutableArray<AskedPlace> At) : BeamCheck;
+    /// <param name="Origin">The text it was read from.</param>
+    internal sealed record Calculated(
+        Calculation Calculation, ImmutableArray<AskedPlace> At, BeamFileText Origin) : BeamCheck;
 }

@@ -55,7 +55,7 @@ internal sealed class CheckRun(
 
         (ImmutableArray<AskedPlace> at, ImmutableArray<FileProblem> problems) =
             AskedPlaces.On(opened.Origin.Name, calculation.Beam, option, places);
-        return problems.IsEmpty ? new BeamCheck.Calculated(calculation, at) : new BeamCheck.Unusable(problems);
+        return problems.IsEmpty ? new BeamCheck.Calculated(calculation, at, opened.Origin) : new BeamCheck.Unusable(problems);
     }
 
     private BeamDocument InUnits(BeamDocument document) => units switch

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using FieldCheck.Reporting.Pages;
 using FieldCheck.Sheet.Reading;
 using FieldCheck.Sheet.Units;
 
@@ -41,6 +42,29 @@ internal static class FileRequests
                 Units = units,
             }),
             [_, string second, ..] => Refuse($"working takes one file, and '{second}' stands after it."),
+        });
+
+    /// <summary>What report asks for.</summary>
+    /// <param name="words">The words of the command line.</param>
+    /// <param name="files">The operands behind the command.</param>
+    internal static Reading<Request> Report(Words words, ImmutableArray<string> files) =>
+        UnitsOf(words).Then(units => (files, words.ValuesOf(Option.Output)) switch
+        {
+            ([], _) => Refuse("report needs a file: fieldcheck report bearer.toml --output bearer.pdf."),
+            ([""], _) => Refuse("The file has no name: '' stands where it should."),
+            ([_, string second, ..], _) => Refuse($"report takes one file, and '{second}' stands after it."),
+            (_, []) => Refuse("report needs the file to write: --output bearer.pdf, or .html, .md, .txt."),
+            (_, [_, string second, ..]) => Refuse($"report writes one file, and '{second}' stands after the first."),
+            ([string file], [string output]) when RecordFile.FormatOf(output) is RecordFormat format =>
+                Accept(new Request.Report(file, output, format)
+                {
+                    Date = words.ValuesOf(Option.Date).LastOrDefault(),
+                    IsForced = words.Has(Option.Force),
+                    IsShort = words.Has(Option.Short),
+                    Units = units,
+                }),
+            (_, [string output]) => Refuse(
+                $"--output takes a name that ends in {RecordFile.Endings}, which says what to write; not '{output}'."),
         });
 
     private static Reading<UnitSystem?> UnitsOf(Words words) => words.ValuesOf(Option.Units).LastOrDefault() switch

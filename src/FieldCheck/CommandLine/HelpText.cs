@@ -9,6 +9,7 @@ internal static class HelpText
     {
         CommandWords.Check => Check,
         CommandWords.Working => Working,
+        CommandWords.Report => Report,
         CommandWords.Presets => Presets,
         _ => All,
     };
@@ -26,12 +27,15 @@ internal static class HelpText
           fieldcheck check *.toml --json     a line of JSON for each file
           fieldcheck check - < bearer.toml   a beam from standard input
           fieldcheck working bearer.toml     the reactions worked by hand, line by line
+          fieldcheck report bearer.toml --output bearer.pdf
+                                             the record of the check, to sign
           fieldcheck presets                 beams to start from
 
         Commands
           [FILE]        the form; the check of FILE where there is no terminal
           check FILE... the check of each file (fieldcheck check --help)
           working FILE  the working by hand (fieldcheck working --help)
+          report FILE   the record of the check as a file (fieldcheck report --help)
           presets       the presets that can be found, with their folders
 
         Options
@@ -98,6 +102,30 @@ internal static class HelpText
                               sentences that explain
           --no-step-names     without the names of the steps
           --units us|si       the units to show, whatever the file asks for
+        """;
+
+    private const string Report = """
+        fieldcheck report FILE --output NAME.pdf|.html|.md|.txt [--date DATE]
+                          [--short] [--force] [--units us|si]
+
+        Examples
+          fieldcheck report bearer.toml --output bearer.pdf --date 2026-11-26
+          fieldcheck report bearer.toml --output bearer.html --short
+          fieldcheck report - --output bearer.txt < bearer.toml
+
+        Writes the record of the check: the beam as drawn and as typed, reactions
+        and their proof, peaks, stated figures, checks, the working by hand, what
+        was taken for granted and what was not checked, and room to sign. The same
+        file, options and version give the same bytes.
+
+          FILE          a beam file; - is standard input
+          --output NAME the file to write; its ending says what: .pdf, .html (one
+                        file with its drawings), .md, .txt
+          --date DATE   the date of the check, in your words; else the date in the
+                        file, else a blank to fill in
+          --short       of the working only equations and results
+          --force       write over a file that is there
+          --units us|si the units to show, whatever the file asks for
         """;
 
     private const string Presets = """

@@ -16,6 +16,9 @@ internal sealed record Option(string Name, string? Value, params ImmutableArray<
     internal const string Combination = "--combination";
     internal const string Short = "--short";
     internal const string NoStepNames = "--no-step-names";
+    internal const string Output = "--output";
+    internal const string Date = "--date";
+    internal const string Force = "--force";
     internal const string Help = "--help";
     internal const string Version = "--version";
     internal const string Paths = "--paths";
@@ -28,11 +31,14 @@ internal sealed record Option(string Name, string? Value, params ImmutableArray<
         new(Json, null, CommandWords.Check),
         new(At, "PLACE", CommandWords.Check),
         new(Working, null, CommandWords.Check),
-        new(Units, "us or si", CommandWords.Check, CommandWords.Working),
+        new(Units, "us or si", CommandWords.Check, CommandWords.Working, CommandWords.Report),
         new(About, "PLACE", CommandWords.Working),
         new(Combination, "NAME", CommandWords.Working),
-        new(Short, null, CommandWords.Working),
+        new(Short, null, CommandWords.Working, CommandWords.Report),
         new(NoStepNames, null, CommandWords.Working),
+        new(Output, "NAME", CommandWords.Report),
+        new(Date, "DATE", CommandWords.Report),
+        new(Force, null, CommandWords.Report),
         new(Help, null),
         new(Version, null),
         new(Paths, null),
@@ -50,7 +56,7 @@ internal sealed record Option(string Name, string? Value, params ImmutableArray<
             [] => null,
             _ when command is not null && Commands.Contains(command) => null,
             [string only] => $"{Name} belongs to the command {only}: fieldcheck {only} FILE {told}.",
-            _ => $"{Name} belongs to the commands {string.Join(" and ", Commands)}: fieldcheck {Commands[0]} FILE {told}.",
+            _ => $"{Name} belongs to the commands {string.Join(", ", Commands[..^1])} and {Commands[^1]}: fieldcheck {Commands[0]} FILE {told}.",
         };
     }
 }

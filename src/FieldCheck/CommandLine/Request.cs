@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using FieldCheck.Reporting.Pages;
 using FieldCheck.Sheet.Units;
 
 namespace FieldCheck.CommandLine;
@@ -44,6 +45,25 @@ internal abstract record Request
 
         /// <summary>True: every step has its name above it.</summary>
         internal bool HasStepNames { get; init; } = true;
+
+        /// <summary>The units to show; null for those that the file asks for.</summary>
+        internal UnitSystem? Units { get; init; }
+    }
+
+    /// <summary>The record of a check, written to a file.</summary>
+    /// <param name="File">The beam file; "-" is standard input.</param>
+    /// <param name="Output">The file to write, as it was named.</param>
+    /// <param name="Format">What to write there.</param>
+    internal sealed record Report(string File, string Output, RecordFormat Format) : Request
+    {
+        /// <summary>The date of the check, as typed; null: that of the file.</summary>
+        internal string? Date { get; init; }
+
+        /// <summary>True: a file that stands there is written over.</summary>
+        internal bool IsForced { get; init; }
+
+        /// <summary>True: of the working only equations and results.</summary>
+        internal bool IsShort { get; init; }
 
         /// <summary>The units to show; null for those that the file asks for.</summary>
         internal UnitSystem? Units { get; init; }

@@ -1,0 +1,12 @@
+using System.Collections.Immutable;
+
+namespace FieldCheck.Reporting.Pages;
+
+/// <summary>The record of a check: all that stands on its pages, in order, without a form.</summary>
+/// <remarks>
+/// Text, Markdown, HTML and PDF are written from it, so that none of them can say more or less than another. Same input, same
+/// record: nothing in it is read from a clock or from the machine.
+/// </remarks>
+/// <param name="Title">What stands above all.</param>
+/// <param name="Blocks">What follows, in order.</param>
+public sealed record CheckRecord(string Title, ImmutableArray<RecordBlock> Blocks);

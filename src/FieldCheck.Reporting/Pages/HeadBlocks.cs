@@ -1,0 +1,76 @@
+using System.Collections.Immutable;
+using FieldCheck.Mechanics.Solving;
+using FieldCheck.Reporting.Record;
+using FieldCheck.Reporting.Tables;
+using FieldCheck.Sheet;
+using FieldCheck.Sheet.Building;
+using FieldCheck.Sheet.Document;
+using FieldCheck.Sheet.Stated;
+using FieldCheck.Sheet.Units;
+
+namespace FieldCheck.Reporting.Pages;
+
+/// <summary>What stands at the head of a record: whose it is, of what, and what it comes to.</summary>
+internal static class HeadBlocks
+{
+    internal static IEnumerable<RecordBlock> Of(Calculation calculation, RecordRequest request) =>
+    [
+        new RecordBlock.Facts(Facts(calculation.Document, request)),
+        .. Notes(calculation.Document),
+        .. RecordBuilder.Sentences("What it comes to", Results(calculation)),
+    ];
+
+    private static ImmutableArray<RecordFact> Facts(BeamDocument document, RecordRequest request)
+    {
+        RecordEntry record = document.Record;
+        return
+        [
+            Fact("job", record.Job),
+            Fact("place", record.Location),
+            Fact("date", request.Date ?? record.Date),
+            Fact("prepared by", record.PreparedBy),
+            .. record.PreparedFor is null ? [] : new[] { Fact("prepared for", record.PreparedFor) },
+            Fact("checked by", record.CheckedBy),
+            Fact("category", record.Category),
+            Fact("file", request.File.Length == 0 ? "none: not saved" : request.File),
+            Fact("SHA-256", request.Digest),
+            Fact("made by", $"fieldcheck {request.Version}"),
+        ];
+    }
+
+    private static RecordFact Fact(string name, string? text) => new(name, TextSafety.ForTerminal(text ?? ""));
+
+    private static IEnumerable<RecordBlock> Notes(BeamDocument document) => string.IsNullOrWhiteSpace(document.Notes)
+        ? []
+        : [new RecordBlock.Paragraph($"Notes: {string.Join(' ', document.Notes.Split('\n').Select(TextSafety.ForTerminal))}")];
+
+    private static ImmutableArray<string> Results(Calculation calculation) => calculation switch
+    {
+        { Beam: BuiltBeam beam, Outcome: BeamOutcome.Stands stands } =>
+        [
+            "STANDS.",
+            .. stands.Combinations.Take(1)
+                .Select((_, index) => ShortAnswer.Of(calculation, beam, stands, index) + "."),
+            .. stands.Combinations.Length > 1
+                ? new[] { $"The figures under all {stands.Combinations.Length} combinations stand below." }
+                : [],
+            .. Stated(calculation),
+            .. Checks(calculation),
+            .. Amiss(calculation),
+        ],
+        { Outcome: BeamOutcome outcome } => [$"{MotionWords.Verdict(outcome)}: no reaction can be told."],
+        _ => ["The beam could not be read: there are no figures."],
+    };
+
+    private static IEnumerable<string> Stated(Calculation calculation) => calculation.Stated.IsEmpty
+        ? []
+        : [$"Stated figures: {StatedWords.InShort(calculation.Stated, calculation.Unstated)}."];
+
+    private static IEnumerable<string> Checks(Calculation calculation) => calculation.Checks.All.IsEmpty
+        ? ["Sections, seats and deflections: nothing to hold them against was given, and none was checked."]
+        : CheckTable.Below(calculation.Checks)[..^1];
+
+    private static IEnumerable<string> Amiss(Calculation calculation) => calculation.Status == CheckStatus.Holds
+        ? ["All that was asked for holds."]
+        : ["NOT ALL THAT WAS ASKED FOR HOLDS: see the remarks, the stated figures and the checks below."];
+}

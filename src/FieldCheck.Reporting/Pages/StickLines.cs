@@ -1,0 +1,114 @@
+using System.Collections.Immutable;
+using FieldCheck.Mechanics.Model;
+using FieldCheck.Reporting.Tables;
+using FieldCheck.Sheet.Building;
+using FieldCheck.Sheet.Catalogue;
+using FieldCheck.Sheet.Document;
+using FieldCheck.Sheet.Reading;
+
+namespace FieldCheck.Reporting.Pages;
+
+/// <summary>What a beam is made of: each section and material as typed, as read, and where its figures come from.</summary>
+internal static class StickLines
+{
+    internal static ImmutableArray<string> Of(BeamDocument document, BuiltBeam beam, SectionCatalogue catalogue)
+    {
+        BeamWords words = new(beam);
+        return
+        [
+            .. document.Sections.Select(section => Sentence(
+                "section",
+                section.Name,
+                Typed(section),
+                Read(words, beam.Sticks.FirstOrDefault(stick => stick.SectionName == section.Name)?.Section),
+                section.Shape is string shape ? Source(catalogue.Shape(shape)) : "as given")),
+            .. document.Materials.Select(material => Sentence(
+                "material",
+                material.Name,
+                Typed(material),
+                Read(words, beam.Sticks.FirstOrDefault(stick => stick.MaterialName == material.Name)?.Material),
+                material.Grade is string grade ? Source(catalogue.Grade(grade)) : "as given")),
+            OwnWeight(document, beam),
+        ];
+    }
+
+    private static string Sentence(string what, string name, string typed, string read, string source) =>
+        PlainAscii.Of($"{what} {name}: {typed}; {read}; source: {source}");
+
+    private static string Typed(SectionEntry section) => Cells(
+        ("shape", section.Shape),
+        ("width", section.Width),
+        ("depth", section.Depth),
+        ("plies", section.Plies),
+        ("diameter", section.Diameter),
+        ("wall", section.Wall),
+        ("flange width", section.FlangeWidth),
+        ("flange thickness", section.FlangeThickness),
+        ("web thickness", section.WebThickness),
+        ("I", section.Inertia),
+        ("A", section.Area),
+        ("S", section.SectionModulus),
+        ("shear area", section.ShearArea),
+        ("weight", section.Weight),
+        ("flat", section.Flat));
+
+    private static string Typed(MaterialEntry material) => Cells(
+    [
+        ("grade", material.Grade),
+        ("E", material.Modulus),
+        ("G", material.ShearModulus),
+        ("density", material.Density),
+        ("allowable bending", material.AllowableBending),
+        ("allowable shear", material.AllowableShear),
+        ("allowable bearing", material.AllowableBearing),
+        ("design bending", material.DesignBending),
+        ("design shear", material.DesignShear),
+        ("design bearing", material.DesignBearing),
+        ("yield", material.Yield),
+        .. material.Factors.Select(factor => ($"factor {factor.Name}", (string?)factor.Text)),
+        ("creep", material.Creep),
+    ]);
+
+    private static string Cells(params (string Name, string? Text)[] cells) =>
+        string.Join(", ", cells.Where(cell => cell.Text is not null).Select(cell => $"{cell.Name} {cell.Text}"));
+
+    private static string Read(BeamWords words, Section? section) => section is null
+        ? "used by no span"
+        : Figures(
+            words,
+            ("I", section.Inertia, QuantityKind.Inertia),
+            ("A", section.Area, QuantityKind.Area),
+            ("S", section.SectionModulus, QuantityKind.SectionModulus));
+
+    private static string Read(BeamWords words, Material? material) => material is null
+        ? "used by no span"
+        : Figures(
+            words,
+            ("E", material.Modulus, QuantityKind.Pressure),
+            ("weight per volume", material.UnitWeight, QuantityKind.UnitWeight),
+            ("yield", material.Yield, QuantityKind.Pressure));
+
+    private static string Figures(BeamWords words, params (string Name, double? Value, QuantityKind Kind)[] figures)
+    {
+        string[] known =
+        [
+            .. figures.Where(figure => figure.Value is not null)
+                .Select(figure => $"{figure.Name} {words.Say(figure.Value!.Value, figure.Kind)}"),
+        ];
+        return known.Length == 0 ? "no figure of it is known" : $"read as {string.Join(", ", known)}";
+    }
+
+    private static string Source(CatalogueShape? shape) =>
+        shape is null ? "unknown" : Source(shape.Source, shape.IsFromMemory, shape.File);
+
+    private static string Source(CatalogueGrade? grade) =>
+        grade is null ? "unknown" : Source($"{grade.Standard}, {grade.Source}", grade.IsFromMemory, grade.File);
+
+    private static string Source(string source, bool isFromMemory, string? file) =>
+        source + (isFromMemory ? " (some figure from memory: to be confirmed)" : "") + (file is null ? "" : $", own file {file}");
+
+    private static string OwnWeight(BeamDocument document, BuiltBeam beam) => document.SelfWeight is null
+        ? "own weight of the beam: NOT among the loads, but for what is typed as a load"
+        : $"own weight of the beam: among the loads, in case {PlainAscii.Of(document.SelfWeight.Case)}"
+            + (beam.Loads.Any(load => load.Row is null) ? "" : ", and comes to nothing");
+}

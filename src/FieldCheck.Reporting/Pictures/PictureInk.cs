@@ -1,0 +1,31 @@
+namespace FieldCheck.Reporting.Pictures;
+
+/// <summary>Sizes that all pictures share [pt].</summary>
+internal static class PictureInk
+{
+    /// <summary>Width of a picture: fits both A4 and Letter between their margins.</summary>
+    internal const double Width = 500;
+
+    /// <summary>Kept free at both sides, for what is written beside the ends of the beam.</summary>
+    internal const double Side = 34;
+
+    internal const double Thin = 0.5;
+
+    internal const double Curve = 1.1;
+
+    internal const double Thick = 2.6;
+
+    internal const double Letters = 8;
+
+    internal const double Row = 10.5;
+
+    internal const double Light = 0.88;
+
+    /// <summary>Width of one letter as a share of its size: somewhat more than the common fonts take on average.</summary>
+    private const double LetterWidth = 0.62;
+
+    internal static double WidthOf(string words, double size = Letters) => LetterWidth * size * words.Length;
+
+    /// <summary>Where a place of the beam stands.</summary>
+    internal static double X(double position, double length) => Side + position / length * (Width - 2 * Side);
+}

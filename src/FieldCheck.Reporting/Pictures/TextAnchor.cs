@@ -1,0 +1,14 @@
+namespace FieldCheck.Reporting.Pictures;
+
+/// <summary>Which part of a text stands at its point.</summary>
+public enum TextAnchor
+{
+    /// <summary>Its left end.</summary>
+    Start,
+
+    /// <summary>Its middle.</summary>
+    Middle,
+
+    /// <summary>Its right end.</summary>
+    End,
+}
