@@ -48,7 +48,7 @@ public static class RecordBuilder
         .. EnvelopeBlocks.Of(calculation, beam, request),
         .. Sentences("How well it is known", BandWords.Of(calculation)),
         .. StatedBlocks.Of(calculation, beam),
-        .. StrengthBlocks.Of(calculation, beam),
+        .. StrengthBlocks.Of(calculation, beam, request),
         .. Sentences("Remarks", MessageLines.Of(calculation)),
         .. Sentences("Taken for granted", AssumptionLines.Of(calculation, beam, outcome)),
         .. Sentences("Not checked", [Cautions.NotCheckedIn(calculation)]),

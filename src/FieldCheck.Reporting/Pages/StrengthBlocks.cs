@@ -9,7 +9,7 @@ namespace FieldCheck.Reporting.Pages;
 /// <summary>What sections, seats and deflections are held against, with the working of each check.</summary>
 internal static class StrengthBlocks
 {
-    internal static IEnumerable<RecordBlock> Of(Calculation calculation, BuiltBeam beam)
+    internal static IEnumerable<RecordBlock> Of(Calculation calculation, BuiltBeam beam, RecordRequest request)
     {
         ImmutableArray<BeamCheck> checks = calculation.Checks.All;
         return checks.IsEmpty
@@ -27,9 +27,20 @@ internal static class StrengthBlocks
                 .. CheckTable.Below(calculation.Checks) is { Length: > 1 } below
                     ? [new RecordBlock.Paragraph(below[0])]
                     : Array.Empty<RecordBlock>(),
-                new RecordBlock.Heading(3, "Working of the checks"),
-                .. checks.SelectMany(check => Work(check, beam)),
+                .. Works(calculation.Checks, beam, request),
             ];
+    }
+
+    /// <summary>The working of every check; in short, of the one that is used up most.</summary>
+    private static IEnumerable<RecordBlock> Works(BeamChecks checks, BuiltBeam beam, RecordRequest request)
+    {
+        IEnumerable<BeamCheck> shown = !request.IsWorkingShort ? checks.All
+            : checks.Governing is BeamCheck most ? [most]
+            : [];
+        string heading = request.IsWorkingShort ? "Working of the check that is used up most" : "Working of the checks";
+        return shown.SelectMany(check => Work(check, beam)).ToImmutableArray() is { IsEmpty: false } works
+            ? [new RecordBlock.Heading(3, heading), .. works]
+            : [];
     }
 
     private static ImmutableArray<string> Row(BeamCheck check, BuiltBeam beam) =>

@@ -58,6 +58,7 @@ public sealed class BeamPicture
         [
             .. LoadPictures.Of(_beam, _answer?.Combination)
                 .OrderByDescending(load => load.Size)
+                .DistinctBy(load => load.Label)
                 .Select(load => (load.Label, _labels.Put(X((load.From + load.To) / 2), load.Label)))
                 .Where(pair => pair.Item2 is not null)
                 .Select(pair => (pair.Label, pair.Item2!.Value.Row, pair.Item2.Value.Middle)),
