@@ -1,0 +1,152 @@
+using System.Collections.Immutable;
+using FieldCheck.Reporting.Pages;
+using FieldCheck.Reporting.Record;
+using FieldCheck.Sheet.Document;
+
+namespace FieldCheck.Reporting.Tests.Pages;
+
+public sealed class RecordBuilderTests
+{
+    private static readonly string[] SectionsOfEvery =
+    [
+        "What it comes to", "The beam as idealised", "Input as typed, and as read", "Sections and materials", "Statics",
+        "Taken for granted", "Not checked", "Working by hand, in short", "Before you use these figures", "Signed",
+    ];
+
+    [Theory]
+    [MemberData(nameof(Sheets.PresetNames), MemberType = typeof(Sheets))]
+    public void EveryPreset_HasTheSectionsThatNoRecordMayLack(string name)
+    {
+        CheckRecord record = Records.OfPreset(name);
+
+        Assert.Equal(SectionsOfEvery, Headings(record).Intersect(SectionsOfEvery));
+        Assert.IsType<RecordBlock.Signatures>(record.Blocks[^1]);
+    }
+
+    [Fact]
+    public void Head_SaysWhoseItIsAndOfWhichFile()
+    {
+        BeamDocument document = Sheets.Trench with
+        {
+            Title = "Bearer",
+            Record = new()
+            {
+                Job = "Yard 7", Location = "Gate", Date = "1 May", PreparedBy = "Ana Sol", CheckedBy = "Bo Fen", Category = "1",
+            },
+        };
+
+        CheckRecord record = Records.Of(document);
+
+        Assert.Equal("Check of a beam: Bearer", record.Title);
+        Assert.Equal(
+            $"""
+            job: Yard 7
+            place: Gate
+            date: 1 May
+            prepared by: Ana Sol
+            checked by: Bo Fen
+            category: 1
+            file: beam.toml
+            SHA-256: {Records.Digest}
+            made by: fieldcheck 9.8.7
+            """,
+            string.Join('\n', Facts(record).Select(fact => $"{fact.Name}: {fact.Text}")));
+        Assert.Equal(
+            [new RecordSignature("prepared by", "Ana Sol"), new RecordSignature("checked by", "Bo Fen")],
+            record.Blocks.OfType<RecordBlock.Signatures>().Single().All.ToArray());
+    }
+
+    [Fact]
+    public void DateAsked_StandsInPlaceOfTheFilesOwn()
+    {
+        BeamDocument document = Sheets.Trench with { Record = new() { Date = "1 May" } };
+
+        CheckRecord record = Records.Of(Sheets.Run(document), Records.Request with { Date = "2 June" });
+
+        Assert.Contains(new RecordFact("date", "2 June"), Facts(record));
+    }
+
+    [Fact]
+    public void NothingGiven_IsLeftToBeFilledIn() =>
+        Assert.Contains(new RecordFact("date", ""), Facts(Records.Of(Sheets.Trench with { Record = new() })));
+
+    [Fact]
+    public void NotJudgedOrOver_IsSaidAtTheHead()
+    {
+        RecordBlock.Sentences comesTo = Records.OfPreset("opening-header").Blocks.OfType<RecordBlock.Sentences>().First();
+
+        Assert.Contains(comesTo.All, line => line.StartsWith("NOT ALL THAT WAS ASKED FOR HOLDS", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void CanMove_HasNoReactionAndSaysHowItMoves()
+    {
+        CheckRecord record = Records.Of(Sheets.OnePin);
+
+        Assert.Contains("CAN MOVE: no reaction can be told.", Sentences(record));
+        Assert.DoesNotContain(record.Blocks, block => block is RecordBlock.Table);
+        Assert.Contains(record.Blocks, block => block is RecordBlock.Figure);
+    }
+
+    [Fact]
+    public void Unread_SaysWhatIsToBeMendedAndGivesNoFigure()
+    {
+        CheckRecord record = Records.Of(Sheets.Trench with { Spans = [new SpanEntry { Length = "nonsense" }] });
+
+        Assert.Contains("To mend before there is an answer", Headings(record));
+        Assert.DoesNotContain(record.Blocks, block => block is RecordBlock.Table or RecordBlock.Figure or RecordBlock.Lines);
+        Assert.Contains("Signed", Headings(record));
+    }
+
+    [Fact]
+    public void Cautions_AreThoseOfEveryCheck()
+    {
+        CheckRecord record = Records.OfPreset("pump-skid");
+
+        Assert.Superset(
+            Cautions.For(Sheets.Preset("pump-skid")).ToHashSet(),
+            Sentences(record).ToHashSet());
+    }
+
+    /// <summary>In a table of figures there is one row for each support, and every cell has its column.</summary>
+    [Theory]
+    [MemberData(nameof(Sheets.PresetNames), MemberType = typeof(Sheets))]
+    public void Tables_HaveACellForEachColumn(string name) => Assert.All(
+        Records.OfPreset(name).Blocks.OfType<RecordBlock.Table>(),
+        table =>
+        {
+            Assert.NotEmpty(table.Rows);
+            Assert.All(table.Rows, row => Assert.Equal(table.Columns.Length, row.Length));
+        });
+
+    [Fact]
+    public void StatedFigures_StandWithVerdictAndWhatWouldExplainThem()
+    {
+        CheckRecord record = Records.Of(Sheets.Everything);
+
+        Assert.Contains("Stated figures", Headings(record));
+        RecordBlock.Table stated = record.Blocks.OfType<RecordBlock.Table>()
+            .Single(table => table.Caption == "Stated figures beside the computed ones");
+        Assert.Equal(Sheets.Run(Sheets.Everything).Stated.Length + Sheets.Run(Sheets.Everything).Unstated.Length, stated.Rows.Length);
+    }
+
+    [Fact]
+    public void SameBeam_SameRecord()
+    {
+        CheckRecord first = Records.Of(Sheets.Everything);
+        CheckRecord second = Records.Of(Sheets.Everything);
+
+        Assert.Equal(TextRecord.Of(first), TextRecord.Of(second));
+        Assert.Equal(HtmlRecord.Of(first), HtmlRecord.Of(second));
+        Assert.Equal(MarkdownRecord.Of(first), MarkdownRecord.Of(second));
+    }
+
+    private static IEnumerable<string> Headings(CheckRecord record) =>
+        record.Blocks.OfType<RecordBlock.Heading>().Select(heading => heading.Text);
+
+    private static IEnumerable<string> Sentences(CheckRecord record) =>
+        record.Blocks.OfType<RecordBlock.Sentences>().SelectMany(block => block.All);
+
+    private static ImmutableArray<RecordFact> Facts(CheckRecord record) =>
+        record.Blocks.OfType<RecordBlock.Facts>().First().All;
+}

@@ -1,0 +1,111 @@
+using System.Xml.Linq;
+using FieldCheck.Reporting.Pages;
+using FieldCheck.Reporting.Tests;
+
+namespace FieldCheck.Reporting.Tests.Pages;
+
+/// <summary>Records as text, Markdown and HTML.</summary>
+public sealed class RecordTextTests
+{
+    private const string Hostile = "<script>alert(1)</script> & \"quoted\" | *bold* _it_ `code` [link](x) # 1. - <b>";
+
+    private static readonly XNamespace Svg = "http://www.w3.org/2000/svg";
+
+    public static TheoryData<string> Looked => ["ledger-on-bolts", "hand-truck-bridge", "masonry-lintel"];
+
+    [Theory]
+    [MemberData(nameof(Looked))]
+    public void OfPreset_IsTheFile(string name)
+    {
+        CheckRecord record = Records.OfPreset(name);
+
+        Picture.MatchesFile($"record-{name}.txt", TextRecord.Of(record));
+        Picture.MatchesFile($"record-{name}.md", MarkdownRecord.Of(record));
+        Picture.MatchesFile($"record-{name}.html", HtmlRecord.Of(record));
+    }
+
+    [Fact]
+    public void RowsOfEveryKind_IsTheText() =>
+        Picture.MatchesFile("record-everything.txt", TextRecord.Of(Records.Of(Sheets.Everything)));
+
+    [Theory]
+    [MemberData(nameof(Sheets.PresetNames), MemberType = typeof(Sheets))]
+    public void Text_FitsItsColumns(string name) => Assert.All(
+        TextRecord.Of(Records.OfPreset(name)).Split('\n'), line => Assert.InRange(line.Length, 0, 80));
+
+    /// <summary>HTML that is XML too: every tag closed, every attribute quoted, nothing of the text taken for markup.</summary>
+    [Theory]
+    [MemberData(nameof(Sheets.PresetNames), MemberType = typeof(Sheets))]
+    public void Html_IsWellFormedAndAccessible(string name)
+    {
+        CheckRecord record = Records.OfPreset(name);
+        XElement html = Parsed(HtmlRecord.Of(record));
+
+        Assert.Equal("en", html.Attribute("lang")!.Value);
+        Assert.Single(html.Descendants("h1"));
+        Assert.All(html.Descendants("table"), table =>
+        {
+            Assert.Single(table.Elements("caption"));
+            Assert.All(table.Element("thead")!.Descendants("th"), cell => Assert.Equal("col", cell.Attribute("scope")!.Value));
+            Assert.All(
+                table.Element("tbody")!.Elements("tr"),
+                row => Assert.Equal("row", row.Elements().First().Attribute("scope")!.Value));
+        });
+        Assert.All(html.Descendants(Svg + "svg"), picture =>
+        {
+            string[] labels = picture.Attribute("aria-labelledby")!.Value.Split(' ');
+            Assert.Equal(picture.Elements().Take(2).Select(one => one.Attribute("id")!.Value), labels);
+            Assert.All(picture.Elements().Take(2), label => Assert.NotEmpty(label.Value));
+        });
+        Assert.Equal(record.Blocks.OfType<RecordBlock.Figure>().Count(), html.Descendants(Svg + "svg").Count());
+        string[] ids = [.. html.Descendants().Attributes("id").Select(id => id.Value)];
+        Assert.Equal(ids.Distinct(), ids);
+    }
+
+    [Fact]
+    public void Html_TakesNoTextForMarkupAndLoadsNothing()
+    {
+        string text = HtmlRecord.Of(Records.OfEveryKind(Hostile));
+        XElement html = Parsed(text);
+
+        Assert.Empty(html.Descendants("script"));
+        Assert.Empty(html.Descendants("b"));
+        Assert.Equal(Hostile, html.Descendants("h1").Single().Value);
+        Assert.Equal(Hostile, html.Descendants("td").Concat(html.Descendants("th")).First(cell => cell.Value.Length > 9).Value);
+        Assert.DoesNotContain("http://", text.Replace(Svg.NamespaceName, "", StringComparison.Ordinal));
+        Assert.DoesNotContain("https://", text);
+        Assert.DoesNotContain("url(", text);
+    }
+
+    [Fact]
+    public void Markdown_TakesNoTextForMarkup()
+    {
+        string text = MarkdownRecord.Of(Records.OfEveryKind(Hostile));
+
+        Assert.StartsWith(
+            @"# \<script\>alert(1)\</script\> \& ""quoted"" \| \*bold\* \_it\_ \`code\` \[link\](x) # 1. - \<b\>",
+            text,
+            StringComparison.Ordinal);
+        Assert.DoesNotContain("<script>", text);
+    }
+
+    [Theory]
+    [InlineData("# not a heading", @"\# not a heading")]
+    [InlineData("- not a list", @"\- not a list")]
+    [InlineData("12. not a number", @"12\. not a number")]
+    [InlineData("+3.2 kip", @"\+3.2 kip")]
+    [InlineData("at 3.2 ft, about -1.5 kip-ft", "at 3.2 ft, about -1.5 kip-ft")]
+    public void Markdown_KeepsFiguresReadable(string text, string written) => Assert.Contains(
+        $"\n{written}\n", MarkdownRecord.Of(new CheckRecord("t", [new RecordBlock.Paragraph(text)])));
+
+    [Fact]
+    public void Text_HasEveryKindOfBlock() => Picture.MatchesFile(
+        "record-every-kind.txt", TextRecord.Of(Records.OfEveryKind("Bearer over the service trench, at the gate")));
+
+    private static XElement Parsed(string html) => XDocument
+        .Parse(html.Replace("<!DOCTYPE html>", "", StringComparison.Ordinal)
+            .Replace("<meta charset=\"utf-8\">", "", StringComparison.Ordinal)
+            .Replace("initial-scale=1\">", "initial-scale=1\"/>", StringComparison.Ordinal)
+            .Replace("'unsafe-inline'\">", "'unsafe-inline'\"/>", StringComparison.Ordinal))
+        .Root!;
+}

@@ -1,0 +1,104 @@
+using System.Collections.Immutable;
+using FieldCheck.Mechanics.Response;
+using FieldCheck.Mechanics.Solving;
+using FieldCheck.Reporting.Drawing;
+using FieldCheck.Reporting.Pictures;
+using FieldCheck.Sheet;
+using Drawn = FieldCheck.Reporting.Pictures.Picture;
+
+namespace FieldCheck.Reporting.Tests.Pictures;
+
+/// <summary>Drawings in lines.</summary>
+public sealed class PictureTests
+{
+    private const double Near = 1e-9;
+
+    public static TheoryData<string> Names => Sheets.PresetNames();
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void EveryMark_LiesOnThePicture(string name) => Assert.All(
+        PicturesOf(Sheets.Preset(name)),
+        picture => Assert.All(picture.Marks.SelectMany(Points), point =>
+        {
+            Assert.InRange(point.X, -Near, picture.Width + Near);
+            Assert.InRange(point.Y, -Near, picture.Height + Near);
+        }));
+
+    /// <summary>No label lies over another, letters taken as wide as they can be.</summary>
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Labels_DoNotTouch(string name) => Assert.All(
+        PicturesOf(Sheets.Preset(name)),
+        picture =>
+        {
+            (double Left, double Right, double Top, double Bottom)[] boxes =
+                [.. picture.Marks.OfType<PictureMark.Text>().Select(Box)];
+            for (int i = 0; i < boxes.Length; i++)
+            {
+                for (int j = 0; j < i; j++)
+                {
+                    bool isApart = boxes[i].Right <= boxes[j].Left || boxes[j].Right <= boxes[i].Left
+                        || boxes[i].Bottom <= boxes[j].Top || boxes[j].Bottom <= boxes[i].Top;
+                    Assert.True(isApart, $"{picture.Marks.OfType<PictureMark.Text>().ElementAt(i)} over another");
+                }
+            }
+        });
+
+    /// <summary>A simple span of 4 m under 3 kN/m: V from +6 to -6 kN in a straight line, M a parabola of 6 kNm at mid-span.</summary>
+    [Fact]
+    public void CurvesOfASimpleSpan_AreDrawnToScale()
+    {
+        Calculation calculation = Sheets.Run(Sheets.Overhang with
+        {
+            Spans = [new() { Length = "4 m" }],
+            Supports = [new() { Kind = "pin", Joint = "0" }, new() { Kind = "roller", Joint = "1" }],
+            Loads = [new() { Kind = "distributed", Intensity = "3 kN/m" }],
+        });
+        BeamResponse response = ((BeamOutcome.Stands)calculation.Outcome!).Combinations[0].Response;
+
+        ImmutableArray<PicturePoint> shear = Curve(DiagramPicture.Of(PlotCurve.Of(calculation.Beam!, response, Mechanics.Response.Curve.Shear)));
+        ImmutableArray<PicturePoint> moment = Curve(DiagramPicture.Of(PlotCurve.Of(calculation.Beam!, response, Mechanics.Response.Curve.Moment)));
+
+        double zero = shear[0].Y;
+        Assert.Equal(zero, shear[^1].Y);
+        Assert.Equal(zero - shear[1].Y, shear[^2].Y - zero, 1e-6);
+        double peak = moment.Min(point => point.Y);
+        double middle = moment.First(point => point.Y == peak).X;
+        Assert.Equal((moment[0].X + moment[^1].X) / 2, middle, 1e-6);
+        PicturePoint quarter = moment.MinBy(point => Math.Abs(point.X - (moment[0].X + middle) / 2));
+        double share = (quarter.X - moment[0].X) / (moment[^1].X - moment[0].X);
+        Assert.Equal(4 * share * (1 - share), (moment[0].Y - quarter.Y) / (moment[0].Y - peak), 1e-6);
+    }
+
+    private static ImmutableArray<PicturePoint> Curve(Drawn picture) =>
+        picture.Marks.OfType<PictureMark.Line>().MaxBy(line => line.Points.Length)!.Points;
+
+    private static IEnumerable<Drawn> PicturesOf(Calculation calculation) =>
+        Pages.Records.Of(calculation).Blocks.OfType<Reporting.Pages.RecordBlock.Figure>().Select(figure => figure.Drawing);
+
+    private static IEnumerable<PicturePoint> Points(PictureMark mark) => mark switch
+    {
+        PictureMark.Line line => line.Points,
+        PictureMark.Area area => area.Points,
+        PictureMark.Circle circle =>
+        [
+            new(circle.Centre.X - circle.Radius, circle.Centre.Y - circle.Radius),
+            new(circle.Centre.X + circle.Radius, circle.Centre.Y + circle.Radius),
+        ],
+        PictureMark.Text text => [new(Box(text).Left, Box(text).Top), new(Box(text).Right, Box(text).Bottom)],
+        _ => [],
+    };
+
+    private static (double Left, double Right, double Top, double Bottom) Box(PictureMark.Text text)
+    {
+        double width = PictureInk.WidthOf(text.Words, text.Size);
+        double left = text.Anchor switch
+        {
+            TextAnchor.Start => text.At.X,
+            TextAnchor.Middle => text.At.X - width / 2,
+            _ => text.At.X - width,
+        };
+        return (left, left + width, text.At.Y - 0.75 * text.Size, text.At.Y);
+    }
+}
