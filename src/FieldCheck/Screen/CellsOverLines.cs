@@ -43,8 +43,11 @@ internal sealed record CellsOverLines
     {
         Picture grid = FormPicture.Of(state, width, GridHeight(state, height));
         IEnumerable<PictureLine> spare = Enumerable.Repeat(LineWriter.Line("", width), height);
+        IEnumerable<PictureLine> gap = Gap(height) == 0 ? []
+            : FormLayout.IsOneBlock(state.Focus.Block, GridHeight(state, height)) ? [OtherBlocks(state, width)]
+            : spare.Take(Gap(height));
         return new Picture(
-            [.. grid.Lines.Concat(spare.Take(Gap(height))).Concat(Below(state, width, RoomIn(state, height))).Concat(spare).Take(height)],
+            [.. grid.Lines.Concat(gap).Concat(Below(state, width, RoomIn(state, height))).Concat(spare).Take(height)],
             grid.Cursor);
     }
 
@@ -70,6 +73,23 @@ internal sealed record CellsOverLines
         // many lines there are is known when the results have followed.
         int page = Math.Max(Room(state) - 3, 1);
         return Math.Max(ScrolledPast(state) + (key == KeyName.PageUp ? -page : page), 0);
+    }
+
+    // Where one block alone is seen, the others are named: Down leads to them.
+    private static PictureLine OtherBlocks(ScreenState state, int width)
+    {
+        LineWriter line = new(width);
+        ImmutableArray<FormBlock> blocks = FormMoves.Beside(state.Focus.Block);
+        foreach (FormBlock block in blocks.Length > 1 ? blocks : [])
+        {
+            bool isHere = block == state.Focus.Block;
+            line.Add(line.Column == 0 ? "" : " ").Add(
+                isHere ? $"[{FormWords.Block(block)}]" : FormWords.Block(block),
+                isHere ? Role.Accent : Role.Faint,
+                new LinkTarget.Cell(new FormPlace(block, 0, FormColumns.Of(block)[0])));
+        }
+
+        return line.End();
     }
 
     private int RoomIn(ScreenState state, int height) =>

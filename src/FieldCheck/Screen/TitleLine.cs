@@ -18,6 +18,7 @@ internal static class TitleLine
     internal static PictureLine Of(ScreenState state, int width, bool isSmall)
     {
         string units = Editor.SystemOf(state.Document) == UnitSystem.Us ? "lbf kip ft in" : "kN m mm";
+        string system = Editor.SystemOf(state.Document) == UnitSystem.Us ? "US" : "SI";
         bool isTyped = state.Overlay is Overlay.Details or Overlay.OpenList or Overlay.SetList or Overlay.CatalogueList or Overlay.Families or Overlay.NameLine
             or Overlay.WorkingName or Overlay.Answers { Draft: not null } or Overlay.PlaceLine;
         string last = isTyped ? Back : isSmall ? Small : Help;
@@ -38,6 +39,10 @@ internal static class TitleLine
         {
             line.Add("   ").Add(units, Role.Faint);
             line.To(Math.Max(line.Column + 2, (right - views.Length) / 2 + width / 8));
+        }
+        else if (width >= 40 && line.Column + system.Length + names[(int)state.View].Length + 7 <= right)
+        {
+            line.Add("  ").Add(system, Role.Faint).Add(" ");
         }
 
         if (line.Column + views.Length + 2 <= right)
