@@ -54,9 +54,10 @@ internal static class CheckBars
             ]),
             .. CheckTable.Below(calculation.Checks)
                 .Take(calculation.Checks.Governing is null ? 0 : 1)
+                .Concat(OfYield(calculation))
                 .Concat(WhatIfOf(calculation, beam))
                 .Concat(CheckTable.Below(calculation.Checks).Skip(calculation.Checks.Governing is null ? 0 : 1))
-                .Concat(Said(calculation))
+                .Concat(Said(calculation).Except(OfYield(calculation)))
                 .SelectMany(line => TextFlow.Wrap(line, width - Others.Length, indent: 4))
                 .Select(line => Others + line),
         ];
@@ -69,6 +70,10 @@ internal static class CheckBars
         .. Cautions.OfStrength,
     ];
 
+    // What may make a verdict wrong on the unsafe side stands next to it.
+    private static IEnumerable<string> OfYield(Calculation calculation) => calculation.Messages
+        .Where(message => message.Code == MessageCodes.YieldThickness).Select(message => PlainAscii.Of(message.Text));
+
     private static IEnumerable<string> WhatIfOf(Calculation calculation, BuiltBeam beam)
     {
         WhatIfWords words = new(beam, calculation.Document);
@@ -80,7 +85,8 @@ internal static class CheckBars
     }
 
     private static bool IsToBeSaid(Message message) => message.Code is MessageCodes.OneDurationFactor
-        or MessageCodes.BottomNotHeld or MessageCodes.YieldThickness or MessageCodes.MeasureAgain or MessageCodes.FromMemory or MessageCodes.WeakAxis
+        or MessageCodes.BottomNotHeld or MessageCodes.YieldThickness or MessageCodes.MeasureAgain
+        or MessageCodes.FromMemory or MessageCodes.WeakAxis
         or MessageCodes.FactorNotTaken or MessageCodes.StrengthNotJudged or MessageCodes.OwnCatalogue;
 
     // Why one is not judged is told of each; where the others stand and how they came about, of the chosen one.

@@ -46,6 +46,7 @@ internal static class CatalogueKeys
         {
             Focus = list.Place,
             TabStart = null,
+            SectionTop = 0,
             Notice = new Notice($"{chosen.Name} is taken; {state.Table.KeyOf(CommandName.Undo)} takes it back."),
         };
     }
