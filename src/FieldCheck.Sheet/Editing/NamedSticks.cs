@@ -1,3 +1,4 @@
+using FieldCheck.Sheet.Catalogue;
 using FieldCheck.Sheet.Document;
 
 namespace FieldCheck.Sheet.Editing;
@@ -14,14 +15,25 @@ internal static class NamedSticks
     /// <param name="before">The span before.</param>
     internal static BeamDocument Tied(BeamDocument document, int row, SpanEntry before)
     {
-        SpanEntry span = document.Spans[row];
-        BeamDocument tied = span.Section == before.Section ? document : TieSection(document, row, before.Section);
+        SpanEntry typed = document.Spans[row];
+        SpanEntry span = typed with
+        {
+            Section = typed.Section == before.Section ? typed.Section : AsInTheFile(typed.Section, document.Sections.Select(one => one.Name)),
+            Material = typed.Material == before.Material ? typed.Material : AsInTheFile(typed.Material, document.Materials.Select(one => one.Name)),
+        };
+        BeamDocument named = span == typed ? document : document with { Spans = document.Spans.SetItem(row, span) };
+        BeamDocument tied = span.Section == before.Section ? named : TieSection(named, row, before.Section);
         return span.Material == before.Material ? tied : TieMaterial(tied, row, before.Material);
     }
 
     internal static SectionEntry Shape(string name) => new() { Name = name, Shape = name };
 
     internal static MaterialEntry Grade(string name) => new() { Name = name, Grade = name };
+
+    // "ipe200" is the section that the file calls "IPE 200", not a second one of the same shape.
+    private static string? AsInTheFile(string? name, IEnumerable<string> names) => name is null ? null
+        : names.OrderByDescending(known => known == name)
+            .FirstOrDefault(known => CatalogueName.Plain(known) == CatalogueName.Plain(name)) ?? name;
 
     private static BeamDocument TieSection(BeamDocument document, int row, string? before)
     {

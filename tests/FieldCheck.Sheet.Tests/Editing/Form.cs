@@ -29,6 +29,9 @@ internal static class Form
     internal static FormSheet Rolling(this FormSheet sheet, int row, FormColumn column, string text) =>
         sheet.Type(FormBlock.Rolling, row, column, text);
 
+    internal static FormSheet Stick(this FormSheet sheet, FormBlock block, int row, FormColumn column, string text) =>
+        sheet.Type(block, row, column, text);
+
     internal static FormSheet Do(this FormSheet sheet, Edit edit) => Editor.Apply(sheet, edit);
 
     internal static string? Text(this FormSheet sheet, FormBlock block, int row, FormColumn column) =>
