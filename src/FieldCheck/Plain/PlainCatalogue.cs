@@ -85,9 +85,13 @@ internal static partial class PlainCatalogue
             return closed.Say("Nothing is taken.");
         }
 
-        if (int.TryParse(line, NumberStyles.None, CultureInfo.InvariantCulture, out int number) && number >= 1 && number <= shown.Length)
+        // A shape may be called by a number; of the rules none is.
+        if (int.TryParse(line, NumberStyles.None, CultureInfo.InvariantCulture, out int number)
+            && ((number >= 1 && number <= shown.Length) || list.Place.Column == FormColumn.Rules))
         {
-            return Take(closed, list, shown[number - 1]);
+            return number >= 1 && number <= shown.Length
+                ? Take(closed, list, shown[number - 1])
+                : state.Say($"There is no {number} here: there {(shown.Length == 1 ? "is" : "are")} {shown.Length}.");
         }
 
         Overlay.CatalogueList named = list with { Filter = LineText.Of(line) };

@@ -56,7 +56,7 @@ internal static class CatalogueChoices
                 .Select((name, index) => Grade(list, name, units, Math.Abs(index - list.Choice) <= Seen))],
             { Place.Column: FormColumn.Factors } => Factors(state, list),
             _ => [.. Rules.Where(one => Has($"{one.Rules} {one.For}", list.Filter.Text)).Select(one => new CatalogueChoice(
-                $"{one.Rules,-NameWidth} {one.For}", one.Rules, new Edit.TypeCell(list.Place, one.Rules)))],
+                $"{one.Rules,-NameWidth} {one.For}", one.Rules, new Edit.TypeCell(list.Place, one.Rules)) { Facts = [one.Rules, one.For] })],
         };
     }
 
