@@ -32,12 +32,14 @@ public sealed class PlainScriptTests
         Assert.Equal(File.ReadAllText(expected), seen);
     }
 
-    [Fact]
-    public void ConversationInTheDocumentation_IsWhatIsSeen()
+    [Theory]
+    [InlineData("overhang")]
+    [InlineData("enough")]
+    public void ConversationInTheDocumentation_IsWhatIsSeen(string name)
     {
         string page = File.ReadAllText(Path.Combine(Repository.Root, "docs", "plain.md"));
 
-        Assert.Contains("```\n" + File.ReadAllText(Path.Combine(Folder("Expected"), "overhang.txt")).TrimEnd() + "\n```", page);
+        Assert.Contains("```\n" + File.ReadAllText(Path.Combine(Folder("Expected"), name + ".txt")).TrimEnd() + "\n```", page);
     }
 
     private static string Run(string[] lines)
