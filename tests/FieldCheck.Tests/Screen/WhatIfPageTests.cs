@@ -99,5 +99,5 @@ public sealed class WhatIfPageTests
 
     private static Overlay.Answers Answers(Desk desk) => Assert.IsType<Overlay.Answers>(desk.State.Overlay);
 
-    private static IEnumerable<string> PropsOf(Desk desk) => Answers(desk).Props;
+    private static string[] PropsOf(Desk desk) => [.. Answers(desk).Props];
 }
