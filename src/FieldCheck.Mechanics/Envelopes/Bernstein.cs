@@ -50,6 +50,22 @@ internal static class Bernstein
         }
     }
 
+    /// <summary>
+    /// Turns a polynomial in two shares, row by row the coefficients of powers of the second, into Bernstein's form in both.
+    /// </summary>
+    internal static void FromPowersInBoth(Span<double> polynomial, int rows, int columns)
+    {
+        for (int j = 0; j < columns; j++)
+        {
+            FromPowers(polynomial[j..], rows, columns);
+        }
+
+        for (int i = 0; i < rows; i++)
+        {
+            FromPowers(polynomial[(i * columns)..], columns, 1);
+        }
+    }
+
     /// <summary>Turns coefficients in Bernstein's form into those of powers: aᵢ = C(n,i)·Δⁱb₀.</summary>
     internal static void ToPowers(ReadOnlySpan<double> bounds, Span<double> polynomial)
     {
@@ -68,6 +84,25 @@ internal static class Bernstein
         {
             choices *= (double)(degree - i + 1) / i;
             polynomial[i] *= choices;
+        }
+    }
+
+    /// <summary>Divides by C(n,i), then adds up as in Pascal's triangle; coefficients lie a stride apart.</summary>
+    private static void FromPowers(Span<double> polynomial, int count, int stride)
+    {
+        double choices = 1;
+        for (int i = 1; i < count; i++)
+        {
+            choices *= (double)(count - i) / i;
+            polynomial[i * stride] /= choices;
+        }
+
+        for (int i = 1; i < count; i++)
+        {
+            for (int k = count - 1; k >= i; k--)
+            {
+                polynomial[k * stride] += polynomial[(k - 1) * stride];
+            }
         }
     }
 

@@ -22,10 +22,8 @@ internal sealed class CurveEnvelope
         _lifted = lifted;
         _greatest = [.. combinations.Select(combination => new StandingCurve(parts, combination, 1))];
         _least = [.. combinations.Select(combination => new StandingCurve(parts, combination, -1))];
-        Extremes = ExtremesOn(0, parts.Pieces[^1].To);
-        bool isStepped = parts.Curve == Curve.Deflection && _traffic is not null
-            && combinations.Any(combination => _traffic.Trains.Any(train => _traffic.Factor(combination, train) != 0));
-        Certainty = isStepped || lifted is { Certainty: EnvelopeCertainty.Estimate }
+        Extremes = ExtremesOn(0, parts.Pieces[^1].To, out bool isSettled);
+        Certainty = !isSettled || lifted is { Certainty: EnvelopeCertainty.Estimate }
             ? EnvelopeCertainty.Estimate
             : EnvelopeCertainty.Exact;
     }
@@ -35,10 +33,13 @@ internal sealed class CurveEnvelope
     internal EnvelopeCertainty Certainty { get; }
 
     /// <summary>The greatest and least over a stretch that begins and ends where elements meet.</summary>
-    internal GovernedExtremes ExtremesOn(double from, double to)
+    internal GovernedExtremes ExtremesOn(double from, double to) => ExtremesOn(from, to, out _);
+
+    private GovernedExtremes ExtremesOn(double from, double to, out bool isSettled)
     {
+        isSettled = true;
         Range pieces = Between(from, to);
-        GovernedExtremes? found = _greatest.Length == 0 ? null : Find(pieces);
+        GovernedExtremes? found = _greatest.Length == 0 ? null : Find(pieces, out isSettled);
         return _lifted is null ? found! : _lifted.Joined(found, _parts.Curve, from, to);
     }
 
@@ -99,11 +100,11 @@ internal sealed class CurveEnvelope
         return most;
     }
 
-    private GovernedExtremes Find(Range pieces)
+    private GovernedExtremes Find(Range pieces, out bool isSettled)
     {
         Leader<Worst> greatest = StandingSearch.Greatest(_greatest, pieces);
         Leader<Worst> least = StandingSearch.Greatest(_least, pieces);
-        _traffic?.Take(_greatest, _least, pieces, ref greatest, ref least);
+        isSettled = _traffic?.Take(_greatest, _least, pieces, ref greatest, ref least) ?? true;
         return new GovernedExtremes(Governed(greatest, 1), Governed(least, -1));
     }
 

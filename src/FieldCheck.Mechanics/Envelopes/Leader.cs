@@ -6,6 +6,9 @@ internal struct Leader<TSituation>
     /// <summary>What counts as equal, relative to the greatest size; as for a curve of one combination.</summary>
     internal const double Closeness = 1e-12;
 
+    /// <summary>To what share of the greatest size a greatest value is proved where it is not worked out.</summary>
+    private const double Proved = 1e-10;
+
     private double _tie;
     private readonly double _near;
 
@@ -34,6 +37,9 @@ internal struct Leader<TSituation>
 
     /// <summary>Whether a value could take the lead.</summary>
     internal readonly bool CouldBeat(double value) => value >= Floor;
+
+    /// <summary>Whether a value is more than is known by more than what is proved to.</summary>
+    internal readonly bool CouldRaise(double value) => value > Value + Proved / Closeness * _tie;
 
     internal void Take(double value, double position, TSituation situation)
     {

@@ -4,7 +4,7 @@ namespace FieldCheck.Mechanics.Envelopes;
 
 /// <summary>
 /// The greatest deflection of standing loads and a train together, in one element: exact at each section, the
-/// section found by steps and then by golden section.
+/// section found by steps and then by golden section; then bounds tell whether any other gives more.
 /// </summary>
 internal sealed class RollingSag
 {
@@ -16,17 +16,23 @@ internal sealed class RollingSag
     private readonly TrainElement _element;
     private readonly RollingPeak[] _least = new RollingPeak[Steps + 1];
     private readonly RollingPeak[] _greatest = new RollingPeak[Steps + 1];
+    private readonly SagProof _proof;
+    private readonly double _between;
+    private readonly bool _keepsRows;
 
-    internal RollingSag(TrainElement element)
+    internal RollingSag(TrainElement element, bool keepsRows)
     {
         _element = element;
+        _keepsRows = keepsRows;
         for (int i = 0; i <= Steps; i++)
         {
             _greatest[i] = element.Greatest(Curve.Deflection, PositionOf(i), 1);
             _least[i] = element.Greatest(Curve.Deflection, PositionOf(i), -1);
         }
 
-        element.Forget();
+        _proof = new SagProof(element);
+        _between = Between();
+        Forget();
     }
 
     /// <summary>Takes in the steps.</summary>
@@ -68,7 +74,92 @@ internal sealed class RollingSag
             }
         }
 
-        _element.Forget();
+        Forget();
+    }
+
+    /// <summary>Goes on until no section can raise the lead.</summary>
+    /// <returns>Whether that is settled.</returns>
+    internal bool Prove(StandingCurve standing, Range pieces, double scale, ref Leader<Worst> leader)
+    {
+        double most = Math.Abs(scale) * ((scale > 0 ? _greatest : _least).Max(peak => peak.Value) + _between);
+        bool isSettled = true;
+        for (int piece = pieces.Start.Value; piece < pieces.End.Value; piece++)
+        {
+            if (leader.CouldRaise(standing.BoundOn(piece) + most))
+            {
+                isSettled &= ProveOn(standing, pieces, piece, scale, ref leader);
+            }
+        }
+
+        Forget();
+        return isSettled;
+    }
+
+    /// <summary>
+    /// How much more than at two neighbouring steps the train's deflection can be between them: it bends by M/EI, M being
+    /// straight but for the axles, and has a kink below each of them where shear deforms the element.
+    /// </summary>
+    private double Between()
+    {
+        double length = _element.To - _element.From;
+        double moment = 0;
+        foreach (double end in new[] { _element.From, _element.To })
+        {
+            moment = Math.Max(moment, _element.Greatest(Curve.Moment, end, 1).Value);
+            moment = Math.Max(moment, _element.Greatest(Curve.Moment, end, -1).Value);
+        }
+
+        double force = _element.MostInside();
+        return _element.Between(length / Steps, moment + force * length / 4, force);
+    }
+
+    private void Forget()
+    {
+        if (!_keepsRows)
+        {
+            _element.Forget();
+        }
+    }
+
+    private bool ProveOn(StandingCurve standing, Range pieces, int piece, double scale, ref Leader<Worst> leader)
+    {
+        Piece of = standing.Parts.Pieces[piece];
+        double length = _element.To - _element.From;
+        PieceCuts cuts = new();
+        standing.Cut(piece, cuts);
+        Span<double> own = stackalloc double[cuts.Coefficients];
+        for (int i = 0; i < cuts.Count; i++)
+        {
+            (double start, double width) = (cuts.StartOf(i), cuts.EndOf(i) - cuts.StartOf(i));
+            cuts.On(i).CopyTo(own);
+            SagSurface.Narrow(own, own.Length, 1, start, width);
+            double from = (of.From + start * of.Length - _element.From) / length;
+            double before;
+            do
+            {
+                before = leader.Value;
+                SagFinding found = _proof.Search(own, from, width * of.Length / length, scale, leader);
+                if (found.Kind == SagFindingKind.Greater)
+                {
+                    double aside = found.To - found.From;
+                    Polish(
+                        standing,
+                        pieces,
+                        scale,
+                        _element.From + length * Math.Max(0, found.From - aside),
+                        Math.Min(_element.To, _element.From + length * (found.To + aside)),
+                        ref leader);
+                }
+
+                if (found.Kind == SagFindingKind.Unsettled)
+                {
+                    return false;
+                }
+            }
+            while (leader.Value > before);
+        }
+
+        return true;
     }
 
     private void Polish(

@@ -35,6 +35,13 @@ internal readonly struct SectionRelation(Span span)
         }
     }
 
+    /// <summary>
+    /// How far a line can rise above its chord over one step, where no moment on it and no forces together are more: by
+    /// l²/8 times what it bends, and l/4 times its kinks.
+    /// </summary>
+    internal double Between(double step, double moment, double force) =>
+        step * (step * moment * _bend / 8 + force * _shear / 4);
+
     /// <summary>A section's state from that at the start of its element, no axle between.</summary>
     internal void Weigh(Curve curve, double d, double scale, Span<double> weights)
     {

@@ -6,6 +6,12 @@ namespace FieldCheck.Mechanics.Envelopes;
 /// <summary>The rolling loads of a problem, and what they add to standing loads where answers add up.</summary>
 internal sealed class Traffic
 {
+    /// <summary>
+    /// What trains do to so many elements is kept while deflections are looked for; of more it is found again where it is
+    /// asked for, for it takes much memory.
+    /// </summary>
+    private const int MostKept = 64;
+
     private readonly Superposition _sum;
     private readonly Range[] _pieces;
 
@@ -38,7 +44,8 @@ internal sealed class Traffic
         _sum.Problem.Model.Combinations[combination].Factors[train.Case];
 
     /// <summary>Takes in the greatest and the least that standing loads and one train give together on some pieces.</summary>
-    internal void Take(
+    /// <returns>Whether it is settled that nothing is more.</returns>
+    internal bool Take(
         StandingCurve[] greatest,
         StandingCurve[] least,
         Range pieces,
@@ -46,6 +53,7 @@ internal sealed class Traffic
         ref Leader<Worst> leastLeader)
     {
         Curve curve = greatest[0].Parts.Curve;
+        bool keepsRows = Trains.Length * _pieces.Length <= MostKept;
         List<(RollingSag Sag, Train Train, Range Pieces)> sags = [];
         foreach (Train train in Trains.Where(train => greatest.Any(one => Factor(one.Combination, train) != 0)))
         {
@@ -59,7 +67,7 @@ internal sealed class Traffic
                 TrainElement element = new(train, Influence, e);
                 if (curve == Curve.Deflection)
                 {
-                    sags.Add((new RollingSag(element), train, _pieces[e]));
+                    sags.Add((new RollingSag(element, keepsRows), train, _pieces[e]));
                     continue;
                 }
 
@@ -69,15 +77,18 @@ internal sealed class Traffic
             }
         }
 
-        // All steps first, so that as little as may be is polished.
-        for (int round = 0; round < 2; round++)
+        // All steps first, so that as little as may be is polished, and all of that before anything is proved.
+        bool isSettled = true;
+        for (int round = 0; round < 3; round++)
         {
             foreach ((RollingSag sag, Train train, Range on) in sags)
             {
-                TakeSag(greatest, sag, train, on, round == 1, ref leader);
-                TakeSag(least, sag, train, on, round == 1, ref leastLeader);
+                isSettled &= TakeSag(greatest, sag, train, on, round, ref leader);
+                isSettled &= TakeSag(least, sag, train, on, round, ref leastLeader);
             }
         }
+
+        return isSettled;
     }
 
     /// <summary>The trains on the element that a piece is in.</summary>
@@ -100,20 +111,27 @@ internal sealed class Traffic
         }
     }
 
-    private void TakeSag(
-        StandingCurve[] curves, RollingSag sag, Train train, Range pieces, bool polishes, ref Leader<Worst> leader)
+    private bool TakeSag(
+        StandingCurve[] curves, RollingSag sag, Train train, Range pieces, int round, ref Leader<Worst> leader)
     {
+        bool isSettled = true;
         foreach (StandingCurve curve in curves)
         {
             double scale = curve.Sense * Factor(curve.Combination, train);
-            if (scale != 0 && polishes)
+            if (scale != 0 && round == 0)
+            {
+                sag.Take(curve, pieces, scale, ref leader);
+            }
+            else if (scale != 0 && round == 1)
             {
                 sag.Polish(curve, pieces, scale, ref leader);
             }
             else if (scale != 0)
             {
-                sag.Take(curve, pieces, scale, ref leader);
+                isSettled &= sag.Prove(curve, pieces, scale, ref leader);
             }
         }
+
+        return isSettled;
     }
 }

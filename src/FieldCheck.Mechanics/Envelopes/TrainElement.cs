@@ -27,6 +27,34 @@ internal sealed class TrainElement(Train train, ForceInfluence influence, int el
     /// <summary>M at the start of the element, a cubic in the train's place.</summary>
     internal ReadOnlySpan<double> Moment(int interval) => Row(2).On(interval);
 
+    /// <summary>N, V, M, turn or rise at the start of the element, a cubic in the train's place.</summary>
+    internal ReadOnlySpan<double> On(int state, int interval) => Row(state).On(interval);
+
+    /// <summary>What the same cannot exceed in an interval, whatever its sign.</summary>
+    internal double SizeOn(int state, int interval) => Row(state).SizeOn(interval);
+
+    /// <summary>The most that axles in the element at the same time weigh together, whatever their signs [N].</summary>
+    internal double MostInside()
+    {
+        double most = 0;
+        for (int i = Own.First; i < Own.End; i++)
+        {
+            double inside = 0;
+            for (int k = 0; k < train.Offsets.Length; k++)
+            {
+                inside += IsInside(i, k) ? Math.Abs(train.Forces[k]) : 0;
+            }
+
+            most = Math.Max(most, inside);
+        }
+
+        return most;
+    }
+
+    internal double Between(double step, double moment, double force) => _section.Between(step, moment, force);
+
+    internal SagSurface Sag() => new(this, influence.Nodes.SpanOf(element));
+
     internal bool IsInside(int interval, int axle) => train.ElementOf(interval, axle) == element;
 
     /// <summary>The intervals in which some axle is in the element.</summary>

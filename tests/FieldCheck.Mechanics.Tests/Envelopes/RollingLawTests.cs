@@ -14,9 +14,6 @@ public sealed class RollingLawTests
 {
     private const double Near = 1e-9;
 
-    /// <summary>Deflections are sought by steps, and called an estimate.</summary>
-    private const double NearStepped = 1e-3;
-
     /// <summary>An axle stands this share of the beam beside a section where V jumps.</summary>
     private const double Aside = 3e-9;
 
@@ -128,11 +125,8 @@ public sealed class RollingLawTests
                         .Max(one => one.Max);
                     double size = Near
                         * (new Scale(problem.Model, answer).Of(curve) + Math.Abs(envelope.ExtremesOf(curve).Min.Value));
-
-                    // A deflection under what rolls is an estimate: another train or combination may have a hump between
-                    // two steps that it is not seen to have.
-                    double estimate = envelope.CertaintyOf(curve) == EnvelopeCertainty.Estimate ? 1e-3 * Math.Abs(band) : 0;
-                    Law.Equal(peak.Value, band, 10 * size + estimate, $"{curve} in the band");
+                    Law.Equal(peak.Value, band, 10 * size, $"{curve} in the band");
+                    Assert.Equal(EnvelopeCertainty.Exact, envelope.CertaintyOf(curve));
                 }
             }
         },
@@ -183,7 +177,6 @@ public sealed class RollingLawTests
 
     private static double NearOf(Figure figure, BeamModel model) => figure.Name.Split(' ')[0] switch
     {
-        nameof(Curve.Deflection) => NearStepped,
         nameof(Curve.Shear) => Near + Steepness * Aside * model.Length / ShortestStretch(model),
         _ => Near,
     };

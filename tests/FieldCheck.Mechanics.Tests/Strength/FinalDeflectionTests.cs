@@ -183,6 +183,6 @@ public sealed class FinalDeflectionTests
         SectionCheck check = problem.Only(CheckKind.FinalDeflection);
 
         Assert.Equal(1.3 * 1000 * 64 / 48e6, check.Demand!.Value, 1e-9);
-        Assert.Equal(EnvelopeCertainty.Estimate, check.Certainty);
+        Assert.Equal(EnvelopeCertainty.Exact, check.Certainty);
     }
 }
