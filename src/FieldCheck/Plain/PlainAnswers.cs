@@ -13,7 +13,7 @@ internal static class PlainAnswers
     {
         Overlay.SaveQuestion { Obstacle: SaveObstacle.ChangedOnDisk } => [Words(state, overlay),
             "Mine is saved in its place, or theirs is taken up here, or mine is saved under another name."],
-        Overlay.RecoveryOffer or Overlay.UnsavedQuestion or Overlay.SaveQuestion or Overlay.TextQuestion
+        Overlay.RecoveryOffer or Overlay.UnsavedQuestion or Overlay.SaveQuestion or Overlay.PaperQuestion
             or Overlay.MissingFile => [Words(state, overlay)],
         _ => [],
     };
@@ -44,13 +44,15 @@ internal static class PlainAnswers
             (Overlay.UnsavedQuestion, _) => state.Say("Answer yes, no or stay."),
             (Overlay.NameLine, "") => back.Say("Not saved."),
             (Overlay.NameLine name, _) => state.With(FileSteps.SaveAs(closed, line, name.Then)),
-            (Overlay.WorkingName or Overlay.TextQuestion, "") or (Overlay.TextQuestion, "back") => back.Say("Not saved."),
-            (Overlay.WorkingName, _) => state.With(WorkingFile.Save(closed, line)),
-            (Overlay.TextQuestion question, "overwrite") =>
+            (Overlay.PaperName or Overlay.PaperQuestion, "") or (Overlay.PaperQuestion, "back") => back.Say("Not saved."),
+            (Overlay.PaperName paper, _) => state.With(PaperFile.Save(closed, paper.Kind, line)),
+            (Overlay.PaperQuestion question, "overwrite") =>
                 state.With(closed.Step(question.Request with { Overwrite = true })),
-            (Overlay.TextQuestion, "name" or "another" or "another name") =>
-                (state with { Form = closed with { Overlay = new Overlay.WorkingName(LineText.Empty) } }).Say(),
-            (Overlay.TextQuestion, _) => state.Say("Answer overwrite, name or back."),
+            (Overlay.PaperQuestion question, "name" or "another" or "another name") => (state with
+            {
+                Form = closed with { Overlay = new Overlay.PaperName(question.Request.Paper.Kind, LineText.Empty) },
+            }).Say(),
+            (Overlay.PaperQuestion, _) => state.Say("Answer overwrite, name or back."),
             (Overlay.SaveQuestion question, _) => OfSaving(state, back, question, line),
             (Overlay.MissingFile missing, "yes" or "y") => state.With(FileSteps.Begin(
                 closed, BeamOrigin.File(FileSteps.WithExtension(missing.Path), null)).Step()),

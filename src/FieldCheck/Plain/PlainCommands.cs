@@ -81,6 +81,8 @@ internal static class PlainCommands
             PlainResults.At),
         new("working", "working, working short, working about B, working save NAME",
             "say the reactions worked by hand, line by line, or save that in a text file", PlainWorking.Say),
+        new("report", "report, report NAME.pdf", "save the record of the check, to sign: NAME ends in .pdf, .html, .md or .txt",
+            PlainFiles.Record),
         new("draw", "draw, draw moment", "draw the beam, its shear and its moment, in plain characters",
             PlainDrawing.Draw),
         new("problems", "problems", "say every cell that is to be mended", (state, _) => PlainResults.Problems(state)),

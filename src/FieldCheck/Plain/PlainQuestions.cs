@@ -14,8 +14,10 @@ internal static class PlainQuestions
         Overlay.RecoveryOffer => "Take it up again, yes or no? ",
         Overlay.UnsavedQuestion => "Yes, no or stay? ",
         Overlay.NameLine => "Save under which name? Enter for none: ",
-        Overlay.WorkingName => "Save the working under which name? Enter for none: ",
-        Overlay.TextQuestion => "Overwrite, another name or back? ",
+        Overlay.PaperName { Kind: PaperKind.Record } =>
+            "Save the record under which name, ending in .pdf, .html, .md or .txt? Enter for none: ",
+        Overlay.PaperName => "Save the working under which name? Enter for none: ",
+        Overlay.PaperQuestion => "Overwrite, another name or back? ",
         Overlay.SaveQuestion { Obstacle: SaveObstacle.ChangedOnDisk } => "Mine, theirs, another name or back? ",
         Overlay.SaveQuestion => "Overwrite, another name or back? ",
         Overlay.MissingFile => "Begin a new beam of that name, yes or no? ",

@@ -22,8 +22,8 @@ internal static class PlainWorking
         if (PlainTokens.After(text, "save") is string name)
         {
             return name.Length > 0
-                ? state.With(WorkingFile.Save(state.Form, name))
-                : state.With(WorkingFile.Ask(state.Form).Step());
+                ? state.With(PaperFile.Save(state.Form, PaperKind.Working, name))
+                : state.With(PaperFile.Ask(state.Form, PaperKind.Working).Step());
         }
 
         (string rest, bool isShort) = WithoutShort(text.Trim());

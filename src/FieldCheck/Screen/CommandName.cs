@@ -70,6 +70,9 @@ internal enum CommandName
     NewBeam,
     Save,
     SaveAs,
+
+    /// <summary>Saves the record of the check as a file.</summary>
+    SaveRecord,
     Settings,
     Undo,
     Redo,

@@ -86,6 +86,7 @@ internal sealed class CommandTable(ImmutableArray<ScreenCommand> all)
         new(NewBeam, Beam, [Ctrl('N')], 'n', "new beam"),
         new(Save, Beam, [Ctrl('S')], 's', "save", "save"),
         new(SaveAs, Beam, [], 'w', "save under another name"),
+        new(SaveRecord, Beam, [Ctrl('P')], '5', "record of the check as a file"),
         new(CommandName.Settings, Beam, [], 'i', "settings..."),
         new(Redraw, Beam, [Ctrl('L')], 'l', "draw the screen anew"),
         new(Menu, Beam, [Char("/"), Key(KeyName.F9)], null, "menu of what can be done here", "menu"),

@@ -28,7 +28,8 @@ internal static class Commands
         CommandName.NextChoice when CatalogueKeys.IsFor(state.Focus) && FormCells.ChoicesOf(state.Focus).IsEmpty =>
             CatalogueKeys.Open(state),
         CommandName.Redraw => state.Step(new Effect.Redraw()),
-        CommandName.SaveWorking => WorkingFile.Ask(state).Step(),
+        CommandName.SaveWorking => PaperFile.Ask(state, PaperKind.Working).Step(),
+        CommandName.SaveRecord => PaperFile.Ask(state, PaperKind.Record).Step(),
         CommandName.InfluenceLine => PlaceKeys.Ask(state, LineText.Empty, PlaceUse.Influence).Step(),
         CommandName.ReadAt => PlaceKeys.Ask(state, LineText.Empty, PlaceUse.ReadOff).Step(),
         _ => Change(state, name, (stroke as KeyStroke.Named)?.Key).Step(),

@@ -16,11 +16,11 @@ internal abstract record Effect
     /// <param name="Overwrite">True: write whatever stands there, the person has agreed to it.</param>
     internal sealed record Save(string Path, BeamFileText Text, BeamFileText? Known, bool Overwrite) : Effect;
 
-    /// <summary>Write a text; answered by TextSaved or TextRefused.</summary>
+    /// <summary>Write something to be printed; answered by PaperSaved or PaperRefused.</summary>
     /// <param name="Path">Where: as the person named it.</param>
-    /// <param name="Text">What to write.</param>
+    /// <param name="Paper">What to write.</param>
     /// <param name="Overwrite">True: write whatever stands there, the person has agreed to it.</param>
-    internal sealed record SaveText(string Path, string Text, bool Overwrite) : Effect;
+    internal sealed record SavePaper(string Path, Paper Paper, bool Overwrite) : Effect;
 
     /// <summary>Read a file; answered by Opened, OpenRefused or FileMissing.</summary>
     /// <param name="Path">Which.</param>

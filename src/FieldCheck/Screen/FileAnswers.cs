@@ -33,13 +33,13 @@ internal static class FileAnswers
             : (told with { Notice = new Notice($"Not saved: {refused.Path}: {refused.Text}", Role.Bad) }).Step();
     }
 
-    internal static ScreenStep TextSaved(ScreenState state, ScreenEvent.TextSaved saved) =>
+    internal static ScreenStep PaperSaved(ScreenState state, ScreenEvent.PaperSaved saved) =>
         (state with { Notice = new Notice($"Saved {saved.Path} {saved.At}", Role.Good) }).Step();
 
-    internal static ScreenStep TextRefused(ScreenState state, ScreenEvent.TextRefused refused) =>
+    internal static ScreenStep PaperRefused(ScreenState state, ScreenEvent.PaperRefused refused) =>
         (refused.Obstacle == SaveObstacle.Refused
             ? state with { Notice = new Notice($"Not saved: {refused.Request.Path}: {refused.Text}", Role.Bad) }
-            : state with { Overlay = new Overlay.TextQuestion(refused.Request) }).Step();
+            : state with { Overlay = new Overlay.PaperQuestion(refused.Request) }).Step();
 
     internal static ScreenStep Opened(ScreenState state, ScreenEvent.Opened opened) =>
         FileSteps.Show(state, opened.Document, opened.Origin).Step(new Effect.Remember(opened.Path, IsFile: true));

@@ -114,6 +114,11 @@ internal static class FileSteps
         return (state with { Overlay = null, Saving = new SaveRequest(state.Document, save, then) }).Step(save);
     }
 
+    /// <summary>The beam as a file would hold it; unchanged, the very text that it was read from.</summary>
+    internal static BeamFileText TextOf(ScreenState state) => state is { IsUnsaved: false, Origin.Text: BeamFileText text }
+        ? text
+        : TextOf(state, state.Document, state.Origin.Name);
+
     private static BeamFileText TextOf(ScreenState state, BeamDocument document, string name) =>
         state.Origin.Text is BeamFileText text
             ? text.With(document) with { Name = name }

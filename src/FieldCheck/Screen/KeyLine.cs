@@ -20,7 +20,7 @@ internal static class KeyLine
             Overlay.CatalogueList { Passing: not null } => "type to search   arrows   Enter take   Tab families   Esc back",
             Overlay.Families => "arrows   Space switches   m by the material   Tab back to the list",
             Overlay.CatalogueList => "type to search   arrows   Enter take   Esc back",
-            Overlay.NameLine or Overlay.WorkingName => "Enter save   Esc back",
+            Overlay.NameLine or Overlay.PaperName => "Enter save   Esc back",
             Overlay.PlaceLine { Use: PlaceUse.ReadOff } => "Enter read off there   Esc back",
             Overlay.PlaceLine { Use: PlaceUse.Influence } => "A support's letter, V or M, or M 1.2   Enter   Esc back",
             Overlay.PlaceLine => "Enter take moments there   Esc back",

@@ -17,7 +17,8 @@ internal static class MessagePicture
         (string Ask, LineText Line)? typing = state.Overlay switch
         {
             Overlay.NameLine name => ("Save as: ", name.Name),
-            Overlay.WorkingName name => ("Save as: ", name.Name),
+            Overlay.PaperName { Kind: PaperKind.Record } name => ("Record (.pdf, .html, .md or .txt): ", name.Name),
+            Overlay.PaperName name => ("Save as: ", name.Name),
             Overlay.Answers { Draft: LineText draft } => ("Stiffness of the prop: ", draft),
             Overlay.PlaceLine { Use: PlaceUse.ReadOff } place => ("Read off at: ", place.Text),
             Overlay.PlaceLine { Use: PlaceUse.Influence } place => ("Influence line of: ", place.Text),

@@ -104,13 +104,14 @@ internal abstract record Overlay
     internal sealed record RecoveryOffer(
         BeamDocument Document, BeamOrigin Origin, string Words, bool HasMore) : Overlay;
 
-    /// <summary>The line in which the name of a text file for the working is typed.</summary>
+    /// <summary>The line in which the name of a file for the working or the record is typed.</summary>
+    /// <param name="Kind">Which of them.</param>
     /// <param name="Name">The name so far.</param>
-    internal sealed record WorkingName(LineText Name) : Overlay;
+    internal sealed record PaperName(PaperKind Kind, LineText Name) : Overlay;
 
-    /// <summary>A file stands where a text is to be saved.</summary>
+    /// <summary>A file stands where something to be printed is to be saved.</summary>
     /// <param name="Request">The save that was refused.</param>
-    internal sealed record TextQuestion(Effect.SaveText Request) : Overlay;
+    internal sealed record PaperQuestion(Effect.SavePaper Request) : Overlay;
 
     /// <summary>The line in which a place is typed.</summary>
     /// <param name="Text">The place so far.</param>

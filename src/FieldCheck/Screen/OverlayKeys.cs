@@ -36,14 +36,14 @@ internal static class OverlayKeys
                     stroke,
                     name => FileSteps.SaveAs(state, name, line.Then),
                     name => line with { Name = name }),
-                Overlay.WorkingName line => Named(
-                    state, line.Name, stroke, name => WorkingFile.Save(state, name), name => new Overlay.WorkingName(name)),
+                Overlay.PaperName line => Named(
+                    state, line.Name, stroke, name => PaperFile.Save(state, line.Kind, name), name => line with { Name = name }),
                 Overlay.PlaceLine line => PlaceKeys.Press(state, line, stroke),
                 Overlay.Results results => AllResults.Press(state, results, stroke),
                 Overlay.Settings settings => SettingsKeys.Press(state, settings, stroke),
                 Overlay.UnsavedQuestion question => QuestionKeys.Press(state, question, stroke),
                 Overlay.SaveQuestion question => QuestionKeys.Press(state, question, stroke),
-                Overlay.TextQuestion question => QuestionKeys.Press(state, question, stroke),
+                Overlay.PaperQuestion question => QuestionKeys.Press(state, question, stroke),
                 Overlay.MissingFile question => QuestionKeys.Press(state, question, stroke),
                 Overlay.Details details => DetailKeys.Press(state, details, stroke),
                 _ => throw new UnreachableException(),

@@ -34,11 +34,11 @@ internal static class QuestionKeys
         };
     }
 
-    internal static ScreenStep Press(ScreenState state, Overlay.TextQuestion question, KeyStroke stroke) =>
+    internal static ScreenStep Press(ScreenState state, Overlay.PaperQuestion question, KeyStroke stroke) =>
         Letter(stroke) switch
         {
             "o" => (state with { Overlay = null }).Step(question.Request with { Overwrite = true }),
-            "n" => (state with { Overlay = new Overlay.WorkingName(LineText.Empty) }).Step(),
+            "n" => (state with { Overlay = new Overlay.PaperName(question.Request.Paper.Kind, LineText.Empty) }).Step(),
             _ => state.Step(),
         };
 
@@ -61,7 +61,7 @@ internal static class QuestionKeys
             $"{question.Request.Save.Path} was changed on disk by someone else.",
             "m keep mine   t take theirs   n save under another name   Esc back"),
         Overlay.SaveQuestion question => IsThere(question.Request.Save.Path),
-        Overlay.TextQuestion question => IsThere(question.Request.Path),
+        Overlay.PaperQuestion question => IsThere(question.Request.Path),
         Overlay.MissingFile question =>
             ($"There is no file {question.Path}.", "n begin a new beam of that name   Esc back to the list"),
         Overlay.RecoveryOffer offer => (

@@ -41,13 +41,13 @@ internal abstract record ScreenEvent
     /// <summary>A text was written as asked.</summary>
     /// <param name="Path">Where.</param>
     /// <param name="At">The time of day, as "09:41".</param>
-    internal sealed record TextSaved(string Path, string At) : ScreenEvent;
+    internal sealed record PaperSaved(string Path, string At) : ScreenEvent;
 
     /// <summary>A text was not written.</summary>
     /// <param name="Request">What was asked.</param>
     /// <param name="Obstacle">Why not.</param>
     /// <param name="Text">What the system said; may be empty.</param>
-    internal sealed record TextRefused(Effect.SaveText Request, SaveObstacle Obstacle, string Text) : ScreenEvent;
+    internal sealed record PaperRefused(Effect.SavePaper Request, SaveObstacle Obstacle, string Text) : ScreenEvent;
 
     /// <summary>A file was opened.</summary>
     /// <param name="Path">Which.</param>

@@ -20,7 +20,7 @@ internal static class TitleLine
         string units = Editor.SystemOf(state.Document) == UnitSystem.Us ? "lbf kip ft in" : "kN m mm";
         string system = Editor.SystemOf(state.Document) == UnitSystem.Us ? "US" : "SI";
         bool isTyped = state.Overlay is Overlay.Details or Overlay.OpenList or Overlay.SetList or Overlay.CatalogueList or Overlay.Families or Overlay.NameLine
-            or Overlay.WorkingName or Overlay.Answers { Draft: not null } or Overlay.PlaceLine;
+            or Overlay.PaperName or Overlay.Answers { Draft: not null } or Overlay.PlaceLine;
         string last = isTyped ? Back : isSmall ? Small : Help;
         string[] names = [.. ScreenViews.All.Select(view => view == state.View ? $"[{view}]" : view.ToString())];
         string views = string.Join(' ', names);

@@ -28,8 +28,8 @@ internal sealed class ScreenEffects(StartRequest start)
         {
             case Effect.Save save:
                 return Save(save);
-            case Effect.SaveText save:
-                return SaveText(save);
+            case Effect.SavePaper save:
+                return SavePaper(save);
             case Effect.Open open:
                 return Open(open);
             case Effect.FindBeams find:
@@ -178,12 +178,12 @@ internal sealed class ScreenEffects(StartRequest start)
             _ => throw new System.Diagnostics.UnreachableException(),
         };
 
-    private ScreenEvent SaveText(Effect.SaveText save) =>
-        BeamFileStore.SaveText(Full(save.Path), save.Text, save.Overwrite) switch
+    private ScreenEvent SavePaper(Effect.SavePaper save) =>
+        BeamFileStore.SaveBytes(Full(save.Path), save.Paper.Bytes(start.Catalogue), save.Overwrite) switch
         {
-            BeamFileSaving.Saved => new ScreenEvent.TextSaved(save.Path, TimeOfDay()),
-            BeamFileSaving.Failed failed => new ScreenEvent.TextRefused(save, SaveObstacle.Refused, failed.Text),
-            _ => new ScreenEvent.TextRefused(save, SaveObstacle.Exists, ""),
+            BeamFileSaving.Saved => new ScreenEvent.PaperSaved(save.Path, TimeOfDay()),
+            BeamFileSaving.Failed failed => new ScreenEvent.PaperRefused(save, SaveObstacle.Refused, failed.Text),
+            _ => new ScreenEvent.PaperRefused(save, SaveObstacle.Exists, ""),
         };
 
     private string TimeOfDay() => start.Clock.GetLocalNow().ToString("HH:mm", CultureInfo.InvariantCulture);

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text;
 using FieldCheck.Mechanics.Solving;
 using FieldCheck.Screen;
 using FieldCheck.Sheet;
@@ -113,11 +114,11 @@ internal sealed class Desk
             case Effect.Save save:
                 Files[save.Path] = save.Text;
                 return new ScreenEvent.Saved(save.Path, save.Text, "09:41");
-            case Effect.SaveText save when !save.Overwrite && Texts.ContainsKey(save.Path):
-                return new ScreenEvent.TextRefused(save, SaveObstacle.Exists, "");
-            case Effect.SaveText save:
-                Texts[save.Path] = save.Text;
-                return new ScreenEvent.TextSaved(save.Path, "09:41");
+            case Effect.SavePaper save when !save.Overwrite && Texts.ContainsKey(save.Path):
+                return new ScreenEvent.PaperRefused(save, SaveObstacle.Exists, "");
+            case Effect.SavePaper save:
+                Texts[save.Path] = Encoding.UTF8.GetString(save.Paper.Bytes(Catalogue));
+                return new ScreenEvent.PaperSaved(save.Path, "09:41");
             case Effect.Open open:
                 return Open(open);
             default:

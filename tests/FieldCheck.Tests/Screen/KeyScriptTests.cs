@@ -125,7 +125,7 @@ public sealed class KeyScriptTests
             .. desk.Effects.Select(effect => effect switch
             {
                 Effect.Save save => $"asked to save: {save.Path}",
-                Effect.SaveText save => $"asked to save the text: {save.Path}",
+                Effect.SavePaper save => $"asked to save the text: {save.Path}",
                 Effect.Quit or Effect.Redraw or Effect.FindBeams or Effect.KeepPreferences => $"asked to: {effect.GetType().Name}",
                 _ => "",
             }),

@@ -331,6 +331,6 @@ public sealed class WorkingViewTests
 
     private static Desk Trench() => new(Beams.Trench, new BeamOrigin("trench-bearer"));
 
-    private static Desk OfFile() => new(
+    internal static Desk OfFile() => new(
         Beams.Trench, BeamOrigin.File("site/trench.toml", BeamFileText.New("site/trench.toml", Beams.Trench)));
 }
