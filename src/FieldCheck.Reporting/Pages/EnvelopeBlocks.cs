@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using FieldCheck.Mechanics.Envelopes;
 using FieldCheck.Mechanics.Solving;
-using FieldCheck.Reporting.Drawing;
 using FieldCheck.Reporting.Record;
 using FieldCheck.Reporting.Tables;
 using FieldCheck.Sheet;

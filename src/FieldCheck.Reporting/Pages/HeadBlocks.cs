@@ -5,7 +5,6 @@ using FieldCheck.Reporting.Tables;
 using FieldCheck.Sheet;
 using FieldCheck.Sheet.Building;
 using FieldCheck.Sheet.Document;
-using FieldCheck.Sheet.Stated;
 using FieldCheck.Sheet.Units;
 
 namespace FieldCheck.Reporting.Pages;

@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace FieldCheck.Reporting.Pictures;
 
 /// <summary>Puts labels beside each other on as few rows as hold them without one lying over another.</summary>

@@ -1,4 +1,3 @@
-using FieldCheck.Screen;
 using FieldCheck.Sheet.Document;
 using FieldCheck.Sheet.Editing;
 

@@ -1,4 +1,3 @@
-using FieldCheck.Sheet.Document;
 using FieldCheck.Sheet.Editing;
 
 namespace FieldCheck.Sheet.Tests.Editing;
