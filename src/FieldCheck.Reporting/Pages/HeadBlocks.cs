@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using FieldCheck.Mechanics.Solving;
-using FieldCheck.Reporting.Record;
 using FieldCheck.Reporting.Tables;
 using FieldCheck.Sheet;
 using FieldCheck.Sheet.Building;
@@ -12,6 +11,8 @@ namespace FieldCheck.Reporting.Pages;
 /// <summary>What stands at the head of a record: whose it is, of what, and what it comes to.</summary>
 internal static class HeadBlocks
 {
+    private const int MostTold = 3;
+
     internal static IEnumerable<RecordBlock> Of(Calculation calculation, RecordRequest request) =>
     [
         new RecordBlock.Facts(Facts(calculation.Document, request)),
@@ -48,11 +49,11 @@ internal static class HeadBlocks
         { Beam: BuiltBeam beam, Outcome: BeamOutcome.Stands stands } =>
         [
             "STANDS.",
-            .. stands.Combinations.Take(1)
-                .Select((_, index) => ShortAnswer.Of(calculation, beam, stands, index) + "."),
-            .. stands.Combinations.Length > 1
+            .. stands.Combinations.Take(MostTold).Select(answer => Reactions(beam, answer)),
+            .. stands.Combinations.Length > MostTold
                 ? new[] { $"The figures under all {stands.Combinations.Length} combinations stand below." }
                 : [],
+            .. MessageLines.InOrder(calculation).Where(IsGrave).Select(message => PlainAscii.Of(message.Text)),
             .. Stated(calculation),
             .. Checks(calculation),
             .. Amiss(calculation),
@@ -60,6 +61,22 @@ internal static class HeadBlocks
         { Outcome: BeamOutcome outcome } => [$"{MotionWords.Verdict(outcome)}: no reaction can be told."],
         _ => ["The beam could not be read: there are no figures."],
     };
+
+    private static string Reactions(BuiltBeam beam, CombinationResponse answer)
+    {
+        BeamWords words = new(beam);
+        IEnumerable<string> supports = beam.Supports.Select((support, i) => string.Join(
+            " ",
+            [
+                support.Label,
+                string.Join(" and ", words.Parts(answer.Response.Reactions[i])),
+                .. ReactionTable.Remarks(words, support, answer.Response.Reactions[i]),
+            ]));
+        return $"Reactions, {PlainAscii.Of(answer.Combination.Name)}: {string.Join("; ", supports)}.";
+    }
+
+    private static bool IsGrave(Message message) =>
+        message is { Severity: Severity.Fault } or { Code: MessageCodes.Uplift or MessageCodes.LiftsOff };
 
     private static IEnumerable<string> Stated(Calculation calculation) => calculation.Stated.IsEmpty
         ? []
