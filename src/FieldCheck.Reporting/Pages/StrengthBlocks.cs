@@ -9,6 +9,8 @@ namespace FieldCheck.Reporting.Pages;
 /// <summary>What sections, seats and deflections are held against, with the working of each check.</summary>
 internal static class StrengthBlocks
 {
+    private const int Indent = 3;
+
     internal static IEnumerable<RecordBlock> Of(Calculation calculation, BuiltBeam beam, RecordRequest request)
     {
         ImmutableArray<BeamCheck> checks = calculation.Checks.All;
@@ -38,9 +40,8 @@ internal static class StrengthBlocks
             : checks.Governing is BeamCheck most ? [most]
             : [];
         string heading = request.IsWorkingShort ? "Working of the check that is used up most" : "Working of the checks";
-        return shown.SelectMany(check => Work(check, beam)).ToImmutableArray() is { IsEmpty: false } works
-            ? [new RecordBlock.Heading(3, heading), .. works]
-            : [];
+        ImmutableArray<string> lines = [.. shown.SelectMany(check => Work(check, beam, request.Width)).Skip(1)];
+        return lines.IsEmpty ? [] : [new RecordBlock.Heading(3, heading), new RecordBlock.Lines(lines)];
     }
 
     private static ImmutableArray<string> Row(BeamCheck check, BuiltBeam beam) =>
@@ -53,9 +54,13 @@ internal static class StrengthBlocks
         CheckTable.Detail(check),
     ];
 
-    private static IEnumerable<RecordBlock> Work(BeamCheck check, BuiltBeam beam) =>
+    /// <summary>An empty line, then the working of one check.</summary>
+    private static IEnumerable<string> Work(BeamCheck check, BuiltBeam beam, int width) =>
     [
-        new RecordBlock.Paragraph($"{PlainAscii.Of(check.What)}: {check.Verdict}"),
-        new RecordBlock.Sentences([.. CheckWork.Work(check, beam.Display).Select(line => PlainAscii.Of(line))]),
+        "",
+        .. TextFlow.Wrap($"{PlainAscii.Of(check.What)}: {check.Verdict}", width, indent: 4),
+        .. CheckWork.Work(check, beam.Display)
+            .SelectMany(line => TextFlow.Wrap(PlainAscii.Of(line), width - Indent, indent: 4))
+            .Select(line => new string(' ', Indent) + line),
     ];
 }
