@@ -23,7 +23,7 @@ public static class SpokenAnswer
                 Sentence(ShortAnswer.Of(calculation, beam, stands, combination)),
             { Beam: BuiltBeam beam, Outcome: BeamOutcome outcome } => Sentence(
                 $"{MotionWords.Verdict(outcome)}: "
-                + string.Join("; ", MotionWords.Of(beam, outcome).DefaultIfEmpty("no answer could be found"))),
+                + string.Join("; ", MotionWords.Of(beam, outcome).Select(SpokenUnits.Throughout).DefaultIfEmpty("no answer could be found"))),
             _ => throw new ArgumentException("A beam that does not read has no answer.", nameof(calculation)),
         };
     }
@@ -86,7 +86,7 @@ public static class SpokenAnswer
             : [];
         return
         [
-            .. Labelled("How it is held", [DeterminacyWords.Of(outcome), .. MotionWords.Of(beam, outcome)]),
+            .. Labelled("How it is held", [DeterminacyWords.Of(outcome), .. MotionWords.Of(beam, outcome).Select(SpokenUnits.Throughout)]),
             .. told.SelectMany(answer => Answer(beam, answer, at.IsDefault ? [] : at)),
         ];
     }
