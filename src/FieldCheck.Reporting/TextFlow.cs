@@ -47,7 +47,8 @@ public static class TextFlow
         return lines.ToImmutable();
     }
 
-    private static List<string> Words(string text)
+    /// <summary>What a line is not broken within: words, and numbers with their units.</summary>
+    internal static List<string> Words(string text)
     {
         List<string> words = [];
         foreach (string word in text.Split(' ', StringSplitOptions.RemoveEmptyEntries))

@@ -9,4 +9,11 @@ namespace FieldCheck.Reporting.Pages;
 /// </remarks>
 /// <param name="Title">What stands above all.</param>
 /// <param name="Blocks">What follows, in order.</param>
-public sealed record CheckRecord(string Title, ImmutableArray<RecordBlock> Blocks);
+public sealed record CheckRecord(string Title, ImmutableArray<RecordBlock> Blocks)
+{
+    /// <summary>What a fact says; empty where it is left open or is none of the record's.</summary>
+    /// <param name="name">Its name, as "file".</param>
+    internal string Fact(string name) => Blocks.OfType<RecordBlock.Facts>()
+        .SelectMany(facts => facts.All)
+        .FirstOrDefault(fact => fact.Name == name)?.Text ?? "";
+}
