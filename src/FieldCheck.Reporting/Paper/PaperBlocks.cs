@@ -38,7 +38,7 @@ internal sealed class PaperBlocks(PaperLetters letters)
         RecordBlock.Table table => [.. Caption(table.Caption), .. PaperTable.Of(letters, table)],
         RecordBlock.Figure figure => [.. Caption(figure.Caption), Figure(figure, letters)],
         RecordBlock.Lines lines => _text.Kept(lines.All),
-        RecordBlock.Signatures signatures => [_form.Signatures(signatures.All)],
+        RecordBlock.Signatures signatures => _form.Signatures(signatures.All),
         _ => throw new UnreachableException(),
     };
 

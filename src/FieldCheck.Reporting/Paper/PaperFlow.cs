@@ -68,12 +68,15 @@ internal sealed class PaperFlow
             EndPage();
         }
 
-        if (_taken == 0 && piece.Head is PaperPiece head)
+        if (_taken > 0)
+        {
+            _taken += piece.Above;
+        }
+        else if (piece.Head is PaperPiece head)
         {
             Place(head);
         }
 
-        _taken += _taken == 0 ? 0 : piece.Above;
         Place(piece);
     }
 

@@ -21,12 +21,8 @@ internal sealed class PaperForm(PaperLetters letters)
     }
 
     /// <summary>A name, a date and a signature, each with a line to write on; all on one page.</summary>
-    internal PaperPiece Signatures(ImmutableArray<RecordSignature> all)
-    {
-        (PaperPiece Piece, double Top)[] rows = [.. all.Select((one, i) => (Signature(one), i * ToSign))];
-        return new PaperPiece(
-            rows.Length * ToSign, [.. rows.SelectMany(row => row.Piece.Marks.Select(mark => mark with { Y = mark.Y + row.Top }))]);
-    }
+    internal IEnumerable<PaperPiece> Signatures(ImmutableArray<RecordSignature> all) =>
+        all.Select((one, i) => Signature(one) with { KeepsNext = i + 1 < all.Length });
 
     private IEnumerable<PaperPiece> Fact(RecordFact fact, double names, PaperElement row, double above)
     {

@@ -11,7 +11,7 @@ namespace FieldCheck.Reporting.Paper;
 internal sealed class PaperLetters
 {
     private const double Em = 1000;
-    private static readonly Rune Substitute = Rune.ReplacementChar;
+    private static readonly Rune Substitute = new(0x25A1);
 
     private readonly XGraphics _ruler =
         XGraphics.CreateMeasureContext(new XSize(Em, Em), XGraphicsUnit.Point, XPageDirection.Downwards);

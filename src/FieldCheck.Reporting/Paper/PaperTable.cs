@@ -11,6 +11,9 @@ internal sealed class PaperTable
     private const double Thin = 0.3;
     private const double Thick = 0.8;
 
+    // A head longer than this would leave no room for rows, and is not repeated.
+    private const double MostHead = PaperSheet.BodyHeight / 3;
+
     private readonly PaperLetters _letters;
     private readonly RecordBlock.Table _table;
     private readonly double[] _widths;
@@ -26,12 +29,15 @@ internal sealed class PaperTable
     internal static IEnumerable<PaperPiece> Of(PaperLetters letters, RecordBlock.Table table)
     {
         PaperTable paper = new(letters, table);
-        PaperPiece head = paper.Row([.. table.Columns.Select(column => column.Heading)], isHead: true).First();
-        PaperPiece again = head with { Marks = [.. head.Marks.Select(mark => mark with { Element = null })] };
-        double most = PaperSheet.BodyHeight - head.Height;
+        PaperPiece[] heads = [.. paper.Row([.. table.Columns.Select(column => column.Heading)], isHead: true)];
+        bool isRepeated = heads is [{ Height: <= MostHead }];
+        PaperPiece? again = isRepeated
+            ? heads[0] with { Marks = [.. heads[0].Marks.Select(mark => mark with { Element = null })] }
+            : null;
+        double most = PaperSheet.BodyHeight - (again?.Height ?? 0);
         return
         [
-            head with { KeepsNext = true, Above = 2 },
+            .. heads.Select((head, i) => head with { KeepsNext = true, Above = i == 0 ? 2 : 0 }),
             .. table.Rows.SelectMany(row => paper.Row(row, isHead: false, most)).Select(row => row with { Head = again }),
         ];
     }
