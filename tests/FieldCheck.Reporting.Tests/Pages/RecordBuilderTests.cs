@@ -10,7 +10,7 @@ public sealed class RecordBuilderTests
     private static readonly string[] SectionsOfEvery =
     [
         "What it comes to", "The beam as idealised", "Input as typed, and as read", "Sections and materials", "Statics",
-        "Taken for granted", "Not checked", "Working by hand, in short", "Before you use these figures", "Signed",
+        "Methods and rules", "Taken for granted", "Not checked", "Working by hand, in short", "Before you use these figures", "Signed",
     ];
 
     [Theory]
@@ -46,6 +46,7 @@ public sealed class RecordBuilderTests
             prepared by: Ana Sol
             checked by: Bo Fen
             category: 1
+            units: SI
             file: beam.toml
             SHA-256: {Records.Digest}
             made by: fieldcheck 9.8.7
