@@ -14,6 +14,8 @@ internal sealed class PaperTable
     // A head longer than this would leave no room for rows, and is not repeated.
     private const double MostHead = PaperSheet.BodyHeight / 3;
 
+    private const double MostKept = PaperSheet.BodyHeight / 5;
+
     private readonly PaperLetters _letters;
     private readonly RecordBlock.Table _table;
     private readonly double[] _widths;
@@ -38,8 +40,18 @@ internal sealed class PaperTable
         return
         [
             .. heads.Select((head, i) => head with { KeepsNext = true, Above = i == 0 ? 2 : 0 }),
-            .. table.Rows.SelectMany(row => paper.Row(row, isHead: false, most)).Select(row => row with { Head = again }),
+            .. Kept([.. table.Rows.SelectMany(row => paper.Row(row, isHead: false, most)).Select(row => row with { Head = again })]),
         ];
+    }
+
+    /// <summary>A short table stands on one page; of a longer one neither the first row nor the last stands alone.</summary>
+    private static IEnumerable<PaperPiece> Kept(PaperPiece[] rows)
+    {
+        bool isShort = rows.Sum(row => row.Height) <= MostKept;
+        return rows.Select((row, i) => row with
+        {
+            KeepsNext = i + 1 < rows.Length && (isShort || i == 0 || i + 2 == rows.Length),
+        });
     }
 
     /// <summary>As wide as the widest cell; where that is too much, the widest columns give way, at last within words.</summary>

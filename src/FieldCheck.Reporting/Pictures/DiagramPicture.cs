@@ -52,12 +52,14 @@ public sealed class DiagramPicture
         ImmutableArray<PicturePoint> outline = Outline();
         PicturePoint first = new(X(0), _zero);
         PicturePoint last = new(X(_curve.Length), _zero);
+        ImmutableArray<PictureMark.Text> labels = [.. Labels()];
         _marks.Add(new PictureMark.Area([first, .. outline, last], PictureInk.Light));
         DrawMarks();
+        _marks.AddRange(labels.Select(Backing));
         _marks.Add(new PictureMark.Line([first, last], PictureInk.Thin));
         DrawBand();
         _marks.Add(new PictureMark.Line([first, .. outline, last], PictureInk.Curve));
-        DrawLabels();
+        _marks.AddRange(labels);
     }
 
     /// <summary>The curve from break to break, both sides of a jump.</summary>
@@ -122,7 +124,7 @@ public sealed class DiagramPicture
     }
 
     /// <summary>The greatest peaks first, so that they keep their place where not all fit.</summary>
-    private void DrawLabels()
+    private IEnumerable<PictureMark.Text> Labels()
     {
         IEnumerable<(double Place, double Value)> peaks = _reading.Peaks
             .Select(peak => ((peak.From + peak.To) / 2, peak.Value))
@@ -141,9 +143,18 @@ public sealed class DiagramPicture
             if ((isUp ? above : below).Put(X(place), words) is (_, double middle))
             {
                 double y = At(place, value).Y + (isUp ? -3 : PictureInk.Letters + 1);
-                _marks.Add(Text(middle, y, words));
+                yield return Text(middle, y, words);
             }
         }
+    }
+
+    /// <summary>White behind a label, so that no dashed line of a support runs through its figures.</summary>
+    private static PictureMark.Area Backing(PictureMark.Text label)
+    {
+        double half = PictureInk.WidthOf(label.Words) / 2;
+        (double left, double right) = (label.At.X - half, label.At.X + half);
+        (double top, double bottom) = (label.At.Y - PictureInk.Letters, label.At.Y + 1);
+        return new([new(left, top), new(right, top), new(right, bottom), new(left, bottom)], 1);
     }
 
     private static PictureMark.Text Text(double x, double y, string words) =>

@@ -15,15 +15,17 @@ internal sealed class LoadMarks(double length)
     private const int MostLayers = 6;
 
     private readonly List<List<(double From, double To)>> _layers = [];
+    private bool _hasSingle;
 
     /// <summary>How far the loads reach above the beam [pt]; final once all of them are put.</summary>
-    internal double Height => _layers.Count * (Layer + LayerGap) + Single;
+    internal double Height => _layers.Count * (Layer + LayerGap) + (_hasSingle ? Single : 0);
 
     /// <summary>The layer of a spread load, counted from the beam.</summary>
     internal int LayerOf(Load load)
     {
         if (load is not Load.Distributed spread)
         {
+            _hasSingle = true;
             return 0;
         }
 

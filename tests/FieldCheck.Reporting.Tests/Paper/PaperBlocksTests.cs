@@ -63,6 +63,24 @@ public sealed class PaperBlocksTests
             page.Count(word => word.EndsWith(" kN", StringComparison.Ordinal))));
     }
 
+    /// <summary>However far down the page it would fall.</summary>
+    [Fact]
+    public void ShortTable_StandsOnOnePageWithItsCaption()
+    {
+        RecordBlock.Table table = new(
+            "caption", [new("a"), new("b")], [.. Enumerable.Range(1, 6).Select(i => (ImmutableArray<string>)[$"row {i}", "x"])]);
+
+        for (int before = 1; before < 60; before++)
+        {
+            CheckRecord record = new("t", [new RecordBlock.Sentences([.. Enumerable.Repeat("filling", before)]), table]);
+
+            PaperPage page = Pages(record).Single(one => one.Marks.Any(mark => mark is PaperMark.Words { Text: "row 1" }));
+
+            Assert.Contains(page.Marks, mark => mark is PaperMark.Words { Text: "caption" });
+            Assert.Contains(page.Marks, mark => mark is PaperMark.Words { Text: "row 6" });
+        }
+    }
+
     [Fact]
     public void CellLongerThanAPage_IsGoneOnWithOnTheNext()
     {

@@ -45,6 +45,28 @@ public sealed class PictureTests
             }
         });
 
+    /// <summary>Where the dashed line of a support would run through a label, white lies over the line.</summary>
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Labels_AreNotStruckThroughByTheLinesOfSupports(string name)
+    {
+        foreach (Drawn picture in PicturesOf(Sheets.Preset(name)))
+        {
+            PictureMark.Line[] lines = [.. picture.Marks.OfType<PictureMark.Line>().Where(IsUprightAndDashed)];
+            foreach (PictureMark.Text label in picture.Marks.OfType<PictureMark.Text>())
+            {
+                (double left, double right, double top, double bottom) = Box(label);
+                foreach (PictureMark.Line line in lines.Where(one =>
+                    one.Points[0].X > left && one.Points[0].X < right && one.Points[0].Y < bottom && one.Points[1].Y > top))
+                {
+                    Assert.Contains(picture.Marks.Skip(picture.Marks.IndexOf(line)), mark => mark is PictureMark.Area { Lightness: 1 } white
+                        && white.Points.Min(point => point.X) <= left + Near && white.Points.Max(point => point.X) >= right - Near
+                        && white.Points.Min(point => point.Y) <= top + Near && white.Points.Max(point => point.Y) >= bottom - Near);
+                }
+            }
+        }
+    }
+
     /// <summary>A simple span of 4 m under 3 kN/m: V from +6 to -6 kN in a straight line, M a parabola of 6 kNm at mid-span.</summary>
     [Fact]
     public void CurvesOfASimpleSpan_AreDrawnToScale()
@@ -73,6 +95,9 @@ public sealed class PictureTests
 
     private static ImmutableArray<PicturePoint> Curve(Drawn picture) =>
         picture.Marks.OfType<PictureMark.Line>().MaxBy(line => line.Points.Length)!.Points;
+
+    private static bool IsUprightAndDashed(PictureMark.Line line) =>
+        line.IsDashed && line.Points.Length == 2 && line.Points[0].X == line.Points[1].X;
 
     private static IEnumerable<Drawn> PicturesOf(Calculation calculation) =>
         Pages.Records.Of(calculation).Blocks.OfType<Reporting.Pages.RecordBlock.Figure>().Select(figure => figure.Drawing);
