@@ -6,7 +6,7 @@ namespace FieldCheck.Reporting.Paper;
 /// <summary>Sets the blocks of a record in pieces that a page is filled with.</summary>
 internal sealed class PaperBlocks(PaperLetters letters)
 {
-    private const int ShortParagraph = 3;
+    private const int FewLines = 4;
     private const double AboveParagraph = 6;
     private const double AboveCaption = 8;
 
@@ -17,15 +17,19 @@ internal sealed class PaperBlocks(PaperLetters letters)
     internal IEnumerable<PaperPiece> Of(CheckRecord record) =>
     [
         .. _text.Title(record.Title),
-        .. record.Blocks.SelectMany((block, i) => Of(block, i + 1 < record.Blocks.Length ? record.Blocks[i + 1] : null)),
+        .. record.Blocks.SelectMany((block, i) => Of(
+            block, record.Blocks.ElementAtOrDefault(i - 1), record.Blocks.ElementAtOrDefault(i + 1))),
     ];
 
-    /// <summary>The pieces of a block; a short paragraph that says what follows it stands on the same page.</summary>
-    private IEnumerable<PaperPiece> Of(RecordBlock block, RecordBlock? next)
+    /// <summary>The pieces of a block; a few words that lead to what follows them stand on the same page.</summary>
+    private IEnumerable<PaperPiece> Of(RecordBlock block, RecordBlock? before, RecordBlock? next)
     {
         PaperPiece[] pieces = [.. Of(block)];
-        bool leads = block is RecordBlock.Paragraph && next is not (null or RecordBlock.Heading or RecordBlock.Paragraph);
-        return leads && pieces.Length <= ShortParagraph ? pieces.Select(piece => piece with { KeepsNext = true }) : pieces;
+        bool leads = block is RecordBlock.Paragraph || (block is RecordBlock.Sentences && before is RecordBlock.Heading);
+        bool isFollowed = next is not (null or RecordBlock.Heading or RecordBlock.Paragraph);
+        return leads && isFollowed && pieces.Length <= FewLines
+            ? pieces.Select(piece => piece with { KeepsNext = true })
+            : pieces;
     }
 
     private IEnumerable<PaperPiece> Of(RecordBlock block) => block switch

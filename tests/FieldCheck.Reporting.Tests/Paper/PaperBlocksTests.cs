@@ -227,6 +227,31 @@ public sealed class PaperBlocksTests
         }
     }
 
+    /// <summary>However far down the page they would fall.</summary>
+    [Fact]
+    public void AFewWordsUnderAHeading_StandWithTheTableThatTheyLeadTo()
+    {
+        RecordBlock[] leading = [new RecordBlock.Paragraph("leading"), new RecordBlock.Sentences(["leading", "over all", "bays"])];
+
+        foreach (RecordBlock block in leading)
+        {
+            for (int before = 1; before < 60; before++)
+            {
+                CheckRecord record = new(
+                    "t",
+                    [
+                        new RecordBlock.Sentences([.. Enumerable.Repeat("filling", before)]), new RecordBlock.Heading(2, "heading"),
+                        block, new RecordBlock.Table("caption", [new("a"), new("b")], [["row", "x"]]),
+                    ]);
+
+                PaperPage page = Pages(record).Single(one => one.Marks.Any(mark => mark is PaperMark.Words { Text: "row" }));
+
+                Assert.Contains(page.Marks, mark => mark is PaperMark.Words { Text: "heading" });
+                Assert.Contains(page.Marks, mark => mark is PaperMark.Words { Text: "leading" });
+            }
+        }
+    }
+
     [Fact]
     public void FigureLargerThanAPage_IsMadeSmallerAndStandsWithItsCaption()
     {
