@@ -3,7 +3,7 @@ namespace FieldCheck.Mechanics.Tests.Published;
 /// <summary>No printed figure drops out unseen: a class here checks each file.</summary>
 public sealed class CoverageTests
 {
-    private static readonly string[] Checked =
+    internal static readonly string[] Checked =
     [
         StrengthOfMaterialsTablesTests.Data,
         StrengthOfMaterialsExamplesTests.Data,

@@ -6,6 +6,8 @@ namespace FieldCheck.Mechanics.Tests.Published;
 /// <summary>One example of a source: its beam and the figures printed for it.</summary>
 /// <param name="Id">What the data file calls it.</param>
 /// <param name="Source">Where it is printed.</param>
+/// <param name="Units">Units of its places, forces and moments.</param>
+/// <param name="IsSeen">True: read in the source; false: from memory.</param>
 /// <param name="Kind">beam, moving, influence or section.</param>
 /// <param name="Beam">The beam with its loads; null where there is none (a section).</param>
 /// <param name="Axles">Moving loads only: force and distance behind the first.</param>
@@ -15,6 +17,8 @@ namespace FieldCheck.Mechanics.Tests.Published;
 internal sealed record PublishedCase(
     string Id,
     string Source,
+    string Units,
+    bool IsSeen,
     string Kind,
     BeamModel? Beam,
     ImmutableArray<(double Force, double Offset)> Axles,

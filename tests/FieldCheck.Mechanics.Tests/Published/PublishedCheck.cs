@@ -34,7 +34,7 @@ internal static class PublishedCheck
                 $"{id}, {what}: {value.Printed:R} ± {value.Tolerance:R}, computed {computed:R}. {example.Source}"));
     }
 
-    private static double Computed(PublishedCase example, PublishedValue value) => example.Kind switch
+    internal static double Computed(PublishedCase example, PublishedValue value) => example.Kind switch
     {
         "beam" => OnBeam(example.Beam!, value),
         "influence" => InfluenceOrdinate(example.Beam!, value),

@@ -41,6 +41,8 @@ internal static class PublishedFile
     private static PublishedCase CaseFrom(TomlTable table) => new(
         (string)table["id"],
         (string)table["source"],
+        (string)table["units"],
+        (bool)table["seen"],
         table.TryGetValue("kind", out object? kind) ? (string)kind : "beam",
         table.ContainsKey("supports") ? BeamFrom(table) : null,
         [.. Tables(table, "axles").Select(axle => (Number(axle, "load"), Number(axle, "offset")))],
@@ -110,7 +112,8 @@ internal static class PublishedFile
         Optional(table, "moment"),
         Optional(table, "V"),
         Optional(table, "cut"),
-        Optional(table, "thickness"));
+        Optional(table, "thickness"),
+        table.TryGetValue("seen", out object? seen) ? (bool)seen : null);
 
     private static IEnumerable<TomlTable> Tables(TomlTable table, string key) =>
         table.TryGetValue(key, out object? found) ? ((TomlArray)found).Cast<TomlTable>() : [];

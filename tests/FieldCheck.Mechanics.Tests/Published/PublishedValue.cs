@@ -15,6 +15,7 @@ namespace FieldCheck.Mechanics.Tests.Published;
 /// <param name="Shear">Stresses of sections only: shear force.</param>
 /// <param name="Cut">Sections only: height of a cut over the lower edge.</param>
 /// <param name="Thickness">Sections only: width that the source takes at the cut.</param>
+/// <param name="IsSeen">Whether it was read in the source, where that differs from the case.</param>
 internal sealed record PublishedValue(
     string What,
     double Printed,
@@ -27,4 +28,5 @@ internal sealed record PublishedValue(
     double? Moment,
     double? Shear,
     double? Cut,
-    double? Thickness);
+    double? Thickness,
+    bool? IsSeen);
