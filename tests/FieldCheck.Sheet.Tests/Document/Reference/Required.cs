@@ -1,0 +1,96 @@
+using System.Text.Json.Nodes;
+
+namespace FieldCheck.Sheet.Tests.Document.Reference;
+
+/// <summary>What a table cannot do without. The program asks for it when it builds the beam, so it stands in no table of keys.</summary>
+internal static class Required
+{
+    /// <summary>Keys that must stand, by table.</summary>
+    internal static readonly Dictionary<string, string[]> Always = new()
+    {
+        [""] = ["format", "span"],
+        ["support[]"] = ["kind"],
+        ["load[]"] = ["kind"],
+        ["self_weight"] = ["case"],
+        ["combination[]"] = ["name", "factors"],
+        ["pattern[]"] = ["case"],
+        ["rolling[]"] = ["axles"],
+        ["rolling[].axles[]"] = ["offset", "force"],
+        ["stated[]"] = ["support"],
+    };
+
+    /// <summary>Keys of which exactly one must stand, by table.</summary>
+    internal static readonly Dictionary<string, string[]> ExactlyOne = new()
+    {
+        ["span[]"] = ["length", "to"],
+        ["support[]"] = ["joint", "at"],
+        ["hinge[]"] = ["joint", "at"],
+    };
+
+    /// <summary>Keys that go with a kind of load: those that must stand, and all that may.</summary>
+    internal static readonly (string Kind, string[] Must, string[] May)[] Loads =
+    [
+        ("point", ["at", "force"], ["angle"]),
+        ("distributed", [],
+            ["from", "to", "intensity", "intensity_end", "pressure", "pressure_end", "width", "total", "axial"]),
+        ("couple", ["at", "moment"], ["side"]),
+    ];
+
+    /// <summary>The ways to say how great a spread load is: the keys of exactly one stand.</summary>
+    internal static readonly string[][] Sizes = [["intensity"], ["pressure", "width"], ["total"]];
+
+    /// <summary>Whether the reference marks a key as one that must stand.</summary>
+    internal static bool Marks(string table, string key) =>
+        (Always.TryGetValue(table, out string[]? always) && always.Contains(key))
+        || (ExactlyOne.TryGetValue(table, out string[]? one) && one.Contains(key));
+
+    /// <summary>The rules of a table, put into its schema.</summary>
+    internal static void Add(JsonObject schema, string table)
+    {
+        if (Always.TryGetValue(table, out string[]? always))
+        {
+            schema["required"] = Texts(always);
+        }
+
+        if (ExactlyOne.TryGetValue(table, out string[]? one))
+        {
+            schema["oneOf"] = OneOf(one.Select(key => new[] { key }));
+        }
+
+        if (table == "load[]")
+        {
+            string[] own = [.. Loads.SelectMany(kind => kind.Must.Concat(kind.May)).Distinct()];
+            schema["allOf"] = new JsonArray([.. Loads.Select(kind => OfKind(kind, own))]);
+        }
+    }
+
+    private static JsonObject OfKind((string Kind, string[] Must, string[] May) load, string[] own)
+    {
+        JsonObject then = new()
+        {
+            ["required"] = Texts(load.Must),
+            ["properties"] = new JsonObject(own
+                .Except(load.Must.Concat(load.May))
+                .Select(key => KeyValuePair.Create(key, (JsonNode?)JsonValue.Create(false)))),
+        };
+        if (load.Kind == "distributed")
+        {
+            then["oneOf"] = OneOf(Sizes);
+        }
+
+        return new JsonObject
+        {
+            ["if"] = new JsonObject
+            {
+                ["properties"] = new JsonObject { ["kind"] = new JsonObject { ["const"] = load.Kind } },
+                ["required"] = Texts(["kind"]),
+            },
+            ["then"] = then,
+        };
+    }
+
+    private static JsonArray OneOf(IEnumerable<string[]> ways) =>
+        new([.. ways.Select(keys => new JsonObject { ["required"] = Texts(keys) })]);
+
+    private static JsonArray Texts(string[] texts) => [.. texts.Select(text => (JsonNode?)JsonValue.Create(text))];
+}
