@@ -115,7 +115,8 @@ public sealed class SectionTests
     public void Pipe_WallOfHalfItsDiameter_Throws() =>
         Assert.Throws<ArgumentOutOfRangeException>(() => Section.Of(new SectionShape.RoundTube(2, 1)));
 
-    public static TheoryData<SectionShape> ImpossibleShapes => new(
+    public static TheoryData<SectionShape> ImpossibleShapes =>
+    [
         new SectionShape.Rectangle(1, 1, 0),
         new SectionShape.Round(0),
         new SectionShape.RoundTube(1, 0),
@@ -133,7 +134,8 @@ public sealed class SectionTests
         new SectionShape.Channel(6, 1, 0.5, 2),
         new SectionShape.Channel(6, 1, 1, 10) { FlangeSlope = 0.4 },
         new SectionShape.Channel(6, 1, 1, 3.5) { FlangeSlope = 0.3 },
-        new SectionShape.Channel(6, 1, 1, 10) { FlangeSlope = -0.1 });
+        new SectionShape.Channel(6, 1, 1, 10) { FlangeSlope = -0.1 },
+    ];
 
     [Theory]
     [MemberData(nameof(ImpossibleShapes))]
