@@ -45,14 +45,7 @@ internal static class StrengthBlocks
     }
 
     private static ImmutableArray<string> Row(BeamCheck check, BuiltBeam beam) =>
-    [
-        PlainAscii.Of(check.What),
-        PlainAscii.Of(check.Have(beam.Display)),
-        PlainAscii.Of(check.Allow(beam.Display)),
-        check.Used.Length == 0 ? "--" : check.Used,
-        check.Verdict,
-        CheckTable.Detail(check),
-    ];
+        [.. CheckTable.Cells(check, beam), CheckTable.Detail(check)];
 
     /// <summary>An empty line, then the working of one check.</summary>
     private static IEnumerable<string> Work(BeamCheck check, BuiltBeam beam, int width) =>

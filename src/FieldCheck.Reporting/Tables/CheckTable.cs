@@ -71,7 +71,8 @@ internal static class CheckTable
                 : "",
         }.Where(text => text.Length > 0)));
 
-    private static ImmutableArray<string> Cells(BeamCheck check, BuiltBeam beam) =>
+    /// <summary>What it is of, demand, limit, share used and verdict.</summary>
+    internal static ImmutableArray<string> Cells(BeamCheck check, BuiltBeam beam) =>
     [
         PlainAscii.Of(check.What),
         PlainAscii.Of(check.Have(beam.Display)),
