@@ -49,6 +49,15 @@ public static class CheckJson
         return Write(new JsonRefusal(Format, file, error), JsonKeys.For(isIndented).JsonRefusal);
     }
 
+    /// <summary>The error object, on one line, of a file at which the program itself failed.</summary>
+    /// <param name="file">The file, as it was named.</param>
+    /// <param name="text">What the fault says of itself.</param>
+    public static string OfFault(string file, string text)
+    {
+        JsonError error = new("program", [new JsonProblem(null, null, "", text)], Motions: null);
+        return Write(new JsonRefusal(Format, file, error), JsonKeys.For(isIndented: false).JsonRefusal);
+    }
+
     private static JsonProblem Of(FileProblem problem) =>
         new(Counted(problem.Line), Counted(problem.Column), problem.Key, problem.Text);
 

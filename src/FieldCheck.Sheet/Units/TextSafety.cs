@@ -18,6 +18,11 @@ public static class TextSafety
     public static string ForTerminal(string text)
     {
         ArgumentNullException.ThrowIfNull(text);
+        if (!text.AsSpan().ContainsAnyExceptInRange(' ', '~'))
+        {
+            return text;
+        }
+
         StringBuilder? safe = null;
         int position = 0;
         foreach (Rune rune in text.EnumerateRunes())

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using FieldCheck.CommandLine.Completion;
 using FieldCheck.Sheet.Reading;
 
 namespace FieldCheck.CommandLine;
@@ -63,9 +64,11 @@ internal sealed record Arguments(Request Request, bool NoColor, bool Plain)
         return command switch
         {
             CommandWords.Check => FileRequests.Check(words, operands),
+            CommandWords.Batch => FileRequests.Batch(words, operands),
             CommandWords.Working => FileRequests.Working(words, operands),
             CommandWords.Report => FileRequests.Report(words, operands),
             CommandWords.Presets => Alone(new Request.Presets(), CommandWords.Presets, operands),
+            CommandWords.Completion => CompletionFor(operands),
             _ when words.Has(Option.Paths) => Alone(new Request.Paths(), Option.Paths, operands),
             _ => FormOf(operands),
         };
@@ -98,6 +101,14 @@ internal sealed record Arguments(Request Request, bool NoColor, bool Plain)
         string? meant = Meant(first);
         return Refuse<Request>($"There is no command {first}." + (meant is null ? "" : $" Did you mean {meant}?"));
     }
+
+    private static Reading<Request> CompletionFor(ImmutableArray<string> operands) => operands switch
+    {
+        [string shell] when Shells.All.Contains(shell) => Accept(new Request.Completion(shell)),
+        [string other] => Refuse<Request>($"completion takes {Shells.Told}, not '{other}'."),
+        [] => Refuse<Request>($"completion needs a shell: {Shells.Told}."),
+        [_, string second, ..] => Refuse<Request>($"completion takes one shell, and '{second}' stands after it."),
+    };
 
     private static Reading<Request> Alone(Request request, string name, ImmutableArray<string> operands) =>
         operands.IsEmpty

@@ -70,17 +70,24 @@ internal static class CheckCommand
         _ => throw new System.Diagnostics.UnreachableException(),
     };
 
+    /// <summary>One check as JSON.</summary>
+    /// <param name="file">The file, as it was named.</param>
+    /// <param name="check">What came of it.</param>
+    /// <param name="isIndented">True: over many lines for reading; false: one line.</param>
+    internal static string JsonOf(string file, BeamCheck check, bool isIndented) => check switch
+    {
+        BeamCheck.Unusable unusable => CheckJson.OfProblems(file, unusable.Problems, isIndented),
+        BeamCheck.Calculated done => CheckJson.Of(done.Calculation, new(file, done.At), isIndented),
+        _ => throw new System.Diagnostics.UnreachableException(),
+    };
+
     private static void PrintJson(string file, BeamCheck check, bool isIndented, Printout printout)
     {
-        switch (check)
+        if (check is BeamCheck.Unusable unusable)
         {
-            case BeamCheck.Unusable unusable:
-                printout.Remarks(unusable.Problems);
-                printout.Result(CheckJson.OfProblems(file, unusable.Problems, isIndented));
-                break;
-            case BeamCheck.Calculated done:
-                printout.Result(CheckJson.Of(done.Calculation, new(file, done.At), isIndented));
-                break;
+            printout.Remarks(unusable.Problems);
         }
+
+        printout.Result(JsonOf(file, check, isIndented));
     }
 }

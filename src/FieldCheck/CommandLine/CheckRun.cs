@@ -17,7 +17,8 @@ namespace FieldCheck.CommandLine;
 internal sealed class CheckRun(
     SectionCatalogue catalogue, UnitSystem? units, string option, params ImmutableArray<string> places)
 {
-    private const string StandardInput = "-";
+    /// <summary>What names standard input.</summary>
+    internal const string StandardInput = "-";
 
     private readonly BeamSolver _solver = new();
 
@@ -26,7 +27,12 @@ internal sealed class CheckRun(
     /// <param name="environment">Where it lies.</param>
     internal BeamCheck Of(string file, CommandEnvironment environment) => Of(file == StandardInput
         ? BeamFileOnDisk.Open(Named(file), environment.OpenInput())
-        : BeamFileOnDisk.Open(file, Path.GetFullPath(file, environment.CurrentFolder)));
+        : OnDisk(file, environment));
+
+    /// <summary>Checks one file on the disk, whatever its name.</summary>
+    /// <param name="file">As it was named.</param>
+    /// <param name="environment">Where it lies.</param>
+    internal BeamCheck OfFile(string file, CommandEnvironment environment) => Of(OnDisk(file, environment));
 
     /// <summary>The name of a file as problems show it.</summary>
     /// <param name="file">As it was named.</param>
@@ -44,6 +50,9 @@ internal sealed class CheckRun(
         BeamFileReading.Opened opened => Of(opened),
         _ => throw new System.Diagnostics.UnreachableException(),
     };
+
+    private static BeamFileReading OnDisk(string file, CommandEnvironment environment) =>
+        BeamFileOnDisk.Open(file, Path.GetFullPath(file, environment.CurrentFolder));
 
     private BeamCheck Of(BeamFileReading.Opened opened)
     {

@@ -11,6 +11,9 @@ internal sealed record CommandEnvironment
     private const int LeastWidth = 40;
     private const int MostWidth = 120;
 
+    // A line of JSON goes out in one piece, so that a signal does not cut it.
+    private const int LongLine = 1 << 16;
+
     /// <summary>Opens standard input, as bytes.</summary>
     public required Func<Stream> OpenInput { get; init; }
 
@@ -26,6 +29,9 @@ internal sealed record CommandEnvironment
     /// <summary>True: both standard input and standard output are a terminal, so the form can be drawn.</summary>
     public required bool IsTerminal { get; init; }
 
+    /// <summary>True: standard error is a terminal and nothing else is written to it.</summary>
+    public bool ShowsProgress { get; init; }
+
     /// <summary>Characters on a line of the output.</summary>
     public required Func<int> Width { get; init; }
 
@@ -33,7 +39,10 @@ internal sealed record CommandEnvironment
     public int TextWidth => Math.Clamp(Width(), LeastWidth, MostWidth);
 
     /// <summary>True: the terminal shows all of Unicode, and not only ASCII.</summary>
-    public bool IsUtf8 => OperatingSystem.IsWindows()
+    public bool IsUtf8 => ShowsUtf8(OperatingSystem.IsWindows());
+
+    // Windows tells it by the code page of the console, and has no locale in its variables.
+    internal bool ShowsUtf8(bool isWindows) => isWindows
         ? Output.Encoding.CodePage == Encoding.UTF8.CodePage
         : Locale is string locale && (locale.Contains("UTF-8", StringComparison.OrdinalIgnoreCase)
             || locale.Contains("UTF8", StringComparison.OrdinalIgnoreCase));
@@ -69,6 +78,7 @@ internal sealed record CommandEnvironment
             Output = Writer(1, Console.OpenStandardOutput, Console.IsOutputRedirected),
             Error = Writer(2, Console.OpenStandardError, Console.IsErrorRedirected),
             IsTerminal = !Console.IsInputRedirected && !Console.IsOutputRedirected,
+            ShowsProgress = !Console.IsErrorRedirected && Console.IsOutputRedirected,
             Width = () => Console.IsOutputRedirected ? WidthOfAPipe : TerminalWidth(WidthOfAPipe),
             CurrentFolder = Environment.CurrentDirectory,
             HomeFolder = Environment.GetFolderPath(Environment.SpecialFolder.UserProfile),
@@ -100,8 +110,25 @@ internal sealed record CommandEnvironment
         Encoding encoding = isRedirected || Console.OutputEncoding is UTF8Encoding
             ? new UTF8Encoding(false)
             : Console.OutputEncoding;
-        Stream stream = IsUnixTerminal(isRedirected) ? Bytes(descriptor, FileAccess.Write) : open();
-        return new StreamWriter(stream, encoding) { AutoFlush = true };
+        Stream stream = IsUnixTerminal(isRedirected) ? Bytes(descriptor, FileAccess.Write)
+            : isRedirected && !OperatingSystem.IsWindows() ? PipeOr(descriptor, open)
+            : open();
+        return new StreamWriter(stream, encoding, LongLine) { AutoFlush = true };
+    }
+
+    // The runtime's own stream does not tell that the reader of a pipe has gone, so that a batch would never end. Of a
+    // file it keeps the system's own place, which those who write after us in the same file need.
+    private static Stream PipeOr(int descriptor, Func<Stream> open)
+    {
+        try
+        {
+            FileStream bytes = Bytes(descriptor, FileAccess.Write);
+            return bytes.CanSeek ? open() : bytes;
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or ArgumentException)
+        {
+            return open();
+        }
     }
 
     private static int TerminalWidth(int otherwise)

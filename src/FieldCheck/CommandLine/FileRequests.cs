@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using FieldCheck.Reporting.Pages;
 using FieldCheck.Sheet.Reading;
 using FieldCheck.Sheet.Units;
@@ -8,6 +9,9 @@ namespace FieldCheck.CommandLine;
 /// <summary>Reads what the commands on beam files ask for.</summary>
 internal static class FileRequests
 {
+    // More threads than any machine has processors only cost memory.
+    private const int MostJobs = 1024;
+
     /// <summary>What check asks for.</summary>
     /// <param name="words">The words of the command line.</param>
     /// <param name="files">The operands behind the command.</param>
@@ -24,6 +28,18 @@ internal static class FileRequests
                 HasWorking = words.Has(Option.Working),
             }),
         });
+
+    /// <summary>What batch asks for.</summary>
+    /// <param name="words">The words of the command line.</param>
+    /// <param name="names">The operands behind the command.</param>
+    internal static Reading<Request> Batch(Words words, ImmutableArray<string> names) =>
+        UnitsOf(words).Then(units => JobsOf(words).Then(jobs => names switch
+        {
+            [] => Refuse("batch needs a file or a folder: fieldcheck batch bearers, or - for names on standard input."),
+            _ when names.Contains("") => Refuse("A file has no name: '' stands among the files."),
+            _ when names.Count(name => name == "-") > 1 => Refuse("- stands twice: standard input can be read once."),
+            _ => Accept(new Request.Batch(names, jobs, words.ValuesOf(Option.At), units)),
+        }));
 
     /// <summary>What working asks for.</summary>
     /// <param name="words">The words of the command line.</param>
@@ -73,6 +89,15 @@ internal static class FileRequests
         "us" => new Reading<UnitSystem?>.Accepted(UnitSystem.Us),
         "si" => new Reading<UnitSystem?>.Accepted(UnitSystem.Si),
         string other => new Reading<UnitSystem?>.Refused($"--units takes us or si, not '{other}'.", 0),
+    };
+
+    private static Reading<int?> JobsOf(Words words) => words.ValuesOf(Option.Jobs).LastOrDefault() switch
+    {
+        null => new Reading<int?>.Accepted(null),
+        string text when int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out int jobs)
+            && jobs is >= 1 and <= MostJobs => new Reading<int?>.Accepted(jobs),
+        string other => new Reading<int?>.Refused(string.Create(
+            CultureInfo.InvariantCulture, $"--jobs takes a whole number from 1 to {MostJobs}, not '{other}'."), 0),
     };
 
     private static Reading<Request> Accept(Request request) => new Reading<Request>.Accepted(request);

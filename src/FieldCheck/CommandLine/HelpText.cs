@@ -8,9 +8,11 @@ internal static class HelpText
     internal static string Of(string? command) => command switch
     {
         CommandWords.Check => Check,
+        CommandWords.Batch => Batch,
         CommandWords.Working => Working,
         CommandWords.Report => Report,
         CommandWords.Presets => Presets,
+        CommandWords.Completion => Completion,
         _ => All,
     };
 
@@ -26,6 +28,8 @@ internal static class HelpText
           fieldcheck check bearer.toml       the check as text
           fieldcheck check *.toml --json     a line of JSON for each file
           fieldcheck check - < bearer.toml   a beam from standard input
+          fieldcheck batch bearers > answers.jsonl
+                                             every beam of a folder, on all processors
           fieldcheck working bearer.toml     the reactions worked by hand, line by line
           fieldcheck report bearer.toml --output bearer.pdf
                                              the record of the check, to sign
@@ -34,9 +38,13 @@ internal static class HelpText
         Commands
           [FILE]        the form; the check of FILE where there is no terminal
           check FILE... the check of each file (fieldcheck check --help)
+          batch NAME... the check of any number of files as lines of JSON
+                        (fieldcheck batch --help)
           working FILE  the working by hand (fieldcheck working --help)
           report FILE   the record of the check as a file (fieldcheck report --help)
           presets       the presets that can be found, with their folders
+          completion SHELL
+                        completion of command lines for bash, zsh, fish, powershell
 
         Options
           --help        this page; after a command, a page about that command
@@ -76,6 +84,27 @@ internal static class HelpText
           --working     the working by hand below it, for someone else to follow
           --units us|si the units to show, whatever the file asks for
           --json        JSON in SI units; one line each where there are several
+        """;
+
+    private const string Batch = """
+        fieldcheck batch FILE|FOLDER|-... [--jobs N] [--at PLACE]... [--units us|si]
+
+        Examples
+          fieldcheck batch bearers > answers.jsonl
+          fieldcheck batch one.toml two.toml bearers --jobs 1
+          find . -name "*.toml" | fieldcheck batch - > answers.jsonl
+
+        Checks any number of files, one on each processor at a time, and prints the
+        object of check --json, a line for each file, in the order named. A file that
+        cannot be used is a line with an error, and the rest goes on. The exit status
+        is the largest of all.
+
+          FILE          a beam file; named twice, it is checked twice
+          FOLDER        its *.toml by name, without the folders within
+          -             names of files and folders on standard input, one a line
+          --jobs N      how many files at the same time; else one a processor
+          --at PLACE    also the values there, as for check
+          --units us|si the units of the texts, whatever the file asks for
         """;
 
     private const string Working = """
@@ -126,6 +155,19 @@ internal static class HelpText
           --short       of the working only equations and results
           --force       write over a file that is there
           --units us|si the units to show, whatever the file asks for
+        """;
+
+    private const string Completion = """
+        fieldcheck completion bash|zsh|fish|powershell
+
+        Prints what lets a shell complete commands, options and beam files.
+
+          bash        source <(fieldcheck completion bash)
+          zsh         source <(fieldcheck completion zsh)    after compinit
+          fish        fieldcheck completion fish | source
+          powershell  fieldcheck completion powershell | Out-String | Invoke-Expression
+
+        To keep it, put the line into the file that your shell reads when it starts.
         """;
 
     private const string Presets = """

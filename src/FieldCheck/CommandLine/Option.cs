@@ -10,6 +10,7 @@ internal sealed record Option(string Name, string? Value, params ImmutableArray<
 {
     internal const string Json = "--json";
     internal const string At = "--at";
+    internal const string Jobs = "--jobs";
     internal const string Units = "--units";
     internal const string Working = "--working";
     internal const string About = "--about";
@@ -29,14 +30,18 @@ internal sealed record Option(string Name, string? Value, params ImmutableArray<
     internal static IReadOnlyList<Option> All { get; } =
     [
         new(Json, null, CommandWords.Check),
-        new(At, "PLACE", CommandWords.Check),
+        new(At, "PLACE", CommandWords.Check, CommandWords.Batch),
+        new(Jobs, "N", CommandWords.Batch),
         new(Working, null, CommandWords.Check),
-        new(Units, "us or si", CommandWords.Check, CommandWords.Working, CommandWords.Report),
+        new(Units, "us or si", CommandWords.Check, CommandWords.Batch, CommandWords.Working, CommandWords.Report)
+        {
+            Choices = ["us", "si"],
+        },
         new(About, "PLACE", CommandWords.Working),
         new(Combination, "NAME", CommandWords.Working),
         new(Short, null, CommandWords.Working, CommandWords.Report),
         new(NoStepNames, null, CommandWords.Working),
-        new(Output, "NAME", CommandWords.Report),
+        new(Output, "NAME", CommandWords.Report) { IsFile = true },
         new(Date, "DATE", CommandWords.Report),
         new(Force, null, CommandWords.Report),
         new(Help, null),
@@ -45,6 +50,12 @@ internal sealed record Option(string Name, string? Value, params ImmutableArray<
         new(NoColor, null),
         new(Plain, null),
     ];
+
+    /// <summary>All that its value can be; empty where that is open.</summary>
+    internal ImmutableArray<string> Choices { get; init; } = [];
+
+    /// <summary>True: its value names a file.</summary>
+    internal bool IsFile { get; init; }
 
     /// <summary>What is said of it where a command stands that it does not belong to; null: it may stand there.</summary>
     /// <param name="command">The command; null for none.</param>

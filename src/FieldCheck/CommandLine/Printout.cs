@@ -15,10 +15,13 @@ internal sealed class Printout(TextWriter output, TextWriter error)
     private const int WindowsBrokenPipe = unchecked((int)0x8007006D);
     private const int WindowsClosingPipe = unchecked((int)0x800700E8);
 
-    private bool _isClosed;
+    private int _passing;
 
     /// <summary>What writing came to: <see cref="ExitStatus.NotUsable"/> once a result could not be written.</summary>
     internal int Status { get; private set; } = ExitStatus.Holds;
+
+    /// <summary>True: nobody takes results any more.</summary>
+    internal bool IsClosed { get; private set; }
 
     /// <summary>Writes a result, with a line end where it has none.</summary>
     /// <param name="text">One or more lines.</param>
@@ -32,15 +35,22 @@ internal sealed class Printout(TextWriter output, TextWriter error)
     /// <param name="text">One or more lines.</param>
     internal void Remark(string text)
     {
-        try
+        Passing("");
+        WriteError(Printable(WithLineEnd(text)));
+    }
+
+    /// <summary>Tells on standard error what the next remark, or the next of these, takes the place of.</summary>
+    /// <param name="text">One line of our own, in ASCII; empty: takes back what stands there.</param>
+    internal void Passing(string text)
+    {
+        if (text.Length == 0 && _passing == 0)
         {
-            error.Write(Printable(WithLineEnd(text)));
-            error.Flush();
+            return;
         }
-        catch (IOException)
-        {
-            // Nobody listens to errors any more; the exit status still tells.
-        }
+
+        // Blanks and returns wipe it without an escape code.
+        WriteError($"\r{text.PadRight(_passing)}" + (text.Length == 0 ? "\r" : ""));
+        _passing = text.Length;
     }
 
     /// <summary>Tells what is wrong with files, a line each.</summary>
@@ -55,7 +65,7 @@ internal sealed class Printout(TextWriter output, TextWriter error)
 
     private void Write(string text)
     {
-        if (_isClosed)
+        if (IsClosed)
         {
             return;
         }
@@ -67,12 +77,25 @@ internal sealed class Printout(TextWriter output, TextWriter error)
         }
         catch (IOException problem)
         {
-            _isClosed = true;
+            IsClosed = true;
             if (problem.HResult is not (UnixBrokenPipe or WindowsBrokenPipe or WindowsClosingPipe))
             {
                 Status = ExitStatus.NotUsable;
                 Remark($"fieldcheck: the output cannot be written: {problem.Message}");
             }
+        }
+    }
+
+    private void WriteError(string text)
+    {
+        try
+        {
+            error.Write(text);
+            error.Flush();
+        }
+        catch (IOException)
+        {
+            // Nobody listens to errors any more; the exit status still tells.
         }
     }
 

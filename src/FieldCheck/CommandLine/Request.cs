@@ -30,6 +30,14 @@ internal abstract record Request
         internal bool HasWorking { get; init; }
     }
 
+    /// <summary>The check of any number of files, a line of JSON each.</summary>
+    /// <param name="Names">Files and folders; "-" is names on standard input and stands at most once.</param>
+    /// <param name="Jobs">How many are checked at the same time; null: as many as there are processors.</param>
+    /// <param name="Places">Places to read off, as typed.</param>
+    /// <param name="Units">The units of texts; null for those that each file asks for.</param>
+    internal sealed record Batch(
+        ImmutableArray<string> Names, int? Jobs, ImmutableArray<string> Places, UnitSystem? Units) : Request;
+
     /// <summary>The working by hand.</summary>
     /// <param name="File">The beam file; "-" is standard input.</param>
     internal sealed record Working(string File) : Request
@@ -71,6 +79,10 @@ internal abstract record Request
 
     /// <summary>The presets that can be found.</summary>
     internal sealed record Presets : Request;
+
+    /// <summary>What lets a shell complete command lines of this program.</summary>
+    /// <param name="Shell">Which shell.</param>
+    internal sealed record Completion(string Shell) : Request;
 
     /// <summary>How to use the program.</summary>
     /// <param name="Command">The command asked about; null for all of it.</param>

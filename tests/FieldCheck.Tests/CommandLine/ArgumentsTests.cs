@@ -57,6 +57,18 @@ public sealed class ArgumentsTests
     }
 
     [Fact]
+    public void Batch_TakesItsOptionsInAnyOrderAndBothSpellings()
+    {
+        Request.Batch batch = Assert.IsType<Request.Batch>(
+            Asked("batch", "--at", "mid 1", "yard", "--jobs=2", "-", "--units", "si"));
+
+        Assert.Equal<string>(["yard", "-"], batch.Names);
+        Assert.Equal<string>(["mid 1"], batch.Places);
+        Assert.Equal((2, UnitSystem.Si), (batch.Jobs, batch.Units));
+        Assert.Null(Assert.IsType<Request.Batch>(Asked("batch", "yard")).Jobs);
+    }
+
+    [Fact]
     public void Place_MayBeginWithAMinus() =>
         Assert.Equal<string>(["-4 ft"], Assert.IsType<Request.Check>(Asked("check", "a.toml", "--at", "-4 ft")).Places);
 
@@ -83,7 +95,7 @@ public sealed class ArgumentsTests
     [InlineData("There is no option -x.", "-x")]
     [InlineData("There is no command chekc. Did you mean check?", "chekc", "a.toml")]
     [InlineData("There is no command print.", "print", "a.toml", "b.pdf")]
-    [InlineData("There is no command batch.", "batch", "a.toml", "b.toml")]
+    [InlineData("There is no command solve.", "solve", "a.toml", "b.toml")]
     [InlineData("The form takes one file. To check several: fieldcheck check a.toml b.toml.", "a.toml", "b.toml")]
     [InlineData("check needs a file: fieldcheck check bearer.toml, or - for standard input.", "check", "--json")]
     [InlineData("- stands twice: standard input can be read once.", "check", "-", "-")]
@@ -94,12 +106,19 @@ public sealed class ArgumentsTests
     [InlineData("--working is text, and --json is not: ask for one of them.", "check", "a.toml", "--json", "--working")]
     [InlineData("--json takes no value.", "check", "a.toml", "--json=yes")]
     [InlineData("--json belongs to the command check: fieldcheck check FILE --json.", "a.toml", "--json")]
-    [InlineData("--at belongs to the command check: fieldcheck check FILE --at PLACE.", "presets", "--at", "end")]
+    [InlineData("--at belongs to the commands check and batch: fieldcheck check FILE --at PLACE.", "presets", "--at", "end")]
     [InlineData("--json belongs to the command check: fieldcheck check FILE --json.", "working", "a.toml", "--json")]
     [InlineData("--about belongs to the command working: fieldcheck working FILE --about PLACE.", "check", "a.toml", "--about", "B")]
     [InlineData("--short belongs to the commands working and report: fieldcheck working FILE --short.", "a.toml", "--short")]
-    [InlineData("--units belongs to the commands check, working and report: fieldcheck check FILE --units us or si.", "a.toml", "--units", "us")]
+    [InlineData("--units belongs to the commands check, batch, working and report: fieldcheck check FILE --units us or si.", "a.toml", "--units", "us")]
     [InlineData("--force belongs to the command report: fieldcheck report FILE --force.", "check", "a.toml", "--force")]
+    [InlineData("--jobs belongs to the command batch: fieldcheck batch FILE --jobs N.", "check", "a.toml", "--jobs", "2")]
+    [InlineData("--jobs takes a whole number from 1 to 1024, not '0'.", "batch", "a.toml", "--jobs", "0")]
+    [InlineData("--jobs takes a whole number from 1 to 1024, not '1.5'.", "batch", "a.toml", "--jobs=1.5")]
+    [InlineData("--jobs takes a whole number from 1 to 1024, not '1025'.", "batch", "a.toml", "--jobs=1025")]
+    [InlineData("batch needs a file or a folder: fieldcheck batch bearers, or - for names on standard input.", "batch")]
+    [InlineData("- stands twice: standard input can be read once.", "batch", "-", "-")]
+    [InlineData("A file has no name: '' stands among the files.", "batch", "a.toml", "")]
     [InlineData("report needs a file: fieldcheck report bearer.toml --output bearer.pdf.", "report", "--output", "a.pdf")]
     [InlineData("report needs the file to write: --output bearer.pdf, or .html, .md, .txt.", "report", "a.toml")]
     [InlineData("report takes one file, and 'b.toml' stands after it.", "report", "a.toml", "b.toml", "--output", "a.pdf")]

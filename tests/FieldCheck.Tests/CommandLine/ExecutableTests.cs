@@ -113,6 +113,7 @@ public sealed class ExecutableTests : IDisposable
     [InlineData("check", "-", "--json")]
     [InlineData("check", "-", "--plain")]
     [InlineData("working", "-")]
+    [InlineData("completion", "bash")]
     [InlineData("presets")]
     [InlineData("--help")]
     [InlineData("--paths")]

@@ -35,6 +35,7 @@ public sealed class ProgramTests : IDisposable
 
     [Theory]
     [InlineData("check", 4)]
+    [InlineData("batch", 3)]
     [InlineData("working", 5)]
     public void HelpOfACommand_NamesEveryOptionOfIt(string command, int options)
     {
@@ -48,6 +49,8 @@ public sealed class ProgramTests : IDisposable
     [Theory]
     [InlineData("--help")]
     [InlineData("check", "--help")]
+    [InlineData("batch", "--help")]
+    [InlineData("completion", "--help")]
     [InlineData("working", "--help")]
     [InlineData("presets", "--help")]
     public void Help_FitsEightyColumnsOfPlainText(params string[] words)
