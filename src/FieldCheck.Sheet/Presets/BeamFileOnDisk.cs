@@ -17,8 +17,16 @@ public static class BeamFileOnDisk
 
     /// <summary>Reads a file's bytes, but no more of a large one than shows that it is too large.</summary>
     /// <param name="path">Where it lies.</param>
-    public static Reading<byte[]> Bytes(string path)
+    public static Reading<byte[]> Bytes(string path) => Bytes(path, OperatingSystem.IsWindows());
+
+    internal static Reading<byte[]> Bytes(string path, bool isWindows)
     {
+        // A console is read from without an end.
+        if (isWindows && WindowsFileName.DeviceOf(Path.GetFileName(path)) is string device)
+        {
+            return Refuse($"{device} is a device, not a file.");
+        }
+
         try
         {
             if (Directory.Exists(path))

@@ -41,9 +41,20 @@ public static class BeamFileStore
     public static BeamFileSaving SaveBytes(string path, byte[] bytes, bool overwrite) =>
         Write(path, new BeamFileText(path, ""), bytes, known: null, overwrite);
 
+    /// <summary>Why no file of this name is written; null: nothing speaks against it.</summary>
+    /// <param name="path">Where it would stand.</param>
+    /// <param name="isWindows">True: on Windows.</param>
+    internal static string? RefusedName(string path, bool isWindows) =>
+        isWindows ? WindowsFileName.ProblemOf(Path.GetFileName(path)) : null;
+
     private static BeamFileSaving Write(
         string path, BeamFileText text, byte[] bytes, BeamFileText? known, bool overwrite)
     {
+        if (RefusedName(path, OperatingSystem.IsWindows()) is string refusal)
+        {
+            return new BeamFileSaving.Failed(refusal);
+        }
+
         try
         {
             FileInfo file = new(path);

@@ -42,6 +42,11 @@ internal static class ReportCommand
         {
             case BeamFileSaving.Saved:
                 printout.Result($"record: {request.Output}");
+                if (WindowsFileName.ProblemOf(Path.GetFileName(request.Output)) is string problem)
+                {
+                    printout.Remark($"{request.Output}: saved, but: {problem}");
+                }
+
                 return true;
             case BeamFileSaving.Failed failed:
                 printout.Remark($"{request.Output}: {failed.Text}");

@@ -16,7 +16,7 @@ internal static class FileAnswers
             Stored = request?.Document ?? state.Document,
             Saving = null,
             SavedAt = saved.At,
-            Notice = new Notice($"Saved {saved.Path} {saved.At}", Role.Good),
+            Notice = SavedNotice(saved, isNew: state.Origin.Text is null || state.Origin.Path != saved.Path),
         };
         ScreenStep after = FileSteps.After(stored, request?.Then ?? new AfterSave.Stay());
         Effect remember = new Effect.Remember(saved.Path, IsFile: true);
@@ -24,6 +24,12 @@ internal static class FileAnswers
             ? after with { Effects = [remember, .. after.Effects] }
             : after with { Effects = [remember, new Effect.DropRecovery(), .. after.Effects] };
     }
+
+    // Told once, when the name is chosen.
+    private static Notice SavedNotice(ScreenEvent.Saved saved, bool isNew) =>
+        isNew && WindowsFileName.ProblemOf(Path.GetFileName(saved.Path)) is string problem
+            ? new Notice($"Saved {saved.Path} {saved.At}, but: {problem}", Role.Warn)
+            : new Notice($"Saved {saved.Path} {saved.At}", Role.Good);
 
     internal static ScreenStep SaveRefused(ScreenState state, ScreenEvent.SaveRefused refused)
     {

@@ -1,3 +1,6 @@
+using System.Text;
+using FieldCheck.CommandLine;
+
 namespace FieldCheck.Tests.CommandLine;
 
 /// <summary>POSIX.1-2017, Base Definitions, 8.2: LC_ALL before LC_CTYPE before LANG; empty counts as not set.</summary>
@@ -32,5 +35,20 @@ public sealed class LocaleTests
         }
 
         Assert.Equal(expected, surroundings.Environment().IsUtf8);
+    }
+
+    [Theory]
+    [InlineData("utf-8", true)]
+    [InlineData("iso-8859-1", false)]
+    [InlineData("us-ascii", false)]
+    public void CodePageOfTheConsole_DecidesOnWindows(string encoding, bool expected)
+    {
+        using StreamWriter output = new(Stream.Null, Encoding.GetEncoding(encoding));
+        using Surroundings surroundings = new() { Output = output };
+
+        // Left over from a Unix shell; the console is what it is.
+        surroundings.Variables["LANG"] = expected ? "C" : "en_US.UTF-8";
+
+        Assert.Equal(expected, surroundings.Environment().ShowsUtf8(isWindows: true));
     }
 }

@@ -70,6 +70,21 @@ public sealed class ReportCommandTests : IDisposable
         Assert.StartsWith("CHECK OF A BEAM", File.ReadAllText(Out), StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void NameThatWindowsDoesNotTake_IsWrittenElsewhereAndTold()
+    {
+        if (OperatingSystem.IsWindows())
+        {
+            return;
+        }
+
+        _around.Write("bench.toml", Bench);
+
+        Assert.Equal(0, _around.Run("report", "bench.toml", "--output", "bay 3:1.txt"));
+        Assert.Equal("bay 3:1.txt: saved, but: Windows takes no : in the name of a file.\n", _around.Complaints);
+        Assert.True(File.Exists(Path.Combine(_around.Folder.FullName, "bay 3:1.txt")));
+    }
+
     [Theory]
     [InlineData("no/such/folder/a.txt", "no/such/folder/a.txt: there is no such folder.\n")]
     [InlineData("folder.md", "folder.md: it is a folder, not a file.\n")]

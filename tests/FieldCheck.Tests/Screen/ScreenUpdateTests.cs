@@ -151,6 +151,18 @@ public sealed class ScreenUpdateTests
     }
 
     [Fact]
+    public void SavedUnderANameThatWindowsDoesNotTake_IsSavedAndTellsItOnce()
+    {
+        Desk desk = new Desk().Press("4 Enter ^S").Press("con Enter");
+
+        Assert.Equal(["con.toml"], desk.Files.Keys);
+        Assert.False(desk.State.IsUnsaved);
+        Assert.Equal(
+            "Saved con.toml 09:41, but: Windows keeps the name con for a device, whatever stands behind its dot.", desk.Says);
+        Assert.Equal("Saved con.toml 09:41", desk.Press("5 Enter ^S").Says);
+    }
+
+    [Fact]
     public void SavedUnderAName_IsAFileFromThenOn()
     {
         Desk desk = new Desk().Press("4 Enter ^S");
