@@ -126,6 +126,8 @@ public sealed class ScreenPictureTests
 
     /// <summary>The screens in docs/using.md are what is seen of the bearer over a trench.</summary>
     [Theory]
+    [InlineData("trench", "Beam")]
+    [InlineData("plots", "Plots")]
     [InlineData("working", "Working")]
     [InlineData("stated", "Stated")]
     [InlineData("section-fails-at-the-tip", "Section")]
