@@ -111,7 +111,7 @@ internal static class Sheets
 
     internal static Calculation Run(BeamDocument document) => Calculation.Run(document, Catalogue, new BeamSolver());
 
-    internal static TheoryData<string> PresetNames() => new(PresetLibrary.BuiltIn().Select(preset => preset.Name));
+    public static TheoryData<string> PresetNames() => new(PresetLibrary.BuiltIn().Select(preset => preset.Name));
 
     internal static Calculation Preset(string name)
     {

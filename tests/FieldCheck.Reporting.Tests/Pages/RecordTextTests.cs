@@ -1,6 +1,5 @@
 using System.Xml.Linq;
 using FieldCheck.Reporting.Pages;
-using FieldCheck.Reporting.Tests;
 
 namespace FieldCheck.Reporting.Tests.Pages;
 
