@@ -10,6 +10,8 @@ namespace FieldCheck.Mechanics.Tests.Envelopes;
 /// <summary>Bounds of deflections under a train, against the axles set down as forces and the beam solved.</summary>
 public sealed class SagSurfaceTests
 {
+    private static readonly double[] Lengths = [5.0, 3.5, 1.2];
+
     /// <summary>The three axles whose parts in the deflection are to be told apart: two push, one lifts.</summary>
     private static readonly RollingLoad Axles =
         new("axles", 0, [new Axle(0, 35e3), new Axle(0.7, -20e3), new Axle(2.1, 145e3)], 0.25);
@@ -30,7 +32,7 @@ public sealed class SagSurfaceTests
     [InlineData(2e5)]
     public void Bound_IsNowhereBelowTheBeamSolved(double? shearRigidity)
     {
-        Span[] spans = [.. new[] { 5.0, 3.5, 1.2 }.Select(length => new Span(length, 8e6, 1e9, shearRigidity))];
+        Span[] spans = [.. Lengths.Select(length => new Span(length, 8e6, 1e9, shearRigidity))];
         BeamModel model = new(
             [.. spans],
             [Support.Pin(0), Support.Roller(5), Support.Spring(8.5, 1e6)],
