@@ -8,6 +8,12 @@ public sealed record Material
     /// <summary>Modulus of elasticity [N/m²]; greater than zero.</summary>
     public double? Modulus { get; init; }
 
+    /// <summary>What use and treatment leave of the modulus [–]; greater than zero, at most 1.</summary>
+    public double ModulusFactor { get; init; } = 1;
+
+    /// <summary>The modulus that a beam of it bends with [N/m²]; null where it is not known.</summary>
+    public double? ModulusInUse => Modulus * ModulusFactor;
+
     /// <summary>Shear modulus [N/m²]; greater than zero.</summary>
     public double? ShearModulus { get; init; }
 

@@ -72,6 +72,9 @@ public enum CheckSymbol
     /// <summary>Modulus of elasticity E.</summary>
     Modulus,
 
+    /// <summary>Modulus of elasticity with the factors for use and treatment, E' of the NDS.</summary>
+    ModulusInUse,
+
     /// <summary>Shear modulus G.</summary>
     ShearModulus,
 

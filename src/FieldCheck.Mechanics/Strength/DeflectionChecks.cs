@@ -11,7 +11,9 @@ internal sealed class DeflectionChecks(StrengthProblem problem, DeflectionLimits
     private readonly ImmutableArray<DeflectionStretch> _stretches = DeflectionStretch.Of(beam.Bays);
     private readonly BasisDemands _service = beam.Of(CombinationBasis.Service);
 
-    internal IEnumerable<SectionCheck> Find() =>
+    internal IEnumerable<SectionCheck> Find() => All().Select(WithModuli);
+
+    private IEnumerable<SectionCheck> All() =>
     [
         .. AtOnce(isOverhang: false, CheckKind.Deflection, limits.BayRatio),
         .. AtOnce(isOverhang: true, CheckKind.OverhangDeflection, limits.OverhangRatio),
@@ -19,6 +21,23 @@ internal sealed class DeflectionChecks(StrengthProblem problem, DeflectionLimits
         .. limits.Cases.SelectMany(UnderCase),
         .. new FinalDeflectionChecks(problem, limits, beam, _stretches).Find(),
     ];
+
+    /// <summary>The moduli of what a check speaks of, where they are not those of the grade.</summary>
+    private SectionCheck WithModuli(SectionCheck check)
+    {
+        DeflectionStretch[] own = [.. _stretches.Where(one => check.Bay is null || one.Index == check.Bay)];
+        ImmutableArray<double> joints = problem.Beam.Model.JointPositions;
+        IEnumerable<double> moduli =
+            from span in Enumerable.Range(0, problem.Members.Length)
+            where own.Any(one => joints[span] < one.To && joints[span + 1] > one.From)
+            let material = problem.Members[span].Material
+            where material is { ModulusFactor: not 1, ModulusInUse: not null }
+            select material.ModulusInUse!.Value;
+        return check.Demand is null ? check : check with
+        {
+            Terms = [.. check.Terms, .. moduli.Distinct().Select(one => new CheckTerm(CheckSymbol.ModulusInUse, one, CheckUnit.Stress))],
+        };
+    }
 
     /// <summary>A check of one stretch against a ratio, without a demand.</summary>
     internal static SectionCheck Blank(CheckKind kind, DeflectionStretch stretch, double ratio, double share = 1) => new()

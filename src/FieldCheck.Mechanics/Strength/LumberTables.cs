@@ -17,6 +17,11 @@ internal static class LumberTables
     private const double ThickFrom = 3.5 * Inch - Slack;
     private const double Thickest = 4 * Inch + Slack;
 
+    /// <summary>A nominal 5 in, dressed.</summary>
+    private const double TimberFrom = 4.5 * Inch - Slack;
+
+    private const double DeepFrom = 12 * Inch;
+
     // Nominal depth up to which the row goes, C_F of pieces 2 and 3 in thick, and 4 in.
     private static readonly (double Depth, double Thin, double Thick)[] Size =
     [
@@ -47,6 +52,15 @@ internal static class LumberTables
         (double _, double thin, double thick) = Flat.First(row => face >= row.Width * Inch - Slack);
         return IsInTable(thickness) ? thickness <= ThinTo ? thin : thick : null;
     }
+
+    /// <summary>
+    /// Size factor C_F of a sawn timber 5 in and thicker that is deeper than 12 in, (12 in/d)^(1/9) [–]; else 1 (NDS 4.3.6,
+    /// from memory).
+    /// </summary>
+    /// <param name="thickness">The smaller size of the piece [m].</param>
+    /// <param name="depth">Its depth in the direction of the load [m].</param>
+    internal static double TimberSizeFactor(double thickness, double depth) =>
+        thickness >= TimberFrom && depth > DeepFrom ? Math.Pow(DeepFrom / depth, 1.0 / 9) : 1;
 
     private static bool IsInTable(double thickness) => thickness is >= Thinnest and <= Thickest;
 }

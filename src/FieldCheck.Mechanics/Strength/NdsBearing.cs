@@ -10,6 +10,9 @@ internal static class NdsBearing
     /// <summary>What the wood beside a short bearing helps by [m].</summary>
     private const double Help = 0.375 * Inch;
 
+    /// <summary>C_b of a bearing of 1/2 in, the shortest that the table of NDS 3.10.4 has; shorter ones get no more [–].</summary>
+    private const double MostHelp = 1.75;
+
     private const double ShorterThan = 6 * Inch;
     private const double FromEnd = 3 * Inch;
 
@@ -45,15 +48,15 @@ internal static class NdsBearing
     /// <param name="place">Where its middle stands.</param>
     internal static double BearingAreaFactor(double length, SeatPlace place) =>
         length < ShorterThan * (1 - 1e-9) && place.ToEnd - length / 2 >= FromEnd * (1 - 1e-9)
-            ? (length + Help) / length
+            ? Math.Min((length + Help) / length, MostHelp)
             : 1;
 
-    /// <summary>The least length that is enough, C_b counted where it then holds [m]; never less than zero.</summary>
+    /// <summary>The least length that is enough, C_b counted where it then holds [m].</summary>
     /// <param name="plain">The length that would be enough without C_b [m].</param>
     /// <param name="place">Where the bearing's middle stands.</param>
     internal static double LengthFor(double plain, SeatPlace place)
     {
-        double helped = Math.Max(plain - Help, 0);
-        return helped == 0 || BearingAreaFactor(helped, place) > 1 ? helped : plain;
+        double helped = Math.Max(plain - Help, plain / MostHelp);
+        return BearingAreaFactor(helped, place) > 1 ? helped : plain;
     }
 }

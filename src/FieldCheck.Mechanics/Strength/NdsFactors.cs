@@ -39,16 +39,16 @@ internal sealed class NdsFactors(Section section, Material material)
         (FactorKind.Incising, 1));
 
     /// <summary>Emin' [N/m²]: 0.9 when wet, 0.95 when incised, and C_t of strengths, which is at most that of moduli.</summary>
-    internal double? StabilityModulus => _timber.MinimumModulus
-        * (IsWet ? 0.9 : 1)
-        * Math.Min(1, GivenOrOne(FactorKind.Temperature))
-        * (GivenOrOne(FactorKind.Incising) == 1 ? 1 : 0.95);
+    internal double? StabilityModulus => _timber.MinimumModulus * ServiceModulus.Nds(material);
 
     private bool IsWet => Given(FactorKind.WetService) is > 0;
 
-    /// <summary>Given, or by the table for grades that take it; 1 for a round stick.</summary>
+    /// <summary>
+    /// Given, or by the table for grades that take it, or by the depth of timbers; a round stick is the square of its area.
+    /// </summary>
     private double? Size => Given(FactorKind.Size) is double given ? given
-        : !_timber.TakesSizeFactor || section.Shape is SectionShape.Round ? 1
+        : section.Shape is SectionShape.Round round ? _timber.TakesSizeFactor ? 1 : OfTimber(SideOf(round), SideOf(round))
+        : !_timber.TakesSizeFactor ? _outline is null ? 1 : OfTimber(_outline.Thickness, _outline.Depth)
         : _outline is null ? null
         : LumberTables.SizeFactor(_outline.Thickness, _outline.Face);
 
@@ -56,6 +56,10 @@ internal sealed class NdsFactors(Section section, Material material)
         : !(_outline?.IsOnItsFace ?? section.IsFlat) || section.Shape is SectionShape.Round ? 1
         : _outline is null ? null
         : LumberTables.FlatUseFactor(_outline.Thickness, _outline.Face);
+
+    private static double OfTimber(double thickness, double depth) => LumberTables.TimberSizeFactor(thickness, depth);
+
+    private static double SideOf(SectionShape.Round round) => round.Diameter * Math.Sqrt(Math.PI) / 2;
 
     private double? Given(FactorKind kind) => material.Factors.FirstOrDefault(factor => factor.Kind == kind)?.Value;
 

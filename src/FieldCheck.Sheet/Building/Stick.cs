@@ -10,11 +10,11 @@ namespace FieldCheck.Sheet.Building;
 /// <param name="Material">The material's figures; null: none stands.</param>
 public sealed record Stick(string? SectionName, Section? Section, string? MaterialName, Material? Material)
 {
-    /// <summary>E·I [N·m²], or null when it is not known.</summary>
-    internal double? FlexuralRigidity => Material?.Modulus * Section?.Inertia;
+    /// <summary>E·I, E with the factors for use [N·m²], or null when it is not known.</summary>
+    internal double? FlexuralRigidity => Material?.ModulusInUse * Section?.Inertia;
 
     /// <summary>E·A [N], or null when it is not known.</summary>
-    internal double? AxialRigidity => Material?.Modulus * Section?.Area;
+    internal double? AxialRigidity => Material?.ModulusInUse * Section?.Area;
 
     /// <summary>G·A over the shear area [N], or null when it is not known.</summary>
     internal double? ShearRigidity => Material?.ShearModulus * Section?.ShearArea;

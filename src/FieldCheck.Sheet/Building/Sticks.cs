@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
 using FieldCheck.Mechanics.Model;
+using FieldCheck.Mechanics.Strength;
 using FieldCheck.Sheet.Catalogue;
 using FieldCheck.Sheet.Document;
+using FieldCheck.Sheet.Strength;
 
 namespace FieldCheck.Sheet.Building;
 
@@ -20,13 +22,14 @@ internal sealed class Sticks
         BeamDocument document, SectionCatalogue catalogue, ProblemList problems, CellOffsets? offsets = null)
     {
         _catalogue = catalogue;
+        StrengthRules rules = StrengthRows.Rules(document.Limits?.Rules);
         _sections = Named("section", Fields.Section, document.Sections, entry => entry.Name,
             (row, _) => SectionRows.Read(row, catalogue), problems, offsets);
         _materials = Named("material", Fields.Material, document.Materials, entry => entry.Name,
             (row, entry) =>
             {
                 ImmutableArray<StrengthFactor> factors = FactorRows.Read(entry, row.Path, problems);
-                return MaterialRows.Read(row, catalogue) is Material read ? read with { Factors = factors } : null;
+                return MaterialRows.Read(row, catalogue) is Material read ? InUse(read with { Factors = factors }, rules) : null;
             },
             problems,
             offsets);
@@ -44,6 +47,9 @@ internal sealed class Sticks
         bool isKnown = (section is null || figures is not null) && (material is null || stuff is not null);
         return isKnown ? new Stick(section, figures, material, stuff) : null;
     }
+
+    private static Material InUse(Material material, StrengthRules rules) =>
+        material with { ModulusFactor = ServiceModulus.FactorOf(material, rules) };
 
     private static Dictionary<string, TFigures?> Named<TEntry, TFigures>(
         string table,

@@ -32,7 +32,7 @@ internal sealed class StiffnessRule(
 
     private bool HasNoModulus => sticks.All(stick => stick.Material is null);
 
-    private bool HasOneModulus => sticks.All(stick => stick.Material?.Modulus == sticks[0].Material?.Modulus);
+    private bool HasOneModulus => sticks.All(stick => stick.Material?.ModulusInUse == sticks[0].Material?.ModulusInUse);
 
     /// <returns>The rigidities, or null when a figure is missing, which has been told.</returns>
     internal Rigidities? Apply()

@@ -32,7 +32,7 @@ internal sealed class ReasonWords(BuiltBeam beam, BeamDocument document)
         NotJudgedReason.NoLateralSupport =>
             $"how span {SpanOf(check) + 1} is held sideways is not given: unbraced = a length, or \"braced\"",
         NotJudgedReason.NoBearingLength => $"its length is not given{NeedsAtLeast(check)}",
-        NotJudgedReason.NoBearingWidth => $"the width of {Section(check)} on its bearing is not known: give its sizes",
+        NotJudgedReason.NoBearingWidth => NoBearingWidth(check),
         NotJudgedReason.NoPad => $"the size of its pad is not given{NeedsAtLeast(check)}",
         NotJudgedReason.NoStiffness =>
             "the stiffness is not known, so no movement is: every span needs its section and material",
@@ -79,6 +79,18 @@ internal sealed class ReasonWords(BuiltBeam beam, BeamDocument document)
         _ => $"a modulus of {Material(check)} is not known: give modulus and shear_modulus",
     };
 
+    /// <summary>A stick may bear on a line or on edges, and then no size of it helps.</summary>
+    private string NoBearingWidth(SectionCheck check) => beam.Sticks[SpanOf(check)].Section switch
+    {
+        { Shape: SectionShape.Round or SectionShape.RoundTube } =>
+            $"{Section(check)} is round and bears on a line, which has no width: check its saddle by hand; pad and "
+                + "allowable_pressure judge what is below it",
+        { Shape: SectionShape.I or SectionShape.Channel } =>
+            $"{Section(check)} lies on the edges of its flanges, which have no width here: check them by hand; pad and "
+                + "allowable_pressure judge what is below it",
+        _ => $"the width of {Section(check)} on its bearing is not known: give its sizes, or a shape of the catalogue",
+    };
+
     private static string NothingToJudge(SectionCheck check) => check.Kind switch
     {
         CheckKind.OverhangDeflection or CheckKind.FinalOverhangDeflection => "there is no overhang",
@@ -95,7 +107,9 @@ internal sealed class ReasonWords(BuiltBeam beam, BeamDocument document)
                 $"nothing is given to hold it against: allowable_bearing of {Material(check)}, or bearing_allowable",
             CheckKind.Bearing => $"nothing is given to hold it against: design_bearing of {Material(check)}",
             CheckKind.PadPressure => "nothing is given to hold it against: allowable_pressure",
-            CheckKind.BendingAndAxial => $"{Rules} have, as built in, no limit for a force along the beam",
+            CheckKind.BendingAndAxial =>
+                $"{Rules} have, as built in, no limit for a force along the beam: allowable_bending or design_bending of "
+                    + $"{Material(check)}, without rules, takes it into its stress; buckling is yours to check",
             CheckKind.Shear => $"nothing is given to hold it against: {side}_shear of {Material(check)}",
             _ => $"nothing is given to hold it against: {side}_bending of {Material(check)}",
         };

@@ -34,6 +34,7 @@ public readonly record struct SymbolWords(string Symbol, string Words)
         CheckSymbol.SafetyFactor => new("Omega", "safety factor"),
         CheckSymbol.ResistanceFactor => new("phi", "resistance factor"),
         CheckSymbol.Modulus => new("E", "modulus of elasticity"),
+        CheckSymbol.ModulusInUse => new("E'", "modulus with the factors for wet, hot or incised timber"),
         CheckSymbol.ShearModulus => new("G", "shear modulus"),
         CheckSymbol.PlasticMoment => new("Mp", "plastic moment"),
         CheckSymbol.NominalMoment => new("Mn", "nominal moment"),

@@ -111,6 +111,50 @@ public sealed class NdsTests
         Assert.Contains(new(FactorKind.Size, 1), Rule.Of(beam, Any).One(CheckKind.Bending).Factors);
     }
 
+    // Sawn timbers 5 in and thicker: (12/d)^(1/9) beyond 12 in (NDS 4.3.6, from memory); a 24 in one, dressed, has 0.928.
+    [Theory]
+    [InlineData(7.5, 23.5, false, 0.928043)]
+    [InlineData(5.5, 11.5, false, 1)]
+    [InlineData(5.5, 13.5, false, 0.986998)]
+    [InlineData(5.5, 13.5, true, 1)]
+    [InlineData(13.5, 5.5, true, 0.986998)]
+    [InlineData(1.5, 13.5, false, 1)]
+    public void DeepTimber_TakesItsSizeFactor(double width, double depth, bool flat, double factor)
+    {
+        Member beam = new(
+            Rectangle(width * Inch, depth * Inch, flat: flat),
+            Of(Fir with { TakesSizeFactor = false }, Construction, (FactorKind.FlatUse, 1)), null);
+
+        double size = Rule.Of(beam, Any).One(CheckKind.Bending).Factors.Single(one => one.Kind == FactorKind.Size).Value;
+
+        Assert.Equal(factor, size, 1e-6);
+    }
+
+    [Fact]
+    public void RoundTimber_IsAsDeepAsTheSquareOfItsArea()
+    {
+        // 16 in: the square has 16 x 0.886227 = 14.17963 in; (12/14.17963)^(1/9) = 0.981626.
+        Section round = Section.Of(new SectionShape.Round(16 * Inch));
+        Member pole = new(round, Of(Fir with { TakesSizeFactor = false }, Construction), null);
+
+        double size = Rule.Of(pole, Any).One(CheckKind.Bending).Factors.Single(one => one.Kind == FactorKind.Size).Value;
+
+        Assert.Equal(0.981626, size, 1e-6);
+    }
+
+    // E' = E C_M C_t C_i (NDS 4.3.1): 0.9 wet, 0.95 incised, and the temperature factor, all from memory.
+    [Fact]
+    public void ModulusInUse_HasTheFactorsOfWetHotAndIncisedTimber()
+    {
+        Material wet = Of(Fir, (FactorKind.WetService, 1), (FactorKind.Incising, 0.8), (FactorKind.Temperature, 0.8));
+
+        Assert.Equal(0.9 * 0.95 * 0.8, ServiceModulus.FactorOf(wet, StrengthRules.Nds), 1e-15);
+        Assert.Equal(1, ServiceModulus.FactorOf(wet, StrengthRules.None));
+        Assert.Equal(1, ServiceModulus.FactorOf(Of(Fir, (FactorKind.WetService, 0), (FactorKind.Duration, 1.6)), StrengthRules.Nds));
+        Assert.Equal(1, ServiceModulus.FactorOf(Of(C24, (FactorKind.WetService, 1)), StrengthRules.Nds));
+        Assert.Equal(1, ServiceModulus.FactorOf(Of(null, (FactorKind.WetService, 1)), StrengthRules.Nds));
+    }
+
     // A plank may be told as flat, or as wider than deep: 2x10 on its face takes C_F 1.1 and C_fu 1.2.
     [Theory]
     [InlineData(1.5, 9.25, true)]

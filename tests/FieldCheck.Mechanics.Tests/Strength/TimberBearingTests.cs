@@ -57,19 +57,26 @@ public sealed class TimberBearingTests
     public void BearingAreaFactor_HoldsAwayFromTheEnd(double length, double toEnd, double factor) => Assert.Equal(
         factor, NdsBearing.BearingAreaFactor(length * Inch, new(0, toEnd * Inch, 4)), 1e-12);
 
+    // A light push: at the end its whole length is needed; inside C_b helps, by no more than at 1/2 in, 1.75.
+    [Theory]
+    [InlineData(0.256, 0, 0.256)]
+    [InlineData(0.256, 48, 0.256 / 1.75)]
+    [InlineData(0.5, 48, 0.5 / 1.75)]
+    [InlineData(0.875, 48, 0.5)]
+    [InlineData(2, 48, 1.625)]
+    public void NdsLengthForALightPush_IsNeverNothing(double plain, double toEnd, double needed) => Assert.Equal(
+        needed, NdsBearing.LengthFor(plain * Inch, new(1, toEnd * Inch, 4)) / Inch, 1e-12);
+
     [Fact]
     public void NdsLengthThatIsEnough_CarriesThePushAndNoShorterOneOfItsKindDoes()
     {
-        Gen.Select(Gen.Double[0.2, 12], Gen.Double[0, 12]).Sample((plain, toEnd) =>
+        Gen.Select(Gen.Double[0.01, 12], Gen.Double[0, 12]).Sample((plain, toEnd) =>
         {
             SeatPlace place = new(1, toEnd * Inch, 4);
             double length = NdsBearing.LengthFor(plain * Inch, place);
 
-            if (length > 0)
-            {
-                IsWithin(1e-9, plain * Inch, Carried(length));
-                Assert.True(Carried(length * 0.999) < plain * Inch || NdsBearing.BearingAreaFactor(length, place) == 1);
-            }
+            IsWithin(1e-9, plain * Inch, Carried(length));
+            Assert.True(Carried(length * 0.999) < plain * Inch || NdsBearing.BearingAreaFactor(length, place) == 1);
 
             double Carried(double held) => held * NdsBearing.BearingAreaFactor(held, place);
         });
