@@ -57,7 +57,7 @@ public static class MessageCodes
     /// <summary>A check is close to its limit.</summary>
     public const string MeasureAgain = "measure_again";
 
-    /// <summary>A span that is held along its top hogs somewhere, where its bottom is pressed.</summary>
+    /// <summary>A span that is held all along hogs somewhere, where its bottom is pressed.</summary>
     public const string BottomNotHeld = "bottom_not_held";
 
     /// <summary>One factor for how long loads last stands for all combinations.</summary>
@@ -65,6 +65,15 @@ public static class MessageCodes
 
     /// <summary>A section is thicker than the yield of its grade holds for.</summary>
     public const string YieldThickness = "yield_thickness";
+
+    /// <summary>A stress given to be held against is nearer to the yield than practice allows.</summary>
+    public const string StressNearYield = "stress_near_yield";
+
+    /// <summary>The figures of a grade of timber are for pieces of another size.</summary>
+    public const string GradeSize = "grade_size";
+
+    /// <summary>A case adds no creep to a final deflection because nobody wrote what share of it lasts.</summary>
+    public const string NotLasting = "not_lasting";
 
     /// <summary>A section is bent about its weak axis.</summary>
     public const string WeakAxis = "weak_axis";

@@ -38,7 +38,11 @@ public static class SectionChecks
         {
             BasisDemands own = demands.Of(basis);
             checks.AddRange(members.SelectMany(one => GivenStresses.Of(one, own)));
-            if (rule?.Basis == basis)
+            if (rule is null)
+            {
+                checks.AddRange(LackingStresses.Of(members, own));
+            }
+            else if (rule.Basis == basis)
             {
                 checks.AddRange(members.SelectMany(one => RuleChecks.Of(one, rule, own)));
             }

@@ -54,10 +54,10 @@ internal static class CheckBars
             ]),
             .. CheckTable.Below(calculation.Checks)
                 .Take(calculation.Checks.Governing is null ? 0 : 1)
-                .Concat(OfYield(calculation))
+                .Concat(Unsafe(calculation))
                 .Concat(WhatIfOf(calculation, beam))
                 .Concat(CheckTable.Below(calculation.Checks).Skip(calculation.Checks.Governing is null ? 0 : 1))
-                .Concat(Said(calculation).Except(OfYield(calculation)))
+                .Concat(Said(calculation).Except(Unsafe(calculation)))
                 .SelectMany(line => TextFlow.Wrap(line, width - Others.Length, indent: 4))
                 .Select(line => Others + line),
         ];
@@ -71,8 +71,11 @@ internal static class CheckBars
     ];
 
     // What may make a verdict wrong on the unsafe side stands next to it.
-    private static IEnumerable<string> OfYield(Calculation calculation) => calculation.Messages
-        .Where(message => message.Code == MessageCodes.YieldThickness).Select(message => PlainAscii.Of(message.Text));
+    private static IEnumerable<string> Unsafe(Calculation calculation) => calculation.Messages
+        .Where(message => MakesUnsafe(message.Code)).Select(message => PlainAscii.Of(message.Text));
+
+    private static bool MakesUnsafe(string code) =>
+        code is MessageCodes.YieldThickness or MessageCodes.StressNearYield or MessageCodes.GradeSize;
 
     private static IEnumerable<string> WhatIfOf(Calculation calculation, BuiltBeam beam)
     {
@@ -84,8 +87,8 @@ internal static class CheckBars
                 .Select(PlainAscii.Of);
     }
 
-    private static bool IsToBeSaid(Message message) => message.Code is MessageCodes.OneDurationFactor
-        or MessageCodes.BottomNotHeld or MessageCodes.YieldThickness or MessageCodes.MeasureAgain
+    private static bool IsToBeSaid(Message message) => MakesUnsafe(message.Code) || message.Code is MessageCodes.OneDurationFactor
+        or MessageCodes.BottomNotHeld or MessageCodes.NotLasting or MessageCodes.MeasureAgain
         or MessageCodes.FromMemory or MessageCodes.WeakAxis
         or MessageCodes.FactorNotTaken or MessageCodes.StrengthNotJudged or MessageCodes.OwnCatalogue;
 

@@ -71,6 +71,10 @@ internal static class CatalogueContent
         Field("bearing", Stress),
         Field("minimum_modulus", Stress),
         Field("size_factor", new Wanted.OneOf(GradeRows.DimensionLumber, GradeRows.Glulam)),
+        Field("thickness_from", Length),
+        Field("thickness_to", Length),
+        Field("width_from", Length),
+        Field("width_to", Length),
         Field("source", Text),
         Field("status", Text),
     ];

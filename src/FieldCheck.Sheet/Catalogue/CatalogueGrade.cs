@@ -13,6 +13,9 @@ public sealed record CatalogueGrade(string Name, string Standard, Material Mater
     /// <summary>What it belongs to, as "softwood, EN 338".</summary>
     public required string Family { get; init; }
 
+    /// <summary>The pieces of timber that its figures are for; null: any.</summary>
+    public PieceSizes? Sizes { get; init; }
+
     /// <summary>The person's own file that it stands in; null: it ships with the program.</summary>
     public string? File { get; init; }
 

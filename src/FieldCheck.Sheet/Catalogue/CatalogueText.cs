@@ -41,6 +41,8 @@ internal static class CatalogueText
 
     internal static string Needs(string form, string key) => $"form \"{form}\" needs its {key}";
 
+    internal static string SizesCrossed(string from) => $"this is below {from}, and no piece is between them";
+
     internal static string NeedsStrength(string key) => $"strengths need {key} beside them, as \"4 N/mm2\"";
 
     internal static string UnlikeItsSizes(double ratio) => string.Create(

@@ -50,7 +50,25 @@ internal static class GradeRows
             name, row.Text("standard") ?? "", material, row.Text("source") ?? "", row.Text("status") ?? CatalogueText.Own)
         {
             Family = row.Text(CatalogueContent.Family) ?? family,
+            Sizes = Sizes(row),
         };
+    }
+
+    private static PieceSizes? Sizes(Row row)
+    {
+        PieceSizes read = new(
+            row.Positive("thickness_from"), row.Positive("thickness_to"), row.Positive("width_from"), row.Positive("width_to"));
+        if (read.ThicknessFrom > read.ThicknessTo)
+        {
+            row.Refuse("thickness_to", CatalogueText.SizesCrossed("thickness_from"));
+        }
+
+        if (read.WidthFrom > read.WidthTo)
+        {
+            row.Refuse("width_to", CatalogueText.SizesCrossed("width_from"));
+        }
+
+        return read == new PieceSizes(null, null, null, null) ? null : read;
     }
 
     private static TimberStrengths? Timber(Row row)

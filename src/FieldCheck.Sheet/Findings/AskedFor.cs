@@ -88,7 +88,7 @@ internal sealed class AskedFor
         select new Asked(
             $"{field.Key.Replace('_', ' ')} stress {field.Get(material)} of {material.Name}"
                 + (isUsed ? "" : ": no span is made of it"),
-            check => isUsed && check.Kind == kind && check.Basis == basis
+            check => isUsed && IsOf(check.Kind, kind) && check.Basis == basis
                 && (check.Span is not int span || _beam.Sticks[span].MaterialName == material.Name));
 
     private static IEnumerable<Asked> Seat(string label, int support, SupportEntry entry) =>
@@ -100,6 +100,10 @@ internal sealed class AskedFor
             entry.AllowablePressure, $"ground pressure {{0}} under {label}",
             check => check.Kind == CheckKind.PadPressure && check.Support == support),
     ];
+
+    /// <summary>Bending beside a force along the beam is judged with that force in one sum.</summary>
+    private static bool IsOf(CheckKind kind, CheckKind asked) =>
+        kind == asked || (kind == CheckKind.BendingAndAxial && asked == CheckKind.Bending);
 
     private static Func<SectionCheck, bool> Is(CheckKind kind) => check => check.Kind == kind && check.Case is null;
 

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using FieldCheck.Mechanics.Envelopes;
 using FieldCheck.Mechanics.Model;
-using FieldCheck.Mechanics.Response;
 using FieldCheck.Mechanics.Strength;
 using FieldCheck.Sheet.Building;
 using FieldCheck.Sheet.Catalogue;
@@ -16,9 +15,6 @@ internal static class StrengthFindings
     /// <summary>From this share of a limit on what it hangs on is measured again; common practice, no source [–].</summary>
     private const double Close = 0.95;
 
-    /// <summary>A moment of less than this share of the greatest one is nothing [–].</summary>
-    private const double NoMoment = 1e-6;
-
     internal static IEnumerable<Message> Of(
         BuiltBeam beam,
         BeamDocument document,
@@ -31,10 +27,13 @@ internal static class StrengthFindings
             .. checks.All.Select(check => Over(beam, check)).OfType<Message>(),
             .. checks.All.Where(check => check.Why is not null).GroupBy(check => check.Why!).Select(NotJudged),
             .. OneFactor(checks),
-            .. checks.All.Any(check => check.Figures.Kind == CheckKind.Bending)
-                ? BottomNotHeld(beam, document, envelopes.Value)
+            .. checks.All.Any(check => check.Figures.Kind is CheckKind.Bending or CheckKind.BendingAndAxial)
+                ? BracedFindings.Of(beam, document, envelopes.Value)
                 : [],
             .. YieldFindings.Of(beam, document, catalogue),
+            .. StressFindings.Of(beam),
+            .. GradeSizeFindings.Of(beam, document, catalogue),
+            .. LastingFindings.Of(beam, document, checks),
             .. checks.All.Select(MeasureAgain).OfType<Message>(),
             .. FromMemory(document, catalogue),
         ];
@@ -71,36 +70,6 @@ internal static class StrengthFindings
             MessageCodes.OneDurationFactor,
             $"One {FactorWords.Of(kind).Symbol} stands for all combinations. It is that of the shortest action in a "
                 + "combination: check combinations of longer actions, and dead load alone, with theirs."));
-
-    /// <summary>True: the compression side is said to be held all along, and is the top here and the bottom there.</summary>
-    private static bool HogsWhereHeld(
-        BuiltBeam beam, BeamDocument document, int span, ImmutableArray<Envelope> envelopes) =>
-        StrengthRows.Lateral(document.Spans[span]) is LateralSupport.Braced && envelopes.Any(envelope =>
-        {
-            ImmutableArray<double> joints = beam.Model.JointPositions;
-            GovernedExtremes moment = envelope.ExtremesOf(Curve.Moment, joints[span], joints[span + 1]);
-            double nothing = NoMoment * Math.Max(Math.Abs(moment.Max.Value), Math.Abs(moment.Min.Value));
-            return moment.Max.Value > nothing && moment.Min.Value < -nothing;
-        });
-
-    private static IEnumerable<Message> BottomNotHeld(
-        BuiltBeam beam, BeamDocument document, ImmutableArray<Envelope> envelopes)
-    {
-        int[] spans =
-        [
-            .. Enumerable.Range(0, beam.Model.Spans.Length)
-                .Where(span => HogsWhereHeld(beam, document, span, envelopes)).Select(span => span + 1),
-        ];
-        if (spans.Length > 0)
-        {
-            yield return Note(
-                MessageCodes.BottomNotHeld,
-                spans is [int only]
-                    ? $"Span {only} sags in places and hogs in others: braced means that its bottom is held too where it hogs."
-                    : $"Spans {string.Join(", ", spans)} sag in places and hog in others: braced means that their bottom is "
-                        + "held too where they hog.");
-        }
-    }
 
     private static IEnumerable<Message> FromMemory(BeamDocument document, SectionCatalogue catalogue) =>
         document.Sections.Select(section => section.Shape).OfType<string>()

@@ -43,7 +43,7 @@ public sealed record BeamChecks(ImmutableArray<BeamCheck> All, ImmutableArray<st
         CheckWords words = new(beam, document);
         return found.IsEmpty
             ? None
-            : new([.. found.Select(words.Of)], NotCheckedWords.Of(problem, found, IsCompressed(envelopes)));
+            : new([.. found.Select(words.Of)], NotCheckedWords.Of(problem, found, Pushing(beam, envelopes), IsCompressed(envelopes)));
     }
 
     /// <summary>The same without words, for who tries many beams.</summary>
@@ -57,6 +57,19 @@ public sealed record BeamChecks(ImmutableArray<BeamCheck> All, ImmutableArray<st
         ArgumentNullException.ThrowIfNull(beam);
         ArgumentNullException.ThrowIfNull(document);
         return SectionChecks.Find(StrengthRows.Of(beam, document), envelopes, solver);
+    }
+
+    private static ImmutableArray<string?> Pushing(BuiltBeam beam, ImmutableArray<Envelope> envelopes)
+    {
+        double greatest = envelopes.SelectMany(envelope => envelope.Reactions)
+            .Select(reaction => Math.Max(reaction.Vertical.Max.Value, -reaction.Vertical.Min.Value))
+            .DefaultIfEmpty(0)
+            .Max();
+        return
+        [
+            .. beam.Supports.Select((named, index) =>
+                envelopes.Any(envelope => envelope.Reactions[index].Vertical.Max.Value > NoForce * greatest) ? named.Label : null),
+        ];
     }
 
     private static bool IsCompressed(ImmutableArray<Envelope> envelopes) => envelopes.Any(envelope =>

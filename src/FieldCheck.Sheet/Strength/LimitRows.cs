@@ -34,7 +34,7 @@ internal static class LimitRows
                    where index is not null
                    select new CaseDeflectionLimit(index.Value, Ratio(figure.Text)!.Value),
             ],
-            Lasting = [.. model.Cases.Select(one => Lasting(one.Name, limits, document))],
+            Lasting = [.. model.Cases.Select(one => LastingOf(one.Name, limits, document))],
         };
         return read is { BayRatio: null, OverhangRatio: null, Absolute: null, FinalBayRatio: null, FinalOverhangRatio: null }
             && read.Cases.IsEmpty
@@ -56,7 +56,8 @@ internal static class LimitRows
         return null;
     }
 
-    private static double Lasting(string name, LimitsEntry limits, BeamDocument document)
+    /// <summary>Share of a case that lasts [–]: as written, else 1 of what stands for good and 0 of all others.</summary>
+    internal static double LastingOf(string name, LimitsEntry limits, BeamDocument document)
     {
         string? written = limits.Lasting.FirstOrDefault(share => share.Name == name)?.Text;
         return Row.Number(written, Fields.Lasting.Wanted)

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using FieldCheck.Mechanics.Envelopes;
 using FieldCheck.Mechanics.Strength;
 
 namespace FieldCheck.Sheet.Strength;
@@ -18,28 +19,65 @@ internal static class NotCheckedWords
     /// <summary>What was left out, what is nearest to the beam first.</summary>
     /// <param name="problem">The beam and what it is held against.</param>
     /// <param name="checks">Its checks.</param>
+    /// <param name="pushing">The label of each support that pushes the beam up; null of one that never does.</param>
     /// <param name="isCompressed">True: a force along the beam presses some of it.</param>
     internal static ImmutableArray<string> Of(
-        StrengthProblem problem, ImmutableArray<SectionCheck> checks, bool isCompressed)
+        StrengthProblem problem, ImmutableArray<SectionCheck> checks, ImmutableArray<string?> pushing, bool isCompressed)
     {
         bool isHeldAll = problem.Members.All(member => member.Lateral is LateralSupport.Braced);
         return
         [
-            .. Unless(Has(CheckKind.Bending, CheckKind.LateralStability), "strength in bending"),
+            .. Unless(
+                Has(CheckKind.Bending, CheckKind.BendingAndAxial, CheckKind.LateralStability), "strength in bending"),
             .. Unless(Has(CheckKind.Shear), "strength in shear"),
             .. Unless(isHeldAll || Has(CheckKind.LateralStability), "sideways buckling between lateral supports"),
-            .. Unless(Has(CheckKind.Bearing, CheckKind.WebYielding, CheckKind.PadPressure), "bearing at the supports"),
-            .. Unless(
-                Has(
-                    CheckKind.Deflection, CheckKind.OverhangDeflection, CheckKind.FinalDeflection,
-                    CheckKind.FinalOverhangDeflection, CheckKind.AbsoluteDeflection),
-                "deflection"),
+            .. OfSeats(problem, checks, pushing),
+            .. OfDeflection(Bays.Of(problem.Beam.Model), Has),
             .. Unless(!isCompressed, "buckling by the force along the beam"),
             .. OfRules(problem.Rules),
             .. Always,
         ];
 
         bool Has(params CheckKind[] kinds) => checks.Any(check => kinds.Contains(check.Kind));
+    }
+
+    /// <summary>Bearing, and the ground under pads, support by support.</summary>
+    private static IEnumerable<string> OfSeats(
+        StrengthProblem problem, ImmutableArray<SectionCheck> checks, ImmutableArray<string?> pushing)
+    {
+        int[] all = [.. Enumerable.Range(0, pushing.Length).Where(support => pushing[support] is not null)];
+        int[] bare = [.. all.Where(support => !HasAt(support, CheckKind.Bearing, CheckKind.WebYielding))];
+        int[] pads =
+        [
+            .. all.Where(support => problem.Seats[support].PadArea is not null && !HasAt(support, CheckKind.PadPressure)),
+        ];
+        return
+        [
+            .. Unless(bare.Length == 0, bare.Length == all.Length ? "bearing at the supports" : $"bearing at {Labels(bare)}"),
+            .. Unless(pads.Length == 0, $"the ground under the {(pads.Length == 1 ? "pad" : "pads")} of {Labels(pads)}"),
+        ];
+
+        bool HasAt(int support, params CheckKind[] kinds) =>
+            checks.Any(check => check.Support == support && kinds.Contains(check.Kind));
+
+        string Labels(int[] supports) => supports is [.. { Length: > 0 } before, int last]
+            ? $"{string.Join(", ", before.Select(support => pushing[support]))} and {pushing[last]}"
+            : string.Concat(supports.Select(support => pushing[support]));
+    }
+
+    private static IEnumerable<string> OfDeflection(Bays bays, Func<CheckKind[], bool> has)
+    {
+        bool ofOverhangs = has([CheckKind.OverhangDeflection, CheckKind.FinalOverhangDeflection]);
+        bool ofBays = has([CheckKind.Deflection, CheckKind.FinalDeflection]);
+        int overhangs = (bays.LeftOverhang is null ? 0 : 1) + (bays.RightOverhang is null ? 0 : 1);
+        return has([CheckKind.AbsoluteDeflection]) ? []
+            : !ofBays && !ofOverhangs ? ["deflection"]
+            :
+            [
+                .. Unless(ofBays || bays.Between.IsEmpty, "deflection between the supports"),
+                .. Unless(
+                    ofOverhangs || overhangs == 0, $"deflection of the {(overhangs == 1 ? "overhang" : "overhangs")}"),
+            ];
     }
 
     private static ImmutableArray<string> OfRules(StrengthRules rules) => rules switch

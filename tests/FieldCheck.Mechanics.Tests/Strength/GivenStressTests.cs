@@ -83,6 +83,44 @@ public sealed class GivenStressTests
             [CheckKind.Shear], Checked.Problem(model, Checked.Stick(new Strengths(null, 1e6, null))).Find().Select(one => one.Kind));
     }
 
+    /// <summary>What is asked of one span is asked of all: one without it is not judged, never passed over.</summary>
+    [Fact]
+    public void SpanThatLacksAStressOfAnother_IsNotJudged()
+    {
+        BeamModel model = Checked.Model(
+            [2, 3, 4],
+            [Support.Pin(0), Support.Roller(2), Support.Roller(5), Support.Roller(9)],
+            Checked.Uniform(0, 9, 1000));
+        Member half = Checked.Stick(new Strengths(10e6, null, null));
+
+        ImmutableArray<SectionCheck> checks = Checked.Problem(model, Checked.Stick(Ten), half, Checked.Stick()).Find();
+        ImmutableArray<SectionCheck> nameless = Checked.Problem(model, half, Checked.Bare).Find();
+
+        Assert.Equal<(CheckKind, int, NotJudgedReason?)>(
+            [
+                (CheckKind.Bending, 0, null), (CheckKind.Bending, 1, null), (CheckKind.Bending, 2, NotJudgedReason.NoLimit),
+                (CheckKind.Shear, 0, null), (CheckKind.Shear, 1, NotJudgedReason.NoLimit),
+                (CheckKind.Shear, 2, NotJudgedReason.NoLimit),
+            ],
+            checks.Select(one => (one.Kind, one.Span!.Value, one.Reason)));
+        Assert.All(checks.Where(one => one.Reason is not null), one => Assert.Equal(CheckVerdict.NotJudged, one.Verdict));
+        Assert.Equal<(int, NotJudgedReason?)>(
+            [(0, null), (1, NotJudgedReason.NoMaterial), (2, NotJudgedReason.NoMaterial)],
+            nameless.Select(one => (one.Span!.Value, one.Reason)));
+    }
+
+    [Fact]
+    public void SpanWithStressesOfTheOtherBasis_LacksNone()
+    {
+        BeamModel model = Checked.Model(
+            [2, 3], [Support.Pin(0), Support.Roller(2), Support.Roller(5)], Checked.Uniform(0, 5, 1000));
+
+        Assert.Equal(
+            [(CombinationBasis.Service, 0), (CombinationBasis.Service, 0), (CombinationBasis.Factored, 1), (CombinationBasis.Factored, 1)],
+            Checked.Problem(model, Checked.Stick(Ten), Checked.Stick(design: Ten)).Find()
+                .OrderBy(one => one.Basis).Select(one => (one.Basis, one.Span ?? 1)));
+    }
+
     /// <summary>Allowable stresses never meet factored combinations, nor design ones service combinations.</summary>
     [Fact]
     public void BasisWithoutCombination_IsNotJudged()

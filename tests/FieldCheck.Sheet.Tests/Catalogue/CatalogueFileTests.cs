@@ -65,6 +65,10 @@ public sealed class CatalogueFileTests
             "modulus = \"210 GPa\"\nyield_thickness = \"16 mm\"\n", "grade.g.yield_thickness",
             "needs the yield that holds up to this thickness beside it, as yield = \"235 N/mm2\""
         },
+        { "modulus = \"11 GPa\"\nthickness_from = \"4 in\"\nthickness_to = \"2 in\"\n", "grade.g.thickness_to",
+            "this is below thickness_from, and no piece is between them" },
+        { "modulus = \"11 GPa\"\nwidth_from = \"4 in\"\nwidth_to = \"2 in\"\n", "grade.g.width_to",
+            "this is below width_from, and no piece is between them" },
         { "yield = \"235 MPa\"\n", "grade.g.modulus", "a grade needs its modulus, as \"11 GPa\"" },
         { "modulus = \"-1 GPa\"\n", "grade.g.modulus", "'-1 GPa' is not greater than zero" },
         { "modulus = \"11 GPa\"\nbending = \"24 MPa\"\n", "grade.g.bending",

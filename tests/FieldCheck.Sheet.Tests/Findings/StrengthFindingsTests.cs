@@ -100,6 +100,126 @@ public sealed class StrengthFindingsTests
     }
 
     [Fact]
+    public void BracedOverhang_MustBeHeldAtItsBottom()
+    {
+        BeamDocument overhang = Stick with
+        {
+            Spans = [Stick.Spans[0] with { Unbraced = "2 m" }, new() { Length = "1 m", Unbraced = "braced" }],
+            Loads = [.. Stick.Loads, new() { Kind = "point", At = "end", Force = "1 kN" }],
+        };
+
+        Assert.Equal(["Span 2 hogs: braced means that its bottom is held."], Texts(overhang, "bottom_not_held"));
+    }
+
+    /// <summary>What is asked of one span is asked of all: a material without a stress is named, and status 1.</summary>
+    [Fact]
+    public void SpansThatLackAStressOfAnother_AreNotJudged()
+    {
+        BeamDocument two = Stick with
+        {
+            Spans = [Stick.Spans[0] with { Material = "wood" }, new() { Length = "4 m", Material = "bare" }, new() { Length = "1 m", Material = "bare" }],
+            Supports = [Beams.Pin, Beams.Roller, new() { Kind = "roller", Joint = "2" }],
+            Materials = [Stick.Materials[0], new() { Name = "bare", Modulus = "11 GPa" }],
+        };
+
+        Assert.Equal(
+            ["NOT JUDGED: bending of span 2, bending of span 3: nothing is given to hold it against: allowable_bending of bare."],
+            Texts(two, "not_judged"));
+        Assert.Equal(CheckStatus.DoesNotHold, CalculationTests.Run(two).Status);
+    }
+
+    /// <summary>2 kN lengthways over 200 cm2 is 0.1 N/mm2 beside the 9.0 of bending: one sum judges both.</summary>
+    [Fact]
+    public void BendingBesideAForceAlong_IsJudgedInTheSum()
+    {
+        Calculation calculation = CalculationTests.Run(Stick with
+        {
+            Loads = [.. Stick.Loads, new() { Kind = "distributed", Total = "2 kN", Axial = "true" }],
+        });
+
+        Assert.Empty(calculation.Messages.Where(message => message.Code == "not_judged"));
+        Assert.DoesNotContain("strength in bending", calculation.Checks.NotChecked);
+        Assert.Equal(CheckStatus.Holds, calculation.Status);
+    }
+
+    /// <summary>S235 yields at 235 N/mm2: 0.75 of it in bending and 0.45 in shear are the most that practice allows.</summary>
+    [Theory]
+    [InlineData("176 MPa", "105 MPa")]
+    [InlineData("235 MPa", "105 MPa", "Allowable bending stress of steel: 235.0 MPa is 1.00 of its yield, 235.0 MPa, and practice "
+        + "stops at 0.75. Is it the yield that was typed?")]
+    [InlineData("160 MPa", "136 MPa", "Allowable shear stress of steel: 136.0 MPa is 0.58 of its yield, 235.0 MPa, and practice "
+        + "stops at 0.45. Is it the yield that was typed?")]
+    public void YieldTypedForAnAllowable_IsAskedAfter(string bending, string shear, params string[] told)
+    {
+        BeamDocument steel = Stick with
+        {
+            Sections = [new() { Name = "stick", Shape = "IPE 200" }],
+            Materials = [new() { Name = "steel", Grade = "S235", AllowableBending = bending, AllowableShear = shear }],
+        };
+
+        Assert.Equal(told, Texts(steel, "stress_near_yield"));
+        Assert.Equal(CheckStatus.Holds, CalculationTests.Run(steel).Status);
+    }
+
+    [Theory]
+    [InlineData("235 MPa", "135 MPa", 0)]
+    [InlineData("240 MPa", "145 MPa", 2)]
+    public void DesignStressAboveTheYield_IsAskedAfter(string bending, string shear, int told) => Assert.Equal(
+        told,
+        Texts(
+            Stick with
+            {
+                Materials =
+                [
+                    new() { Name = "steel", Modulus = "210 GPa", Yield = "235 MPa", DesignBending = bending, DesignShear = shear },
+                ],
+            },
+            "stress_near_yield").Length);
+
+    // NDS Supplement, Tables 4A, 4B and 4D (from memory): 2 to 4 in thick, southern pine by its width, 5 in and thicker.
+    [Theory]
+    [InlineData("SP No.2 2x4", "2x12", "are for pieces 88.9 mm to 101.6 mm wide")]
+    [InlineData("SP No.2 2x12", "2x12", null)]
+    [InlineData("DF-L P&T No.2", "2x12", "are for pieces 114.3 mm and more thick")]
+    [InlineData("DF-L No.2", "2x12", null)]
+    [InlineData("DF-L No.2", "6x12", "are for pieces 38.1 mm to 101.6 mm thick")]
+    [InlineData("DF-L B&S No.1", "6x12", null)]
+    public void GradeOfAnotherSize_IsTold(string grade, string shape, string? told)
+    {
+        BeamDocument timber = Stick with
+        {
+            Sections = shape == "6x12"
+                ? [new() { Name = "stick", Width = "5.5 in", Depth = "11.5 in" }]
+                : [new() { Name = "stick", Shape = shape }],
+            Materials = [new() { Name = "wood", Grade = grade, Factors = [new("duration", "1.0")] }],
+            Limits = new() { Rules = "NDS" },
+        };
+
+        string[] found = Texts(timber, "grade_size");
+
+        Assert.Equal(told is null ? 0 : 1, found.Length);
+        Assert.All(found, one => Assert.Contains(told!, one));
+        Assert.Empty(Texts(timber with { Limits = null }, "grade_size"));
+    }
+
+    [Fact]
+    public void CaseThatNobodyCallsLasting_IsTold()
+    {
+        BeamDocument creeps = Stick with
+        {
+            Loads = [.. Stick.Loads, new() { Kind = "point", At = "1 m", Force = "1 kN", Case = "dead" }],
+            Materials = [new() { Name = "wood", Modulus = "11 GPa", Creep = "0.8" }],
+            Limits = new() { DeflectionFinal = "L/100" },
+        };
+
+        Assert.Equal(
+            ["live: taken as not lasting, so without creep in the final deflection; lasting in [limits] says otherwise."],
+            Texts(creeps, "not_lasting"));
+        Assert.Empty(Texts(creeps with { Limits = creeps.Limits with { Lasting = [new("live", "0")] } }, "not_lasting"));
+        Assert.Empty(Texts(creeps with { Materials = [creeps.Materials[0] with { Creep = "0" }] }, "not_lasting"));
+    }
+
+    [Fact]
     public void FactorForDuration_StandsForAllCombinations() => Assert.Contains(
         "One k_mod stands for all combinations. It is that of the shortest action in a combination: check combinations of "
             + "longer actions, and dead load alone, with theirs.",
@@ -160,6 +280,9 @@ public sealed class StrengthFindingsTests
         Assert.Empty(Texts(flat with { Sections = [new() { Name = "stick", Shape = "IPE 200", Flat = "false" }] }));
         Assert.Empty(Texts(Stick with { Sections = [Stick.Sections[0] with { Flat = "true" }], Materials = flat.Materials }));
     }
+
+    private static string[] Texts(BeamDocument document, string code) =>
+        [.. CalculationTests.Run(document).Messages.Where(message => message.Code == code).Select(message => message.Text)];
 
     private static BeamDocument With(string allowable) =>
         Stick with { Materials = [new() { Name = "wood", Modulus = "11 GPa", AllowableBending = allowable }] };

@@ -43,14 +43,63 @@ public sealed class NotCheckedWordsTests
     public void Rules_SayWhatTheyLeaveOutHere(string rules, string left) => Assert.Contains(
         left, Of(Beams.Simple with { Limits = new() { Rules = rules } }, false, CheckKind.Bending));
 
+    [Fact]
+    public void BendingWithAForceAlong_IsBending() => Assert.DoesNotContain(
+        "strength in bending", Of(Beams.Simple, true, CheckKind.BendingAndAxial));
+
+    // 6 m on A and B, and an overhang of 2 m beyond B.
+    [Fact]
+    public void WhatOnlySomeSupportsOrBaysAreCheckedFor_IsNamedByThem()
+    {
+        BeamDocument overhang = Beams.Simple with
+        {
+            Spans = [.. Beams.Simple.Spans, new() { Length = "2 m" }],
+            Supports = [Beams.Pin, Beams.Roller with { Pad = "200 mm x 200 mm" }],
+        };
+
+        ImmutableArray<string> atA = Of(overhang, ["A", "B"], Check(CheckKind.Bearing, 0), Check(CheckKind.Deflection));
+        ImmutableArray<string> atNone = Of(overhang, ["A", "B"], Check(CheckKind.OverhangDeflection));
+        ImmutableArray<string> pulled = Of(overhang, ["A", null], Check(CheckKind.Bearing, 0), Check(CheckKind.AbsoluteDeflection));
+
+        Assert.Equal(
+            ["bearing at B", "the ground under the pad of B", "deflection of the overhang"],
+            atA.Where(one => one.Contains("bearing") || one.Contains("ground") || one.Contains("deflection")));
+        Assert.Contains("bearing at the supports", atNone);
+        Assert.Contains("deflection between the supports", atNone);
+        Assert.DoesNotContain(pulled, one => one.Contains("bearing") || one.Contains("pad") || one.Contains("deflection"));
+    }
+
+    [Fact]
+    public void SeveralSupports_AreNamedTogether()
+    {
+        BeamDocument document = Beams.TwoSpans with
+        {
+            Supports = [.. Beams.TwoSpans.Supports.Select(one => one with { Pad = "200 mm x 200 mm" })],
+        };
+
+        ImmutableArray<string> left = Of(
+            document, ["A", "B", "C"], Check(CheckKind.Bearing, 0), Check(CheckKind.PadPressure, 1));
+
+        Assert.Contains("bearing at B and C", left);
+        Assert.Contains("the ground under the pads of A and C", left);
+    }
+
     private static ImmutableArray<string> Of(BeamDocument document, bool isCompressed, params CheckKind[] kinds) =>
         NotCheckedWords.Of(
             StrengthRows.Of(Beams.Built(document), document),
-            [
-                .. kinds.Select(kind => new SectionCheck
-                {
-                    Kind = kind, Basis = CombinationBasis.Service, Clause = CheckClause.Given, Unit = CheckUnit.Number,
-                }),
-            ],
+            [.. kinds.SelectMany(kind => new[] { Check(kind, 0), Check(kind, 1) })],
+            ["A", "B"],
             isCompressed);
+
+    private static ImmutableArray<string> Of(BeamDocument document, ImmutableArray<string?> pushing, params SectionCheck[] checks) =>
+        NotCheckedWords.Of(StrengthRows.Of(Beams.Built(document), document), [.. checks], pushing, isCompressed: false);
+
+    private static SectionCheck Check(CheckKind kind, int? support = null) => new()
+    {
+        Kind = kind,
+        Basis = CombinationBasis.Service,
+        Clause = CheckClause.Given,
+        Unit = CheckUnit.Number,
+        Support = support,
+    };
 }
