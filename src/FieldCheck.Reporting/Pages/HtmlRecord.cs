@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.Diagnostics;
 using System.Globalization;
-using System.Net;
 using System.Text;
 using FieldCheck.Reporting.Pictures;
 
@@ -132,7 +131,7 @@ public sealed class HtmlRecord
 
     private static string Each<T>(ImmutableArray<T> all, Func<T, string> write) => string.Join('\n', all.Select(write));
 
-    private static string Escaped(string text) => WebUtility.HtmlEncode(text);
+    private static string Escaped(string text) => HtmlText.Of(text);
 
     private static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
 

@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
 using System.Diagnostics;
 using System.Globalization;
-using System.Net;
 using System.Text;
+using FieldCheck.Reporting.Pages;
 
 namespace FieldCheck.Reporting.Pictures;
 
@@ -63,5 +63,5 @@ internal static class SvgPicture
     // A hundredth of a point is far below what can be seen, and -0 is 0.
     private static string Number(double value) => (Math.Round(value, 2) + 0.0).ToString("0.##", CultureInfo.InvariantCulture);
 
-    private static string Escaped(string text) => WebUtility.HtmlEncode(text);
+    private static string Escaped(string text) => HtmlText.Of(text);
 }

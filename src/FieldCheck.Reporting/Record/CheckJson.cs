@@ -4,6 +4,7 @@ using System.Text.Json.Serialization.Metadata;
 using FieldCheck.Mechanics.Solving;
 using FieldCheck.Sheet;
 using FieldCheck.Sheet.Presets;
+using FieldCheck.Sheet.Units;
 
 namespace FieldCheck.Reporting.Record;
 
@@ -63,5 +64,6 @@ public static class CheckJson
 
     private static int? Counted(int number) => number > 0 ? number : null;
 
-    private static string Write<T>(T value, JsonTypeInfo<T> keys) => JsonSerializer.Serialize(value, keys);
+    private static string Write<T>(T value, JsonTypeInfo<T> keys) =>
+        TextSafety.EscapedInJson(JsonSerializer.Serialize(value, keys));
 }

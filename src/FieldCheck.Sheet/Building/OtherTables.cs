@@ -103,6 +103,12 @@ internal sealed class OtherTables(BeamDocument document, LoadCases cases, Proble
 
     internal void CheckAsk()
     {
+        if (document.Ask.Count > BeamDocument.MostAsked)
+        {
+            problems.Add("ask", ProblemText.TooManyAsked(BeamDocument.MostAsked));
+            return;
+        }
+
         for (int index = 0; index < document.Ask.Count; index++)
         {
             if (DocumentCells.Find(document, document.Ask[index]) is null)

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using FieldCheck.Sheet.Reading;
+using FieldCheck.Sheet.Units;
 
 namespace FieldCheck.Sheet.Building;
 
@@ -19,7 +20,9 @@ internal sealed class ProblemList
 
     internal int Count => _problems.Count;
 
-    internal void Add(string key, string text, int offset = 0) => _problems.Add(new Problem(key, text, offset));
+    /// <summary>Adds a problem; names that its text quotes are made safe to show here, once for all of them.</summary>
+    internal void Add(string key, string text, int offset = 0) =>
+        _problems.Add(new Problem(key, TextSafety.ForTerminal(text), offset));
 
     /// <summary>The problems by table and row; within a row in the order they were found.</summary>
     internal ImmutableArray<Problem> InOrder() =>

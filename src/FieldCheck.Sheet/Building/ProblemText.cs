@@ -76,6 +76,8 @@ internal static class ProblemText
     internal static string NotOneOf(string text, IReadOnlyList<string> words) =>
         $"expected {KindWords.Either(words)}, found {Found.Quoted(text)}{Near(text, words)}";
 
+    internal static string TooManyAsked(int most) => $"a preset asks for at most {most} cells";
+
     internal static string NotPositive(string text) => $"{Found.Quoted(text)} is not greater than zero";
 
     internal static string Negative(string text) => $"{Found.Quoted(text)} is less than zero";

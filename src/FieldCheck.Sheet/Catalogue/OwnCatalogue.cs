@@ -21,7 +21,7 @@ public sealed record OwnCatalogue(SectionCatalogue Catalogue, ImmutableArray<Fil
         Dictionary<string, string> fileOf = new(StringComparer.Ordinal);
         foreach (string path in folders.SelectMany(folder => FilesIn(folder, problems)))
         {
-            CatalogueFile file = BeamFileOnDisk.Bytes(path) switch
+            CatalogueFile file = BeamFileOnDisk.FoundBytes(path) switch
             {
                 Reading<byte[]>.Accepted bytes => CatalogueFile.ReadBytes(path, bytes.Value),
                 Reading<byte[]>.Refused refused => CatalogueFile.Refused(FileProblem.OfWhole(path, refused.Text)),

@@ -53,7 +53,7 @@ public sealed record CombinationLibrary(string PersonalFolder, ImmutableArray<st
             foreach (string path in Directory.GetFiles(folder, Pattern).Order(StringComparer.Ordinal))
             {
                 ImmutableArray<FileProblem> problems = [];
-                SetDocument? set = BeamFileOnDisk.Bytes(path) switch
+                SetDocument? set = BeamFileOnDisk.FoundBytes(path) switch
                 {
                     Reading<byte[]>.Accepted bytes => SetReader.ReadBytes(path, bytes.Value, out problems),
                     Reading<byte[]>.Refused refused => Refused(path, refused.Text, out problems),

@@ -17,6 +17,8 @@ internal static class SetReader
     private const string NoCase = "psi belong to a case: needs its name, as \"live\"";
     private const string NothingVariable = "leading and others are cases with psi values, and none stands in this file";
     private const int MostVariable = 8;
+    private const int MostUses = 100;
+    private const int MostChoices = 256;
 
     /// <summary>Reads a file's bytes.</summary>
     /// <param name="name">The file, as it was named.</param>
@@ -58,7 +60,13 @@ internal static class SetReader
     [
         .. set.Combinations.SelectMany((row, index) => ProblemsOf(row, $"combination[{index + 1}]", set)),
         .. set.Psi.SelectMany((row, index) => ProblemsOf(row, $"psi[{index + 1}]")),
+        .. Product(set.Psi.CountBy(row => row.Case ?? "").Select(rows => rows.Value)) > MostUses
+            ? [new Problem("psi[1]", TooManyUses, 0)]
+            : Array.Empty<Problem>(),
     ];
+
+    /// <summary>A product of counts, which may be beyond any whole number.</summary>
+    private static double Product(IEnumerable<int> counts) => counts.Aggregate(1.0, (product, count) => product * count);
 
     private static IEnumerable<Problem> ProblemsOf(SetRowEntry row, string path, SetDocument set)
     {
@@ -70,6 +78,11 @@ internal static class SetReader
         if (row.Factors.Count == 0)
         {
             yield return new($"{path}.factors", NoFactors, 0);
+        }
+
+        if (Product(row.Factors.Select(factor => Math.Max(1, SetTerm.Of(factor.Name).Cases.Length))) > MostChoices)
+        {
+            yield return new($"{path}.factors", TooManyWays, 0);
         }
 
         foreach (NamedFigure factor in row.Factors)
@@ -92,6 +105,12 @@ internal static class SetReader
             }
         }
     }
+
+    private static string TooManyUses => string.Create(
+        CultureInfo.InvariantCulture, $"every choice of one row for each case is a set of its own: at most {MostUses} sets in a file");
+
+    private static string TooManyWays => string.Create(
+        CultureInfo.InvariantCulture, $"every choice among cases joined by or is a combination: at most {MostChoices} of one row");
 
     private static string TooManyChoices(int variable) => string.Create(
         CultureInfo.InvariantCulture,

@@ -4,6 +4,9 @@ namespace FieldCheck.Sheet.Document;
 /// <remarks>Every cell is the text as typed, or null where nothing stands.</remarks>
 public sealed record BeamDocument
 {
+    /// <summary>How many cells a preset may ask for.</summary>
+    public const int MostAsked = 500;
+
     /// <summary>What the beam is.</summary>
     public string? Title { get; init; }
 

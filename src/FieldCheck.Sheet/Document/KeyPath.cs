@@ -12,6 +12,9 @@ public sealed record KeyPath
     /// <summary>How many keys a path may have, rows not counted.</summary>
     public const int MostKeys = 8;
 
+    // Lists stand at most 64 deep inside one another.
+    private const int MostSteps = 80;
+
     private KeyPath(Rows<KeyStep> steps)
     {
         Steps = steps;
@@ -32,6 +35,11 @@ public sealed record KeyPath
         int at = 0;
         while (path is not null && at < text.Length)
         {
+            if (path.Steps.Count == MostSteps)
+            {
+                return null;
+            }
+
             bool first = path.Steps.Count == 0;
             path = text[at] switch
             {

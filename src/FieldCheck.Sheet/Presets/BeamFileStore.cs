@@ -57,8 +57,7 @@ public static class BeamFileStore
 
         try
         {
-            FileInfo file = new(path);
-            file = file.LinkTarget is null ? file : (FileInfo)file.ResolveLinkTarget(returnFinalTarget: true)!;
+            FileInfo file = LinkedFile.At(path);
             if (ObstacleAt(file, known, overwrite) is BeamFileSaving obstacle)
             {
                 return obstacle;
@@ -89,6 +88,11 @@ public static class BeamFileStore
         if (file.IsReadOnly)
         {
             return new BeamFileSaving.Failed("it is write-protected.");
+        }
+
+        if (file.Length == 0 && !LinkedFile.IsOrdinary(file))
+        {
+            return new BeamFileSaving.Failed("it is no ordinary file.");
         }
 
         if (overwrite)

@@ -14,7 +14,7 @@ public sealed record BeamFileText(string Name, string Text)
     /// <summary>How many bytes a file may have: 1 MiB.</summary>
     public const int MostBytes = 1 << 20;
 
-    /// <summary>How many rows a file may have, those of all tables together.</summary>
+    /// <summary>How many rows a file may have: those of all tables together, and all entries of lists.</summary>
     public const int MostRows = 10_000;
 
     private const char ByteOrderMark = '\uFEFF';

@@ -35,6 +35,6 @@ public static class BeamFolder
         }
     }
 
-    // A link whose file is gone has no length either way.
-    private static bool HasContent(FileInfo file) => file.Exists && (file.LinkTarget is not null || file.Length > 0);
+    // A link whose file is gone is told of.
+    private static bool HasContent(FileInfo file) => file.Exists && !BeamFileOnDisk.HoldsNothing(file.FullName);
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using FieldCheck.Sheet.Reading;
 
 namespace FieldCheck.Sheet.Presets;
 
@@ -13,6 +14,8 @@ public sealed record FileProblem(string File, int Line, int Column, string Key, 
     /// <summary>How many problems of one file are told at most.</summary>
     public const int Most = 20;
 
+    private const int LongestKey = 200;
+
     /// <summary>A problem of a file as a whole: it cannot be had, or holds no text.</summary>
     /// <param name="file">The file, as it was named.</param>
     /// <param name="text">What is wrong.</param>
@@ -25,5 +28,8 @@ public sealed record FileProblem(string File, int Line, int Column, string Key, 
 
     /// <inheritdoc/>
     public override string ToString() =>
-        $"{File}:{(Line > 0 ? $"{Line}:{Column}:" : "")} {(Key.Length > 0 ? Key + ": " : "")}{Text}";
+        $"{File}:{(Line > 0 ? $"{Line}:{Column}:" : "")} {(Key.Length > 0 ? Shown(Key) + ": " : "")}{Text}";
+
+    /// <summary>A key path as it is shown: a name in a hostile file may be as long as the file.</summary>
+    internal static string Shown(string key) => key.Length <= LongestKey ? key : Found.Cut(key, LongestKey) + "...";
 }

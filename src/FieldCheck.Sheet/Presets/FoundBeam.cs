@@ -24,7 +24,7 @@ public sealed partial class FoundBeam
 
     /// <summary>Gets one file.</summary>
     /// <param name="path">Where it lies.</param>
-    public static FoundBeam At(string path) => Of(path, BeamFileOnDisk.Bytes(path));
+    public static FoundBeam At(string path) => Of(path, BeamFileOnDisk.FoundBytes(path));
 
     /// <summary>Gets one file, or null where it is TOML of something else.</summary>
     /// <remarks>
@@ -33,7 +33,7 @@ public sealed partial class FoundBeam
     /// </remarks>
     internal static FoundBeam? BeamAt(string path)
     {
-        Reading<byte[]> content = BeamFileOnDisk.Bytes(path);
+        Reading<byte[]> content = BeamFileOnDisk.FoundBytes(path);
         return content is Reading<byte[]>.Accepted bytes && !IsBeam(Encoding.UTF8.GetString(bytes.Value))
             ? null
             : Of(path, content);

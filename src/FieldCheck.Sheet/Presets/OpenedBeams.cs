@@ -26,7 +26,7 @@ public static class OpenedBeams
     /// <param name="path">The file.</param>
     public static ImmutableArray<OpenedBeam> Read(string path)
     {
-        if (BeamFileOnDisk.Bytes(path) is not Reading<byte[]>.Accepted bytes
+        if (BeamFileOnDisk.FoundBytes(path) is not Reading<byte[]>.Accepted bytes
             || TomlReader.Read(Encoding.UTF8.GetString(bytes.Value)) is not { IsSound: true } file)
         {
             return [];
@@ -49,7 +49,7 @@ public static class OpenedBeams
         try
         {
             Directory.CreateDirectory(Path.GetDirectoryName(path)!);
-            WholeFile.Write(new FileInfo(path), Encoding.UTF8.GetBytes($"{Comment}\n\n{string.Join('\n', blocks)}"));
+            WholeFile.Write(LinkedFile.At(path), Encoding.UTF8.GetBytes($"{Comment}\n\n{string.Join('\n', blocks)}"));
             return true;
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)

@@ -40,7 +40,7 @@ internal static class PresetFolder
         ImmutableArray<Preset>.Builder presets,
         ImmutableArray<FileProblem>.Builder unreadable)
     {
-        switch (BeamFileOnDisk.Open(path, path))
+        switch (BeamFileOnDisk.OpenFound(path, path))
         {
             case BeamFileReading.Refused refused:
                 unreadable.AddRange(refused.Problems);

@@ -29,8 +29,12 @@ internal static class Found
     internal static string Clipped(string text)
     {
         string safe = TextSafety.ForTerminal(text.Trim());
-        return safe.Length <= Longest ? safe : safe[..Longest] + "...";
+        return safe.Length <= Longest ? safe : Cut(safe, Longest) + "...";
     }
+
+    /// <summary>The beginning of a text, no half of a surrogate pair at its end.</summary>
+    internal static string Cut(string text, int length) =>
+        text[..(char.IsHighSurrogate(text[length - 1]) ? length - 1 : length)];
 
     private static string Single(string text, int position)
     {

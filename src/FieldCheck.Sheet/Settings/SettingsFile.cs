@@ -11,7 +11,8 @@ public sealed record SettingsFile(string Path)
     /// <summary>Reads the file; where there is none, settings in which nothing stands.</summary>
     public SettingsReading Read()
     {
-        if (!File.Exists(Path) && !Directory.Exists(Path))
+        // Nothing stands in an empty file; a pipe is not waited for.
+        if ((!File.Exists(Path) && !Directory.Exists(Path)) || BeamFileOnDisk.HoldsNothing(Path))
         {
             return new SettingsText(Path, "").Read();
         }
@@ -49,7 +50,12 @@ public sealed record SettingsFile(string Path)
 
         try
         {
-            FileInfo file = new(Path);
+            FileInfo file = LinkedFile.At(Path);
+            if (file is { Exists: true, Length: 0 } && !LinkedFile.IsOrdinary(file))
+            {
+                return $"{Path}: it is no ordinary file.";
+            }
+
             Directory.CreateDirectory(file.DirectoryName!);
             WholeFile.Write(file, Encoding.UTF8.GetBytes(after.Text));
             return null;

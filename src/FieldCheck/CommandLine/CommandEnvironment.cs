@@ -80,7 +80,7 @@ internal sealed record CommandEnvironment
             IsTerminal = !Console.IsInputRedirected && !Console.IsOutputRedirected,
             ShowsProgress = !Console.IsErrorRedirected && Console.IsOutputRedirected,
             Width = () => Console.IsOutputRedirected ? WidthOfAPipe : TerminalWidth(WidthOfAPipe),
-            CurrentFolder = Environment.CurrentDirectory,
+            CurrentFolder = WorkingFolder(),
             HomeFolder = Environment.GetFolderPath(Environment.SpecialFolder.UserProfile),
             Variable = Environment.GetEnvironmentVariable,
             Clock = TimeProvider.System,
@@ -97,6 +97,21 @@ internal sealed record CommandEnvironment
         // The toolkit expects a console that the runtime has set up.
         _ = Console.Out;
         return TerminalScreen.Run(start);
+    }
+
+    // A folder that is gone has no name any more but the one the shell knows it by: what is looked for there is not found.
+    private static string WorkingFolder()
+    {
+        try
+        {
+            return Environment.CurrentDirectory;
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        {
+            return Environment.GetEnvironmentVariable("PWD") is string shells && Path.IsPathFullyQualified(shells)
+                ? shells
+                : Environment.GetFolderPath(Environment.SpecialFolder.UserProfile);
+        }
     }
 
     // The runtime's own reader and writer switch a terminal into another mode by escape codes; bytes do not.

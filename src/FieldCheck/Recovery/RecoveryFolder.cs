@@ -1,7 +1,10 @@
 using System.Collections.Immutable;
 using System.Diagnostics;
 using System.Globalization;
+using System.Text;
 using FieldCheck.Screen;
+using FieldCheck.Sheet.Presets;
+using FieldCheck.Sheet.Reading;
 
 namespace FieldCheck.Recovery;
 
@@ -15,6 +18,7 @@ namespace FieldCheck.Recovery;
 internal sealed class RecoveryFolder(string folder, TimeProvider clock)
 {
     private const string Mark = "#kept\t";
+    private const int LongestHead = 1 << 16;
     private static readonly TimeSpan KeptFor = TimeSpan.FromDays(7);
 
     private readonly string _own = Path.Combine(
@@ -30,12 +34,12 @@ internal sealed class RecoveryFolder(string folder, TimeProvider clock)
     /// <returns>What the system said against it; null when the work is kept.</returns>
     internal string? Keep(BeamOrigin origin, string text)
     {
+        string next = _own + ".next";
         try
         {
             lock (_writing)
             {
-                Directory.CreateDirectory(folder);
-                string next = _own + ".next";
+                Make(folder);
                 File.WriteAllText(next, $"{Mark}{OneLine(origin.Name)}\t{OneLine(origin.Path ?? "")}\n{text}");
                 File.Move(next, _own, overwrite: true);
                 return null;
@@ -43,6 +47,8 @@ internal sealed class RecoveryFolder(string folder, TimeProvider clock)
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {
+            // What was kept before stays; half a file beside it would only take room on a full disk.
+            Delete(next);
             return fault.Message;
         }
     }
@@ -124,12 +130,32 @@ internal sealed class RecoveryFolder(string folder, TimeProvider clock)
 
     private static KeptWork? Read(string file)
     {
-        string text = File.ReadAllText(file);
+        // Half of it would be worse than none: it would be taken up, and the whole forgotten.
+        if (BeamFileOnDisk.FoundBytes(file, LongestHead) is not Reading<byte[]>.Accepted bytes
+            || bytes.Value.Length > BeamFileText.MostBytes + LongestHead)
+        {
+            return null;
+        }
+
+        string text = Encoding.UTF8.GetString(bytes.Value);
         int end = text.IndexOf('\n', StringComparison.Ordinal);
         string[] head = end < 0 ? [] : text[..end].Split('\t');
         return head.Length == 3 && head[0] + "\t" == Mark
             ? new KeptWork(file, head[1], head[2].Length > 0 ? head[2] : null, text[(end + 1)..], File.GetLastWriteTimeUtc(file))
             : null;
+    }
+
+    // As the XDG base directory specification 0.8 has it: nobody else looks into what was typed and not saved.
+    private static void Make(string folder)
+    {
+        if (OperatingSystem.IsWindows())
+        {
+            Directory.CreateDirectory(folder);
+        }
+        else
+        {
+            Directory.CreateDirectory(folder, UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute);
+        }
     }
 
     private static string OneLine(string text) => text.ReplaceLineEndings(" ").Replace('\t', ' ');

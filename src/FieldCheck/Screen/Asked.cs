@@ -12,7 +12,7 @@ internal static class Asked
     internal static ImmutableArray<AskedCell> Of(BeamDocument document)
     {
         var asked = ImmutableArray.CreateBuilder<AskedCell>();
-        foreach (string key in document.Ask)
+        foreach (string key in document.Ask.Take(BeamDocument.MostAsked))
         {
             // Two keys of one cell are asked for once.
             if (CellOf(document, key) is AskedCell cell

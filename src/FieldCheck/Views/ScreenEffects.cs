@@ -7,6 +7,7 @@ using FieldCheck.Settings;
 using FieldCheck.Sheet.Presets;
 using FieldCheck.Sheet.Reading;
 using FieldCheck.Sheet.Settings;
+using FieldCheck.Sheet.Units;
 
 namespace FieldCheck.Views;
 
@@ -122,14 +123,14 @@ internal sealed class ScreenEffects(StartRequest start)
     {
         if (_recovery.OwnFile is string file)
         {
-            Console.Error.WriteLine($"Unsaved work is kept in {file}; the next start offers it.");
+            Console.Error.WriteLine(TextSafety.ForTerminal($"Unsaved work is kept in {file}; the next start offers it."));
         }
     }
 
     private ScreenEvent Open(Effect.Open open)
     {
         string path = Path.Exists(Full(open.Path)) ? open.Path : FileSteps.WithExtension(open.Path);
-        return !Path.Exists(Full(path)) ? new ScreenEvent.FileMissing(path) : BeamFileOnDisk.Open(path, Full(path)) switch
+        return !Path.Exists(Full(path)) ? new ScreenEvent.FileMissing(path) : BeamFileOnDisk.OpenFound(path, Full(path)) switch
         {
             BeamFileReading.Opened opened =>
                 new ScreenEvent.Opened(path, opened.Document, BeamOrigin.File(path, opened.Origin).As(open.As)),
@@ -143,7 +144,7 @@ internal sealed class ScreenEffects(StartRequest start)
         start.CurrentFolder);
 
     private BeamFileText? OnDisk(string? path) =>
-        path is not null && BeamFileOnDisk.Bytes(Full(path)) is Reading<byte[]>.Accepted bytes
+        path is not null && BeamFileOnDisk.FoundBytes(Full(path)) is Reading<byte[]>.Accepted bytes
             ? new BeamFileText(path, Encoding.UTF8.GetString(bytes.Value))
             : null;
 

@@ -1,5 +1,6 @@
 using System.Text;
 using FieldCheck.CommandLine;
+using FieldCheck.Sheet.Units;
 using Terminal.Gui.App;
 
 namespace FieldCheck.Views;
@@ -103,7 +104,8 @@ internal sealed class TerminalGuard : IDisposable
     {
         _keep();
         RestoreTerminal();
-        Console.Error.WriteLine(Program.Fault(crash.ExceptionObject));
+        Console.Error.WriteLine(
+            string.Join('\n', Program.Fault(crash.ExceptionObject).Split('\n').Select(TextSafety.ForTerminal)));
         _lastWords();
         EndProcess(ExitStatus.ProgramFailed);
     }

@@ -30,6 +30,38 @@ public sealed class CombinationLibraryTests : IDisposable
             set.For(CombinationSetTests.Beam("dead", "live", "stack")).Rows.Select(row => row.Entry.Name));
     }
 
+    // Each choice of one row for every case is a set: of 30 cases with two rows there would be a thousand million.
+    [Fact]
+    public void FileOfTooManySets_IsRefused()
+    {
+        string cases = string.Concat(Enumerable.Range(1, 30).Select(number => $"""
+            [[psi]]
+            case = "c{number}"
+            psi0 = 0.5
+            [[psi]]
+            case = "c{number}"
+            psi0 = 0.7
+
+            """));
+        Write("many.toml", "[[combination]]\nfactors = { dead = 1.0, others = 1.5 }\n" + cases);
+
+        FileProblem problem = Assert.Single(Search().Unreadable);
+
+        Assert.Equal("every choice of one row for each case is a set of its own: at most 100 sets in a file", problem.Text);
+        Assert.Equal("psi[1]", problem.Key);
+    }
+
+    [Fact]
+    public void RowOfTooManyChoices_IsRefused()
+    {
+        string factors = string.Join(", ", Enumerable.Range(1, 30).Select(number => $"\"a{number} or b{number}\" = 1.5"));
+        Write("many.toml", $"[[combination]]\nfactors = {{ {factors} }}\n");
+
+        Assert.Equal(
+            "every choice among cases joined by or is a combination: at most 256 of one row",
+            Assert.Single(Search().Unreadable).Text);
+    }
+
     [Fact]
     public void NegativeFactor_IsSaidAsOne()
     {

@@ -20,6 +20,8 @@ public sealed class TextSafetyTests
     [InlineData("\U000e0041", "?")]
     [InlineData("👷🏽‍♀️ x", "👷?♀ x")]
     [InlineData("e\u0301", "e\u0301")]
+    [InlineData("a\u034f\u115f\u3164\uffa0\u2065\ufff0", "a??????")]
+    [InlineData("\u1820\u180b\u8fbb\U000e0100", "\u1820\u8fbb")]
     [InlineData("", "")]
     public void Text_IsMadeHarmless(string text, string expected) =>
         Assert.Equal(expected, TextSafety.ForTerminal(text));
@@ -30,6 +32,14 @@ public sealed class TextSafetyTests
         Assert.Equal("a?b", TextSafety.ForTerminal("a\ud83db"));
         Assert.Equal("?a\ufffd", TextSafety.ForTerminal("\udc00a\ufffd"));
     }
+
+    // RFC 8259, section 7: any character may be written as \u and four digits, one beyond U+FFFF as the two of its pair.
+    [Theory]
+    [InlineData("{\n\"a\": \"é 梁\"}", "{\n\"a\": \"é 梁\"}")]
+    [InlineData("\"a\u202eb\u2028\ufe0f\u007f\u0085\"", "\"a\\u202eb\\u2028\\ufe0f\\u007f\\u0085\"")]
+    [InlineData("\"\U000e0041𝄞\"", "\"\\udb40\\udc41𝄞\"")]
+    public void Json_IsEscapedWhereATextWouldBeChanged(string json, string expected) =>
+        Assert.Equal(expected, TextSafety.EscapedInJson(json));
 
     [Fact]
     public void HarmlessText_IsTheSameInstance()

@@ -17,10 +17,10 @@ internal static class Expectation
         Schema.Texts => "a list of key paths, as [\"span[1].length\"]",
         Schema.Figures figures => $"figures by name, as {{ {Example(figures.Wanted)} }}",
         Schema.TableRows { Inline: true } => "a list of tables, as [ { offset = \"0 m\", force = \"2 kN\" } ]",
-        Schema.TableRows => $"rows, each headed [[{path}]]",
-        Schema.NamedTables => $"tables with names, each headed [{path}.NAME]",
+        Schema.TableRows => $"rows, each headed [[{Shown(path)}]]",
+        Schema.NamedTables => $"tables with names, each headed [{Shown(path)}.NAME]",
         Schema.Table when path.Steps[^1] is KeyStep.At => "a table",
-        Schema.Table => $"a table headed [{path}]",
+        Schema.Table => $"a table headed [{Shown(path)}]",
         _ => throw new UnreachableException(),
     };
 
@@ -28,13 +28,15 @@ internal static class Expectation
     internal static string Found(TomlNode node) => node switch
     {
         TomlTable { Form: TomlForm.Inline } => "a table in { }",
-        TomlTable { Form: TomlForm.Header } => $"[{node.Path}]",
+        TomlTable { Form: TomlForm.Header } => $"[{Shown(node.Path)}]",
         TomlTable => "a table",
-        TomlList { UnderHeaders: true } => $"[[{node.Path}]]",
+        TomlList { UnderHeaders: true } => $"[[{Shown(node.Path)}]]",
         TomlList => "a list in [ ]",
-        TomlCell { IsBare: true } cell => cell.Text,
+        TomlCell { IsBare: true } cell => Reading.Found.Clipped(cell.Text),
         _ => "a text",
     };
+
+    private static string Shown(KeyPath path) => FileProblem.Shown(path.ToString());
 
     private static string Of(Wanted wanted) => wanted switch
     {

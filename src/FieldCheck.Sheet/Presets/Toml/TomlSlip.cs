@@ -20,7 +20,7 @@ internal static partial class TomlSlip
     /// <param name="line">The line.</param>
     /// <param name="complaint">What the parser says of it.</param>
     internal static string Say(string line, string complaint) => OfCharacters(complaint)
-        ?? (Pair().Match(line) is { Success: true } pair ? OfValue(pair.Groups["value"].Value, complaint) : null)
+        ?? (Pair().Match(line) is { Success: true } pair ? OfValue(pair.Groups["value"].Value.TrimEnd(), complaint) : null)
         ?? OfLine(line.TrimStart(), complaint);
 
     /// <summary>True: a list or a table in braces is broken; it may have begun on a line before.</summary>
@@ -48,7 +48,7 @@ internal static partial class TomlSlip
         ['“' or '”' or '„' or '‘' or '’', ..] => "this is no quotation mark for a file; write \"…\"",
         ['"', .. string rest] => !rest.Contains('"') ? NotClosed : Inch().IsMatch(rest) ? InchMark : AfterValue,
         ['\'', .. string rest] => !rest.Contains('\'') ? NotClosed : Foot().IsMatch(rest) ? FootMark : AfterValue,
-        _ when Comma().IsMatch(value) => "a number is written with a point, as 1.25, not with a comma",
+        _ when HasComma(value) => "a number is written with a point, as 1.25, not with a comma",
         ['[' or '{', ..] => IsOpen(complaint) ? NotBracketed : AfterValue,
         _ when Truth().IsMatch(value) => "true and false are written small, without quotation marks",
         _ when Number().IsMatch(value) => "this number does not read; write 0.5, not .5, 5. or 05",
@@ -65,9 +65,13 @@ internal static partial class TomlSlip
         _ => "expected a key and its value, as length = \"3 m\"",
     };
 
+    // In two steps, so that no hostile line takes longer than its length.
+    private static bool HasComma(string value) => Comma().IsMatch(value)
+        || (value.IndexOf('{', StringComparison.Ordinal) is >= 0 and int brace && CommaInside().IsMatch(value, brace));
+
     private static bool Says(string complaint, string words) => complaint.Contains(words, StringComparison.Ordinal);
 
-    [GeneratedRegex(@"^\s*[\w-]+(\s*\.\s*[\w-]+)*\s*=\s*(?<value>.*?)\s*$", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"^\s*[\w-]+(\s*\.\s*[\w-]+)*\s*=\s*(?<value>.*)", RegexOptions.CultureInvariant)]
     private static partial Regex Pair();
 
     [GeneratedRegex("[0-9]\".*\"", RegexOptions.CultureInvariant)]
@@ -76,8 +80,11 @@ internal static partial class TomlSlip
     [GeneratedRegex("[0-9]'.*'", RegexOptions.CultureInvariant)]
     private static partial Regex Foot();
 
-    [GeneratedRegex(@"(^|\{.*=\s*)[+-]?\d+,\d", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"^[+-]?\d+,\d", RegexOptions.CultureInvariant)]
     private static partial Regex Comma();
+
+    [GeneratedRegex(@"=\s*[+-]?\d+,\d", RegexOptions.CultureInvariant)]
+    private static partial Regex CommaInside();
 
     [GeneratedRegex(@"^(true|false|yes|no|on|off)\b", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex Truth();

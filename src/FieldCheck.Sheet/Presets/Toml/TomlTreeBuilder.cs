@@ -167,10 +167,7 @@ internal sealed class TomlTreeBuilder(string text)
                 foreach (ArrayItemSyntax item in array.Items)
                 {
                     list.Items.Add(Value(item.Value!, path.At(list.Items.Count + 1)));
-                    if (list.Items[^1] is TomlTable)
-                    {
-                        CountRow(list.Items[^1].Span);
-                    }
+                    CountRow(list.Items[^1].Span);
                 }
 
                 return list;

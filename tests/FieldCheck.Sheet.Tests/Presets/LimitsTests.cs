@@ -1,0 +1,125 @@
+using System.Diagnostics;
+using FieldCheck.Mechanics.Solving;
+using FieldCheck.Sheet.Catalogue;
+using FieldCheck.Sheet.Presets;
+
+namespace FieldCheck.Sheet.Tests.Presets;
+
+/// <summary>
+/// Files made to keep the program busy: refused, in few words, and in a time that grows as the file does and no faster.
+/// </summary>
+public sealed class LimitsTests
+{
+    private const int Small = 10_000;
+    private const int Times = 16;
+
+    // As a file grows to sixteen times its size: 16 if time grows with it, 256 if with its square. Other work on the machine lies between.
+    private const double MostGrowth = 90;
+
+    private const string Head = "format = 1\n[[span]]\nlength = \"3 m\"\n";
+
+    private static readonly SectionCatalogue Catalogue = SectionCatalogue.BuiltIn();
+
+    private static readonly Dictionary<string, Func<int, string>> Files = new()
+    {
+        ["parts of a key"] = size => Many("a.", size) + "a = 1\n",
+        ["parts of a header"] = size => $"[{Many("a.", size)}a]\nb\n",
+        ["parts of a header, quoted"] = size => $"[{Many("\"a\".", size)}a]\nb = 1\n",
+        ["lists in lists"] = size => "a = " + Many("[", size),
+        ["tables in tables"] = size => "a = " + Many("{ a = ", size),
+        ["digits"] = size => "format = " + Many("1", size) + "\n",
+        ["digits of a factor"] = size => $"{Head}[[combination]]\nname = \"c\"\nfactors = {{ live = 1.{Many("1", size)} }}\n",
+        ["digits with a comma behind"] = size => "a = {" + Many("=1", size) + ",\n",
+        ["digits in braces"] = size => "a = {=" + Many("1", size) + "\n",
+        ["blanks in a text that is not closed"] = size => "a = 'x" + Many(" ", size) + "y\n",
+        ["blanks before an equals sign"] = size => "a" + Many(" ", size) + "b\n",
+        ["blanks and points in a key"] = size => Many("a . ", size) + "!\n",
+        ["braces and equals signs"] = size => "a = " + Many("{=", size) + "\n",
+        ["inch marks"] = size => "a = \"" + Many("1\"", size) + "1\n",
+        ["back strokes"] = size => "title = \"" + Many("\\\\", size) + "\\e\"\n",
+        ["terms of a sum"] = size => $"{Head}[[load]]\nkind = \"point\"\nat = \"1 m\"\nforce = \"{Many("1 kN + ", size)}1 kN\"\n",
+        ["brackets in a sum"] = size => $"{Head}[[load]]\nkind = \"point\"\nat = \"1 m\"\nforce = \"{Many("(", size)}1 kN\"\n",
+        ["fractions of fractions"] = size => $"{Head}[[load]]\nkind = \"point\"\nat = \"1 m\"\nforce = \"1{Many("/2", size)} kN\"\n",
+        ["letters of a title"] = size => $"title = \"{Many("x", size)}\"\n{Head}",
+        ["letters of a label"] = size => $"{Head}[[support]]\nkind = \"pin\"\njoint = 0\nlabel = \"{Many("x", size)}\"\n",
+        ["letters of a name"] = size => $"{Head}section = \"{Many("x", size)}\"\n",
+        ["letters of a shape"] = size => $"{Head}[section.s]\nshape = \"{Many("IPE ", size)}\"\n",
+        ["letters of a key"] = size => $"format = 1\n{Many("x", size)} = 1\n",
+        ["letters of a table"] = size => $"format = 1\n[{Many("x", size)}]\n",
+        ["steps of a cell asked for"] = size => $"format = 1\nask = [\"span{Many("[1]", size)}\"]\n[[span]]\nlength = \"3 m\"\n",
+        ["keys that are not known"] = size => "format = 1\n" + string.Concat(Enumerable.Range(0, size / 8).Select(key => $"x{key} = 1\n")),
+        ["keys that stand twice"] = size => "format = 1\n" + Many("x = 1\n", size),
+        ["broken lines"] = size => Many("a 1\n", size),
+        ["texts that are not closed"] = size => Many("a = \"\n", size),
+        ["lines of a text that is not closed"] = size => "a = \"\"\"" + Many("\n", size),
+        ["cells that are asked for"] = size => $"format = 1\nask = [{Many("\"title\",", Math.Min(size, 80_000))}]\n{Head[11..]}",
+        ["cells of a list"] = size => "format = 1\nask = [" + Many("1,", size) + "]\n",
+    };
+
+    public static TheoryData<string> Names => [.. Files.Keys];
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void File_IsRefusedInFewWords(string name)
+    {
+        string[] problems = ProblemsOf(Files[name](BeamFileText.MostBytes / 2));
+
+        Assert.InRange(problems.Length, 1, FileProblem.Most);
+        Assert.All(problems, problem => Assert.InRange(problem.Length, 1, 1000));
+    }
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void File_TakesATimeThatGrowsAsItDoes(string name)
+    {
+        string small = Files[name](Small);
+        string large = Files[name](Small * Times);
+        ProblemsOf(small);
+
+        double growth = Growth();
+        for (int again = 0; growth > MostGrowth && again < 3; again++)
+        {
+            growth = Growth();
+        }
+
+        Assert.True(growth <= MostGrowth, $"a file sixteen times as large takes {growth:0.0} times as long");
+
+        double Growth() => Shortest(large, 3) / Shortest(small, 5);
+    }
+
+    // Rows are cheap to write, and each costs the solver something.
+    [Theory]
+    [InlineData("[[span]]\n")]
+    [InlineData("[[load]]\n")]
+    [InlineData("[[combination]]\n")]
+    public void RowsBeyondTheMost_AreRefused_AndTheMostAreNot(string row)
+    {
+        string most = "format = 1\n" + string.Concat(Enumerable.Repeat(row, BeamFileText.MostRows));
+
+        Assert.IsType<BeamFileReading.Opened>(BeamFileText.Read("most.toml", most));
+        Assert.Contains(
+            "a file has at most 10,000 rows",
+            Assert.Single(Assert.IsType<BeamFileReading.Refused>(BeamFileText.Read("more.toml", most + row)).Problems).Text,
+            StringComparison.Ordinal);
+    }
+
+    private static double Shortest(string text, int runs) => Enumerable.Range(0, runs).Min(_ =>
+    {
+        long start = Stopwatch.GetTimestamp();
+        ProblemsOf(text);
+        return Stopwatch.GetElapsedTime(start).TotalMilliseconds;
+    });
+
+    private static string[] ProblemsOf(string text) => BeamFileText.Read("a.toml", text) switch
+    {
+        BeamFileReading.Refused refused => [.. refused.Problems.Select(problem => problem.ToString())],
+        BeamFileReading.Opened opened =>
+        [
+            .. opened.Origin.Locate(Calculation.Run(opened.Document, Catalogue, new BeamSolver()).Problems)
+                .Select(problem => problem.ToString()),
+        ],
+        _ => throw new UnreachableException(),
+    };
+
+    private static string Many(string part, int size) => string.Concat(Enumerable.Repeat(part, size / part.Length));
+}
