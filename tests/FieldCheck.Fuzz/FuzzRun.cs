@@ -27,7 +27,7 @@ internal sealed class FuzzRun(FuzzTarget target, int seed, string? folder)
     /// <returns>0; 1 where something was found.</returns>
     internal int For(TimeSpan time)
     {
-        using Timer watch = new(_ => EndIfHanging(), null, Patience, Patience);
+        Timer watch = new(_ => EndIfHanging(), null, Patience, Patience);
         Stopwatch clock = Stopwatch.StartNew();
         foreach (string text in target.Seeds)
         {
@@ -49,6 +49,7 @@ internal sealed class FuzzRun(FuzzTarget target, int seed, string? folder)
             }
         }
 
+        watch.Dispose();
         Console.WriteLine(string.Create(
             CultureInfo.InvariantCulture,
             $"{target.Name}: seed {seed}, {clock.Elapsed.TotalMinutes:0.0} min, {_cases} texts, {_shortest.Count} kinds of answer, "

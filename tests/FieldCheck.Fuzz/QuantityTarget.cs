@@ -61,7 +61,7 @@ public sealed class QuantityTarget : FuzzTarget
         Check(text, QuantityReader.Read(text, SizeOfLoad));
         Check(text, PlaceReader.Read(text));
         Check(text, PadSizeReader.Read(text));
-        return string.Join('/', kinds.Distinct());
+        return kinds[0];
     }
 
     private static string Check<T>(string text, Reading<T> reading)

@@ -5,7 +5,8 @@ namespace FieldCheck.Sheet.Presets;
 /// <summary>Gets beam files from a disk or a stream, or says why they cannot be had.</summary>
 public static class BeamFileOnDisk
 {
-    private const string Nothing = "it is empty, or no ordinary file.";
+    /// <summary>What is said of a file that holds nothing.</summary>
+    public const string Nothing = "it is empty, or no ordinary file.";
 
     /// <summary>Reads a file as a beam.</summary>
     /// <param name="name">The file, as it was named; stands in every problem.</param>
@@ -34,13 +35,14 @@ public static class BeamFileOnDisk
     public static BeamFileReading OpenFound(string name, string path) => Open(name, FoundBytes(path));
 
     /// <summary>True: what stands there has no length. Empty files, pipes and devices are told apart only by opening them.</summary>
-    internal static bool HoldsNothing(string path)
+    /// <param name="path">Where it lies.</param>
+    public static bool HoldsNothing(string path)
     {
         try
         {
             return LinkedFile.At(path) is { Exists: true, Length: 0 };
         }
-        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
+        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException or ArgumentException)
         {
             // Reading it will say what is the matter with it.
             return false;
@@ -68,6 +70,10 @@ public static class BeamFileOnDisk
         catch (Exception problem) when (problem is FileNotFoundException or DirectoryNotFoundException)
         {
             return Refuse("there is no such file.");
+        }
+        catch (ArgumentException)
+        {
+            return Refuse("this cannot be the name of a file.");
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException or NotSupportedException)
         {

@@ -139,7 +139,8 @@ internal sealed class ScreenEffects(StartRequest start)
         };
     }
 
-    private string Full(string path) => Path.GetFullPath(
+    // What no file can be called is left as it is: what is done with it is refused by name.
+    private string Full(string path) => path.Contains('\0', StringComparison.Ordinal) ? path : Path.GetFullPath(
         path.StartsWith("~/", StringComparison.Ordinal) ? Path.Combine(start.HomeFolder, path[2..]) : path,
         start.CurrentFolder);
 

@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using FieldCheck.Recovery;
 using FieldCheck.Screen;
 using FieldCheck.Sheet.Presets;
@@ -129,6 +130,40 @@ public sealed class FaultTests : IDisposable
             $"mkdir '{gone}' && cd '{gone}' && rmdir '{gone}' && exec \"$0\" check beam.toml").Finish();
 
         Assert.Equal((2, "", "beam.toml: there is no such file.\n"), (status, output, error));
+    }
+
+    [Fact]
+    public void NameThatNoFileCanHave_IsToldByTheBatch()
+    {
+        using Surroundings around = new() { Input = "a\0b.toml\n" };
+
+        Assert.Equal(2, around.Run("batch", "-"));
+
+        Assert.Contains("this cannot be the name of a file.", around.Complaints, StringComparison.Ordinal);
+        Assert.Contains("a\\u0000b.toml", around.Written, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void PipeInAFolder_IsToldByTheBatch_WhichGoesOn()
+    {
+        if (OperatingSystem.IsWindows())
+        {
+            // No pipe lies among the files of a folder there.
+            return;
+        }
+
+        using Surroundings around = new();
+        around.Write("job/b.toml", Beam);
+        using Process made = Process.Start("mkfifo", [Path.Combine(around.Folder.FullName, "job", "a.toml")]);
+        made.WaitForExit();
+
+        Task<int> status = Task.Run(() => around.Run("batch", "job"));
+
+        // Nobody ever writes to the pipe: who waits for it waits for ever.
+        Assert.True(status.Wait(TimeSpan.FromMinutes(1)), "it waits for the pipe");
+        Assert.Equal(2, status.Result);
+        Assert.Equal("job/a.toml: it is empty, or no ordinary file.\n", around.Complaints);
+        Assert.Contains("\"file\":\"job/b.toml\",\"title\":\"Bench\"", around.Written, StringComparison.Ordinal);
     }
 
     [Fact]

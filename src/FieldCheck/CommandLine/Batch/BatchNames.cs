@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using FieldCheck.Sheet.Presets;
 
 namespace FieldCheck.CommandLine.Batch;
 
@@ -43,7 +44,9 @@ internal static class BatchNames
             ];
             Array.Sort(files, StringComparer.Ordinal);
             return files.Length > 0
-                ? files.Select(file => new BatchName(Path.Combine(name, file)))
+                ? files.Select(file => new BatchName(
+                    Path.Combine(name, file),
+                    BeamFileOnDisk.HoldsNothing(Path.Combine(path, file)) ? BeamFileOnDisk.Nothing : null))
                 : [new(name, $"there is no {Pattern} in this folder.")];
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
