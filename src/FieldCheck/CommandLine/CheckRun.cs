@@ -52,9 +52,7 @@ internal sealed class CheckRun(
     };
 
     private static BeamFileReading OnDisk(string file, CommandEnvironment environment) =>
-        BeamFileOnDisk.Open(file, file.Contains('\0', StringComparison.Ordinal)
-            ? file
-            : Path.GetFullPath(file, environment.CurrentFolder));
+        BeamFileOnDisk.Open(file, Path.GetFullPath(file, environment.CurrentFolder));
 
     private BeamCheck Of(BeamFileReading.Opened opened)
     {

@@ -5,17 +5,11 @@ using FieldCheck.Sheet.Presets;
 
 namespace FieldCheck.Sheet.Tests.Presets;
 
-/// <summary>
-/// Files made to keep the program busy: refused, in few words, and in a time that grows as the file does and no faster.
-/// </summary>
+/// <summary>Files made to keep the program busy: refused, in few words, and without going over them again and again.</summary>
 public sealed class LimitsTests
 {
-    private const int Small = 10_000;
-    private const int Times = 16;
-
-    // As a file grows to sixteen times its size: 16 if time grows with it, 256 if with its square. Other work on the machine lies between.
-    private const double MostGrowth = 90;
-
+    // One that took the square of its length would take hours here.
+    private const int Size = BeamFileText.MostBytes / 2;
     private const string Head = "format = 1\n[[span]]\nlength = \"3 m\"\n";
 
     private static readonly SectionCatalogue Catalogue = SectionCatalogue.BuiltIn();
@@ -62,29 +56,10 @@ public sealed class LimitsTests
     [MemberData(nameof(Names))]
     public void File_IsRefusedInFewWords(string name)
     {
-        string[] problems = ProblemsOf(Files[name](BeamFileText.MostBytes / 2));
+        string[] problems = ProblemsOf(Files[name](Size));
 
         Assert.InRange(problems.Length, 1, FileProblem.Most);
         Assert.All(problems, problem => Assert.InRange(problem.Length, 1, 1000));
-    }
-
-    [Theory]
-    [MemberData(nameof(Names))]
-    public void File_TakesATimeThatGrowsAsItDoes(string name)
-    {
-        string small = Files[name](Small);
-        string large = Files[name](Small * Times);
-        ProblemsOf(small);
-
-        double growth = Growth();
-        for (int again = 0; growth > MostGrowth && again < 3; again++)
-        {
-            growth = Growth();
-        }
-
-        Assert.True(growth <= MostGrowth, $"a file sixteen times as large takes {growth:0.0} times as long");
-
-        double Growth() => Shortest(large, 3) / Shortest(small, 5);
     }
 
     // Rows are cheap to write, and each costs the solver something.
@@ -102,13 +77,6 @@ public sealed class LimitsTests
             Assert.Single(Assert.IsType<BeamFileReading.Refused>(BeamFileText.Read("more.toml", most + row)).Problems).Text,
             StringComparison.Ordinal);
     }
-
-    private static double Shortest(string text, int runs) => Enumerable.Range(0, runs).Min(_ =>
-    {
-        long start = Stopwatch.GetTimestamp();
-        ProblemsOf(text);
-        return Stopwatch.GetElapsedTime(start).TotalMilliseconds;
-    });
 
     private static string[] ProblemsOf(string text) => BeamFileText.Read("a.toml", text) switch
     {

@@ -133,17 +133,6 @@ public sealed class FaultTests : IDisposable
     }
 
     [Fact]
-    public void NameThatNoFileCanHave_IsToldByTheBatch()
-    {
-        using Surroundings around = new() { Input = "a\0b.toml\n" };
-
-        Assert.Equal(2, around.Run("batch", "-"));
-
-        Assert.Contains("this cannot be the name of a file.", around.Complaints, StringComparison.Ordinal);
-        Assert.Contains("a\\u0000b.toml", around.Written, StringComparison.Ordinal);
-    }
-
-    [Fact]
     public void PipeInAFolder_IsToldByTheBatch_WhichGoesOn()
     {
         if (OperatingSystem.IsWindows())
