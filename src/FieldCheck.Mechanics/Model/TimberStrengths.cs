@@ -9,6 +9,9 @@ namespace FieldCheck.Mechanics.Model;
 public sealed record TimberStrengths(
     TimberBasis Basis, double Bending, double Shear, double Bearing, double? MinimumModulus)
 {
+    /// <summary>In tension along the grain [N/m²]; greater than zero; null: not given.</summary>
+    public double? Tension { get; init; }
+
     /// <summary>True: the size factor of dimension lumber goes with it (grades of the NDS Supplement, Table 4A).</summary>
     public bool TakesSizeFactor { get; init; }
 

@@ -128,6 +128,12 @@ public enum CheckClause
     /// <summary>NDS 3.10: bearing across the grain.</summary>
     NdsBearing,
 
+    /// <summary>NDS 3.8: tension along the grain.</summary>
+    NdsTension,
+
+    /// <summary>EN 1995-1-1 6.1.2: tension along the grain.</summary>
+    En1995Tension,
+
     /// <summary>EN 1995-1-1 6.1.6: bending.</summary>
     En1995Bending,
 

@@ -195,6 +195,9 @@ public enum CheckSymbol
     /// <summary>Strength of timber as its grade gives it, before any factor.</summary>
     GradeStrength,
 
+    /// <summary>Strength of timber in tension along the grain with its factors: Ft' of the NDS, or ft,0,d.</summary>
+    TensionStrength,
+
     /// <summary>Strength of timber in bending before lateral stability counts: Fb* of the NDS, or fm,d.</summary>
     BracedStrength,
 

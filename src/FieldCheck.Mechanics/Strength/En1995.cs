@@ -27,6 +27,8 @@ internal sealed class En1995 : IStrengthRule
     public ImmutableArray<Resistance> At(Member member, Seat seat, SeatPlace place) =>
         [En1995Bearing.Of(member, seat, place)];
 
-    /// <summary>None: grades here carry no strength along the grain.</summary>
-    public Resistance? Axial(Member member, bool isTension) => null;
+    /// <summary>Tension where the grade has that strength; none of compression, which may buckle.</summary>
+    public Resistance? Axial(Member member, bool isTension) => !isTension ? null : TimberResistance.Tension(
+        member, TimberBasis.Characteristic, CheckClause.En1995Tension,
+        (section, material) => new En1995Factors(section, material).Tension);
 }

@@ -17,6 +17,13 @@ internal sealed class En1995Factors(Section section, Material material)
         (FactorKind.Depth, Given(FactorKind.Depth) ?? DepthFactor),
         (FactorKind.System, Given(FactorKind.System) ?? 1));
 
+    /// <summary>ft,0,d: k_mod k_h k_sys ft,0,k / γ_M, with k_h of the greater size.</summary>
+    internal FactorProduct Tension => FactorProduct.Of(
+        (FactorKind.Modification, Given(FactorKind.Modification)),
+        (FactorKind.PartialFactor, Given(FactorKind.PartialFactor)),
+        (FactorKind.Depth, TimberOutline.Of(section) is TimberOutline outline ? DepthFactorOf(outline.Face) : 1),
+        (FactorKind.System, Given(FactorKind.System) ?? 1));
+
     /// <summary>fv,d: k_mod k_sys fv,k / γ_M.</summary>
     internal FactorProduct Shear => FactorProduct.Of(
         (FactorKind.Modification, Given(FactorKind.Modification)),
@@ -37,9 +44,12 @@ internal sealed class En1995Factors(Section section, Material material)
     /// <summary>k_h of 3.2 and 3.3 [–] for rectangles; 1, which is safe, where the depth is not known.</summary>
     internal double DepthFactor =>
         section.Shape is SectionShape.Round ? 1
-        : (TimberOutline.Of(section)?.Depth ?? section.Depth) is not double depth ? 1
-        : material.Timber!.IsGlulam ? Math.Clamp(Math.Pow(GlulamDepth / depth, 0.1), 1, 1.1)
-        : Math.Clamp(Math.Pow(SolidDepth / depth, 0.2), 1, 1.3);
+        : (TimberOutline.Of(section)?.Depth ?? section.Depth) is double depth ? DepthFactorOf(depth)
+        : 1;
+
+    private double DepthFactorOf(double size) => material.Timber!.IsGlulam
+        ? Math.Clamp(Math.Pow(GlulamDepth / size, 0.1), 1, 1.1)
+        : Math.Clamp(Math.Pow(SolidDepth / size, 0.2), 1, 1.3);
 
     private double? Given(FactorKind kind) => material.Factors.FirstOrDefault(factor => factor.Kind == kind)?.Value;
 }

@@ -44,6 +44,13 @@ internal static class LumberTables
         return IsInTable(thickness) ? thickness < ThickFrom ? thin : thick : null;
     }
 
+    /// <summary>Size factor C_F of tension [–], from memory; null where the table has no such piece.</summary>
+    /// <param name="thickness">The smaller size of the piece [m].</param>
+    /// <param name="face">The greater size of the piece [m].</param>
+    internal static double? TensionSizeFactor(double thickness, double face) => IsInTable(thickness)
+        ? Size.First(row => face <= row.Depth * Inch * (1 + 1e-9)).Thin
+        : null;
+
     /// <summary>Flat use factor C_fu of a load on the wide face [–]; null where the table has no such piece.</summary>
     /// <param name="thickness">The smaller size of the piece [m].</param>
     /// <param name="face">The greater size of the piece [m].</param>

@@ -23,7 +23,8 @@ internal sealed class MemberDemands
         Tension = Greatest(Curve.Axial, 1);
         Compression = Greatest(Curve.Axial, -1);
         Axial = Demand.Greater(Tension, Compression);
-        HasAxial = Axial.Value > Rounding * of.GreatestShear;
+        HasTension = Tension.Value > Rounding * of.GreatestShear;
+        HasCompression = Compression.Value > Rounding * of.GreatestShear;
     }
 
     internal BasisDemands Of => _of;
@@ -46,8 +47,14 @@ internal sealed class MemberDemands
     /// <summary>The greater of the two.</summary>
     internal Demand Axial { get; }
 
+    /// <summary>Whether a force pulls it somewhere, beyond rounding.</summary>
+    internal bool HasTension { get; }
+
+    /// <summary>Whether a force presses it lengthways somewhere, beyond rounding.</summary>
+    internal bool HasCompression { get; }
+
     /// <summary>Whether a force acts along it, beyond rounding.</summary>
-    internal bool HasAxial { get; }
+    internal bool HasAxial => HasTension || HasCompression;
 
     internal MemberActions Actions =>
         new(Sagging.Value, Hogging.Value, Shear.Value, Tension.Value, Compression.Value);

@@ -26,6 +26,8 @@ internal sealed class Nds : IStrengthRule
     public ImmutableArray<Resistance> At(Member member, Seat seat, SeatPlace place) =>
         [NdsBearing.Of(member, seat, place)];
 
-    /// <summary>None: grades here carry no strength along the grain.</summary>
-    public Resistance? Axial(Member member, bool isTension) => null;
+    /// <summary>Tension where the grade has that strength; none of compression, which may buckle.</summary>
+    public Resistance? Axial(Member member, bool isTension) => !isTension ? null : TimberResistance.Tension(
+        member, TimberBasis.Reference, CheckClause.NdsTension,
+        (section, material) => new NdsFactors(section, material).Tension);
 }

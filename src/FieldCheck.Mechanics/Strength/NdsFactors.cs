@@ -25,6 +25,14 @@ internal sealed class NdsFactors(Section section, Material material)
         (FactorKind.Incising, GivenOrOne(FactorKind.Incising)),
         (FactorKind.Repetitive, GivenOrOne(FactorKind.Repetitive)));
 
+    /// <summary>Ft': Ft C_D C_M C_t C_F C_i.</summary>
+    internal FactorProduct Tension => FactorProduct.Of(
+        (FactorKind.Duration, Given(FactorKind.Duration)),
+        (FactorKind.WetService, 1),
+        (FactorKind.Temperature, GivenOrOne(FactorKind.Temperature)),
+        (FactorKind.Size, TensionSize),
+        (FactorKind.Incising, GivenOrOne(FactorKind.Incising)));
+
     /// <summary>Fv': Fv C_D C_M C_t C_i.</summary>
     internal FactorProduct Shear => FactorProduct.Of(
         (FactorKind.Duration, Given(FactorKind.Duration)),
@@ -51,6 +59,11 @@ internal sealed class NdsFactors(Section section, Material material)
         : !_timber.TakesSizeFactor ? _outline is null ? 1 : OfTimber(_outline.Thickness, _outline.Depth)
         : _outline is null ? null
         : LumberTables.SizeFactor(_outline.Thickness, _outline.Face);
+
+    /// <summary>Of dimension lumber that of 2 and 3 in in bending, whatever the thickness; that given where no table has it.</summary>
+    private double? TensionSize => !_timber.TakesSizeFactor || section.Shape is SectionShape.Round ? 1
+        : _outline is null ? Given(FactorKind.Size)
+        : LumberTables.TensionSizeFactor(_outline.Thickness, _outline.Face) ?? Given(FactorKind.Size);
 
     private double? FlatUse => Given(FactorKind.FlatUse) is double given ? given
         : !(_outline?.IsOnItsFace ?? section.IsFlat) || section.Shape is SectionShape.Round ? 1

@@ -9,14 +9,14 @@ internal static class RuleSum
     internal static SectionCheck Of(
         Member member, ImmutableArray<Resistance> resistances, IStrengthRule rule, MemberDemands demands)
     {
-        Resistance? tension = demands.Tension.Value > 0 ? rule.Axial(member, isTension: true) : null;
-        Resistance? compression = demands.Compression.Value > 0 ? rule.Axial(member, isTension: false) : null;
+        Resistance? tension = demands.HasTension ? rule.Axial(member, isTension: true) : null;
+        Resistance? compression = demands.HasCompression ? rule.Axial(member, isTension: false) : null;
         Resistance[] bending =
             [.. resistances.Where(one => one.Kind is CheckKind.Bending or CheckKind.LateralStability)];
         Resistance[] needed = [.. bending, .. new[] { tension, compression }.OfType<Resistance>()];
         bool isWhole = bending.Length > 0
-            && (tension is not null || demands.Tension.Value == 0)
-            && (compression is not null || demands.Compression.Value == 0);
+            && (tension is not null || !demands.HasTension)
+            && (compression is not null || !demands.HasCompression);
         Resistance? lacking = needed.FirstOrDefault(one => one.Limit is null || one.Reason is not null);
         SectionCheck check = new()
         {

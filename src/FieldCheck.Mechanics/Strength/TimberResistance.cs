@@ -46,6 +46,39 @@ internal static class TimberResistance
             : bare with { Reason = NotJudgedReason.NoShape };
     }
 
+    /// <summary>Tension along the grain, as a force; null where the grade has no such strength.</summary>
+    internal static Resistance? Tension(
+        Member member, TimberBasis basis, CheckClause clause, Func<Section, Material, FactorProduct> factors)
+    {
+        Resistance bare = new() { Kind = CheckKind.BendingAndAxial, Clause = clause, Unit = CheckUnit.Force };
+        if (WhyNot(member, basis) is NotJudgedReason reason)
+        {
+            return bare with { Reason = reason };
+        }
+
+        if (member.Material!.Timber!.Tension is not double strength)
+        {
+            return null;
+        }
+
+        return member.Section!.Area is not double area ? bare with { Reason = NotJudgedReason.NoArea }
+            : Force(
+                bare.Limited(strength, factors(member.Section, member.Material), new CheckTerm(CheckSymbol.Area, area, CheckUnit.Area)),
+                area);
+    }
+
+    private static Resistance Force(Resistance stress, double area) => stress with
+    {
+        Limit = stress.Limit * area,
+        Terms =
+        [
+            .. stress.Terms,
+            .. stress.Limit is double strength
+                ? new[] { new CheckTerm(CheckSymbol.TensionStrength, strength, CheckUnit.Stress) }
+                : [],
+        ],
+    };
+
     /// <summary>Bending limited by sideways buckling; null where it cannot happen: held, or not deeper than wide.</summary>
     /// <param name="member">The member.</param>
     /// <param name="bending">Its bending without that.</param>

@@ -68,6 +68,7 @@ internal static class CatalogueContent
         Field("strengths", new Wanted.OneOf(GradeRows.Reference, GradeRows.Characteristic)),
         Field("bending", Stress),
         Field("shear", Stress),
+        Field("tension", Stress),
         Field("bearing", Stress),
         Field("minimum_modulus", Stress),
         Field("size_factor", new Wanted.OneOf(GradeRows.DimensionLumber, GradeRows.Glulam)),

@@ -18,7 +18,7 @@ internal static class GradeRows
     /// <summary>The depth factor of glulam goes with the strengths.</summary>
     internal const string Glulam = "glulam";
 
-    private static readonly string[] OfStrengths = ["bending", "shear", "bearing", "minimum_modulus", "size_factor"];
+    private static readonly string[] OfStrengths = ["bending", "shear", "tension", "bearing", "minimum_modulus", "size_factor"];
 
     /// <summary>The grade.</summary>
     /// <param name="row">Its cells.</param>
@@ -101,6 +101,7 @@ internal static class GradeRows
         return (bending, shear, bearing) is (double inBending, double inShear, double inBearing)
             ? new(isReference ? TimberBasis.Reference : TimberBasis.Characteristic, inBending, inShear, inBearing, least)
             {
+                Tension = row.Positive("tension"),
                 TakesSizeFactor = row.Text("size_factor") == DimensionLumber,
                 IsGlulam = row.Text("size_factor") == Glulam,
             }

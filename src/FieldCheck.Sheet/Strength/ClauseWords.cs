@@ -50,6 +50,8 @@ public static class ClauseWords
         CheckClause.NdsLateralStability => "NDS 3.3.3, beam stability",
         CheckClause.NdsShear => "NDS 3.4, shear along the grain",
         CheckClause.NdsBearing => "NDS 3.10, bearing across the grain",
+        CheckClause.NdsTension => "NDS 3.8, tension",
+        CheckClause.En1995Tension => "EN 1995-1-1 6.1.2, tension along the grain",
         CheckClause.En1995Bending => "EN 1995-1-1 6.1.6, bending",
         CheckClause.En1995LateralStability => "EN 1995-1-1 6.3.3, lateral stability",
         CheckClause.En1995Shear => "EN 1995-1-1 6.1.7, shear",

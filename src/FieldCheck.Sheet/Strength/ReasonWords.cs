@@ -108,8 +108,8 @@ internal sealed class ReasonWords(BuiltBeam beam, BeamDocument document)
             CheckKind.Bearing => $"nothing is given to hold it against: design_bearing of {Material(check)}",
             CheckKind.PadPressure => "nothing is given to hold it against: allowable_pressure",
             CheckKind.BendingAndAxial =>
-                $"{Rules} have, as built in, no limit for a force along the beam: allowable_bending or design_bending of "
-                    + $"{Material(check)}, without rules, takes it into its stress; buckling is yours to check",
+                $"{Rules}, as built in, count tension where the grade gives it, and no force that presses, because it may "
+                    + $"buckle: check it by hand; without rules {side}_bending of {Material(check)} takes the force into its stress",
             CheckKind.Shear => $"nothing is given to hold it against: {side}_shear of {Material(check)}",
             _ => $"nothing is given to hold it against: {side}_bending of {Material(check)}",
         };

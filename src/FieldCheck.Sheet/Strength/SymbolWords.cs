@@ -75,6 +75,7 @@ public readonly record struct SymbolWords(string Symbol, string Words)
         CheckSymbol.FlangeMethodFactor => new("kfl", "factor of the simplified method"),
         CheckSymbol.PartialFactor => new("gamma,M", "partial factor"),
         CheckSymbol.GradeStrength => new("F", "strength of the grade"),
+        CheckSymbol.TensionStrength => new("Ft", "strength in tension with its factors"),
         CheckSymbol.BracedStrength => new("Fb*", "strength in bending before lateral stability"),
         CheckSymbol.PlyWidth => new("b,ply", "width of one ply"),
         CheckSymbol.Depth => new("d", "depth"),

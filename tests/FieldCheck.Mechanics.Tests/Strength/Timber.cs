@@ -15,12 +15,18 @@ internal static class Timber
 
     internal static readonly MemberActions Any = new(1, 1, 1, 0, 0);
 
-    /// <summary>Douglas fir-larch No. 2: Fb 900, Fv 180, Fc⊥ 625, Emin 580 000 psi (NDS Supplement, Table 4A, from memory).</summary>
+    /// <summary>Douglas fir-larch No. 2: Fb 900, Fv 180, Fc⊥ 625, Ft 575, Emin 580 000 psi (NDS Supplement, Table 4A, from memory).</summary>
     internal static readonly TimberStrengths Fir =
-        new(TimberBasis.Reference, 900 * Psi, 180 * Psi, 625 * Psi, 580_000 * Psi) { TakesSizeFactor = true };
+        new(TimberBasis.Reference, 900 * Psi, 180 * Psi, 625 * Psi, 580_000 * Psi)
+        {
+            Tension = 575 * Psi, TakesSizeFactor = true,
+        };
 
-    /// <summary>C24 of EN 338: fm,k 24, fv,k 4.0, fc,90,k 2.5, E0,05 7400 N/mm².</summary>
-    internal static readonly TimberStrengths C24 = new(TimberBasis.Characteristic, 24 * MPa, 4 * MPa, 2.5 * MPa, 7400 * MPa);
+    /// <summary>C24 of EN 338: fm,k 24, fv,k 4.0, fc,90,k 2.5, ft,0,k 14.5, E0,05 7400 N/mm².</summary>
+    internal static readonly TimberStrengths C24 = new(TimberBasis.Characteristic, 24 * MPa, 4 * MPa, 2.5 * MPa, 7400 * MPa)
+    {
+        Tension = 14.5 * MPa,
+    };
 
     internal static Section Rectangle(double width, double depth, int plies = 1, bool flat = false) =>
         Section.Of(new SectionShape.Rectangle(width, depth, plies), flat);

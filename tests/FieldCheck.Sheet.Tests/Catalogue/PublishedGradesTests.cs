@@ -42,9 +42,21 @@ public sealed class PublishedGradesTests
         {
             Assert.InRange(timber.Shear / timber.Bending, 0.1, 0.25);
             Assert.InRange(timber.Bearing / timber.Bending, 0.07, 0.9);
+            Assert.InRange(timber.Tension!.Value / timber.Bending, 0.45, 0.85);
             Assert.InRange(timber.MinimumModulus!.Value / material.Modulus!.Value, 0.35, 0.85);
         }
     }
+
+    // EN 338:2016 Table 1 (read in a textbook that prints it), EN 14080:2013 and NDS Supplement Tables 4A, 4B and 4D (from memory).
+    [Theory]
+    [InlineData("C16", 8.5e6)]
+    [InlineData("C24", 14.5e6)]
+    [InlineData("GL28h", 22.3e6)]
+    [InlineData("DF-L No.2", 575 * Psi)]
+    [InlineData("SP No.2 2x8", 550 * Psi)]
+    [InlineData("DF-L B&S No.1", 675 * Psi)]
+    public void TensionAlongTheGrain_IsThatOfTheStandard(string name, double tension) =>
+        Assert.Equal(tension, BuiltIn.Grade(name)!.Material.Timber!.Tension!.Value, 1);
 
     [Theory]
     [InlineData("C14", 14, 3.0, 2.0, 4700)]
