@@ -6,5 +6,5 @@ namespace FieldCheck.Mechanics.Strength;
 /// holds.
 /// </param>
 /// <param name="End">What ends it.</param>
-/// <param name="First">The check that is over first beyond it; null where none is.</param>
+/// <param name="First">The check that is over first beyond it, or that is then not judged; null where none is.</param>
 public sealed record Headroom(double? Most, HeadroomEnd End, SectionCheck? First);

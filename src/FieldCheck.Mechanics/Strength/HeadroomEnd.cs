@@ -12,6 +12,9 @@ public enum HeadroomEnd
     /// <summary>A check is over even without any of the load.</summary>
     OverWithout,
 
+    /// <summary>Beyond it a check that was judged can be judged no longer.</summary>
+    NotJudged,
+
     /// <summary>Nothing: no check is over however great the load becomes.</summary>
     None,
 }

@@ -24,7 +24,9 @@ public static class HeadroomSearch
     {
         ArgumentNullException.ThrowIfNull(problem);
         ArgumentNullException.ThrowIfNull(solver);
-        return Of(factor => Judgement.Of(GrownLoads.Of(problem, grows, factor), solver), 1);
+        int open = Judgement.Of(problem, solver).NotJudged;
+        return Of(
+            factor => Judgement.Of(GrownLoads.Of(problem, grows, factor), solver).WithNoMoreOpenThan(open), 1);
     }
 
     /// <summary>How great one more point load may be, straight down at one place.</summary>
@@ -65,7 +67,7 @@ public static class HeadroomSearch
         }
         else if (judge(least) is { Holds: false } without)
         {
-            return new Headroom(null, without.Tips ? HeadroomEnd.Tips : HeadroomEnd.OverWithout, without.Governing);
+            return new Headroom(null, EndOf(without, HeadroomEnd.OverWithout), without.Governing);
         }
         else
         {
@@ -78,13 +80,19 @@ public static class HeadroomSearch
     private static Headroom Between(Func<double, Judgement> judge, double holds, double fails)
     {
         // A tip is a jump: any great number on its far side leads there.
+        // Searched as a share of what fails: its accuracy is one of the root and of the utilisation there alike.
         double most = Brent.TryFindRoot(
-            load => Math.Min(judge(load).Utilisation, Endless) - 1, holds, fails, Accuracy * fails, 200, out double root)
-            ? root
-            : Halved(judge, holds, fails);
-        Judgement beyond = judge(most * (1 + 1e-9) + Accuracy * fails);
-        return new Headroom(most, beyond.Tips ? HeadroomEnd.Tips : HeadroomEnd.CheckFails, beyond.Governing);
+            share => Math.Min(judge(share * fails).Utilisation, Endless) - 1, holds / fails, 1, Accuracy, 200, out double root)
+            && judge(root * fails).Holds
+                ? root * fails
+                : Halved(judge, holds, fails);
+        Judgement beyond = judge(most * (1 + 1e-8) + Accuracy * fails);
+        return new Headroom(most, EndOf(beyond, HeadroomEnd.CheckFails), beyond.Governing);
     }
+
+    private static HeadroomEnd EndOf(Judgement failed, HeadroomEnd otherwise) => failed.Tips ? HeadroomEnd.Tips
+        : failed.Governing?.Reason is not null ? HeadroomEnd.NotJudged
+        : otherwise;
 
     private static double Halved(Func<double, Judgement> judge, double holds, double fails)
     {

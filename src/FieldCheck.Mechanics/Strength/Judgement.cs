@@ -12,11 +12,20 @@ public readonly record struct Judgement(double Utilisation, SectionCheck? Govern
     /// <summary>How many checks could not be judged.</summary>
     public int NotJudged { get; init; }
 
+    /// <summary>The first of them; null where there is none.</summary>
+    public SectionCheck? FirstNotJudged { get; init; }
+
     /// <summary>The beam stands and nothing judged is over.</summary>
-    public bool Holds => Utilisation <= 1;
+    public bool Holds => SectionCheck.IsWithin(Utilisation);
 
     /// <summary>The beam tips in a situation, or no answer is found.</summary>
-    public bool Tips => double.IsPositiveInfinity(Utilisation);
+    public bool Tips => double.IsPositiveInfinity(Utilisation) && Governing is null;
+
+    /// <summary>The same, but not holding where more than so many checks cannot be judged: that is no proof that it does.</summary>
+    /// <param name="usual">So many could not be judged of the beam as it is.</param>
+    public Judgement WithNoMoreOpenThan(int usual) => NotJudged > usual && !Tips
+        ? this with { Utilisation = double.PositiveInfinity, Governing = FirstNotJudged }
+        : this;
 
     /// <summary>Judges a beam anew.</summary>
     /// <param name="problem">The beam with all that it is held against.</param>
@@ -38,6 +47,7 @@ public readonly record struct Judgement(double Utilisation, SectionCheck? Govern
         return new Judgement(governing?.Utilisation ?? 0, governing)
         {
             NotJudged = checks.Count(check => check.Verdict == CheckVerdict.NotJudged),
+            FirstNotJudged = checks.FirstOrDefault(check => check.Verdict == CheckVerdict.NotJudged),
         };
     }
 }

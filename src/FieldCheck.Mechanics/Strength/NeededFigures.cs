@@ -1,45 +1,56 @@
 using System.Collections.Immutable;
+using FieldCheck.Mechanics.Envelopes;
 using FieldCheck.Mechanics.Model;
+using FieldCheck.Mechanics.Solving;
 
 namespace FieldCheck.Mechanics.Strength;
 
 /// <summary>What a section of the same kind would need for the checks of one beam to hold.</summary>
-/// <param name="SectionModulus">
-/// Section modulus of the kind that bending is judged by, elastic or plastic [m³]; null: bending is not judged.
+/// <param name="Modulus">
+/// Section modulus of the kind that bending, alone or with a force along, is judged by; null: neither is judged.
 /// </param>
-/// <param name="IsPlastic">True: that is the plastic one.</param>
 /// <param name="Inertia">Second moment of area [m⁴]; null: no deflection is judged.</param>
 /// <param name="IsInertiaExact">
 /// True: reactions and deflections do not hang on how much stiffer the beam becomes; false: a support gives way or
 /// settles, or spans differ, and the inertia is an estimate.
 /// </param>
-public sealed record NeededFigures(double? SectionModulus, bool IsPlastic, double? Inertia, bool IsInertiaExact)
+public sealed record NeededFigures(ModulusNeed? Modulus, double? Inertia, bool IsInertiaExact)
 {
+    /// <summary>What lateral stability comes to, which no modulus alone tells; null: it is not asked for.</summary>
+    public CheckVerdict? Lateral { get; init; }
+
     /// <summary>The figures needed, from the checks of a beam.</summary>
     /// <param name="problem">The beam with all that it is held against.</param>
     /// <param name="checks">Its checks.</param>
-    public static NeededFigures Of(StrengthProblem problem, ImmutableArray<SectionCheck> checks)
+    /// <param name="solver">The solver to work with.</param>
+    public static NeededFigures Of(StrengthProblem problem, ImmutableArray<SectionCheck> checks, BeamSolver solver)
     {
         ArgumentNullException.ThrowIfNull(problem);
+        ArgumentNullException.ThrowIfNull(solver);
         SectionCheck[] judged = [.. checks.Where(check => check.Reason is null && check.Utilisation is not null)];
-        (double Modulus, bool IsPlastic)? bending = judged
-            .Where(check => check.Kind == CheckKind.Bending)
-            .Select(check => ModulusOf(problem, check))
-            .OfType<(double Modulus, bool IsPlastic)>()
-            .Cast<(double Modulus, bool IsPlastic)?>()
-            .MaxBy(one => one!.Value.Modulus);
+        Lazy<BeamDemands> demands = new(() => new BeamDemands(problem.Beam, EnvelopeSearch.Find(problem.Beam, solver), solver));
+        ModulusNeed? modulus = judged
+            .Select(check => check.Kind switch
+            {
+                CheckKind.Bending => NeededModulus.OfBending(problem, check),
+                CheckKind.BendingAndAxial => NeededModulus.OfSum(problem, check, demands.Value),
+                _ => null,
+            })
+            .OfType<ModulusNeed>()
+            .MaxBy(one => one.Modulus);
         SectionCheck? sag = judged.Where(IsDeflection).MaxBy(check => check.Utilisation);
         double? inertia = sag is null ? null : problem.Members.Max(member => member.Section?.Inertia) * sag.Utilisation;
-        return new NeededFigures(bending?.Modulus, bending?.IsPlastic ?? false, inertia, IsExact(problem.Beam.Model));
+        return new NeededFigures(modulus, inertia, IsExact(problem.Beam.Model)) { Lateral = LateralOf(checks) };
     }
 
-    private static (double Modulus, bool IsPlastic)? ModulusOf(StrengthProblem problem, SectionCheck check)
+    private static CheckVerdict? LateralOf(ImmutableArray<SectionCheck> checks)
     {
-        Section? section = problem.Members[check.Span ?? 0].Section;
-        bool isPlastic = check.Unit == CheckUnit.Moment && check.Terms.Any(term => term.Symbol == CheckSymbol.PlasticModulus);
-        return (isPlastic ? section?.PlasticModulus : section?.SectionModulus) * check.Utilisation is double needed
-            ? (needed, isPlastic)
-            : null;
+        CheckVerdict[] verdicts =
+            [.. checks.Where(check => check.Kind == CheckKind.LateralStability).Select(check => check.Verdict)];
+        return verdicts.Length == 0 ? null
+            : verdicts.Contains(CheckVerdict.Over) ? CheckVerdict.Over
+            : verdicts.Contains(CheckVerdict.NotJudged) ? CheckVerdict.NotJudged
+            : CheckVerdict.Ok;
     }
 
     private static bool IsDeflection(SectionCheck check) => check.Unit == CheckUnit.Length;

@@ -99,7 +99,7 @@ public static class PropSearch
         while (Math.Abs(holds - fails) > near)
         {
             double middle = (holds + fails) / 2;
-            (holds, fails) = utilisationAt(middle) <= 1 ? (middle, fails) : (holds, middle);
+            (holds, fails) = SectionCheck.IsWithin(utilisationAt(middle)) ? (middle, fails) : (holds, middle);
         }
 
         return holds;
@@ -115,6 +115,6 @@ public static class PropSearch
 
     private readonly record struct Tried(double Place, double Utilisation)
     {
-        internal bool Holds => Utilisation <= 1;
+        internal bool Holds => SectionCheck.IsWithin(Utilisation);
     }
 }

@@ -7,6 +7,9 @@ namespace FieldCheck.Mechanics.Strength;
 /// <summary>One thing that a beam is held against.</summary>
 public sealed record SectionCheck
 {
+    /// <summary>A demand that meets its limit but for this share of it is within it [–].</summary>
+    private const double Rounding = 1e-9;
+
     /// <summary>What it is about.</summary>
     public required CheckKind Kind { get; init; }
 
@@ -72,6 +75,10 @@ public sealed record SectionCheck
 
     /// <summary>What it comes to; a demand that meets its limit but for rounding is within it.</summary>
     public CheckVerdict Verdict => Reason is not null || Utilisation is not double used ? CheckVerdict.NotJudged
-        : used <= 1 + 1e-9 ? CheckVerdict.Ok
+        : IsWithin(used) ? CheckVerdict.Ok
         : CheckVerdict.Over;
+
+    /// <summary>Whether a demand is within its limit: one rule for every verdict and every search.</summary>
+    /// <param name="utilisation">Demand over limit [–].</param>
+    public static bool IsWithin(double utilisation) => utilisation <= 1 + Rounding;
 }

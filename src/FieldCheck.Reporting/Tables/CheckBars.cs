@@ -82,7 +82,10 @@ internal static class CheckBars
         WhatIfWords words = new(beam, calculation.Document);
         return calculation.WhatIf is not WhatIf whatIf
             ? []
-            : new[] { words.Live(whatIf.Live, whatIf.LiveNames), words.Needed(whatIf.Needed) }
+            : new[]
+                {
+                    words.Live(whatIf.Live, whatIf.LiveNames), words.Needed(whatIf.Needed), JudgedByWords.Caveat(calculation.Checks),
+                }
                 .Where(answer => answer.Length > 0)
                 .Select(PlainAscii.Of);
     }

@@ -52,7 +52,7 @@ internal static class CheckTable
             .. checks.Governing is BeamCheck most
                 ? new[] { $"Most used: {PlainAscii.Of(most.What)}, {most.Used} of what it may have: {most.Verdict}." }
                 : [],
-            $"Not checked: {string.Join(", ", checks.NotChecked)}.",
+            JudgedByWords.NotChecked(checks),
         ];
 
     /// <summary>Where the demand stands, under what, and where the limit comes from; or why it is not judged.</summary>

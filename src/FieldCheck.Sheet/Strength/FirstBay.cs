@@ -16,7 +16,7 @@ internal static class FirstBay
     /// <summary>No length below this share of the one typed is tried [–].</summary>
     private const double Shortest = 0.02;
 
-    internal static BayHeadroom Find(BeamDocument document, SectionCatalogue catalogue, BuiltBeam beam)
+    internal static BayHeadroom Find(BeamDocument document, SectionCatalogue catalogue, BuiltBeam beam, BeamChecks checks)
     {
         BeamModel model = beam.Model;
         if (Bays.Of(model).Between is not [Bay first, ..])
@@ -32,19 +32,32 @@ internal static class FirstBay
 
         double typed = model.Spans[span].Length;
         BeamSolver solver = new();
+        BayLateral? lateral = BayLateral.Of(document.Spans[span], typed);
+        Judgement now = Judge(document, catalogue, solver);
         return new BayHeadroom(
             HeadroomSearch.Of(
-                length => Judge(length == typed ? document : Typed(document, span, length), catalogue, solver),
+                length => length == typed
+                    ? now
+                    : Judge(Typed(document, span, length, lateral), catalogue, solver).WithNoMoreOpenThan(now.NotJudged),
                 typed,
                 typed * Shortest),
-            null);
+            null)
+        {
+            Lateral = checks.All.Any(check => check.Figures.Kind == CheckKind.LateralStability) ? lateral : null,
+        };
     }
 
-    private static BeamDocument Typed(BeamDocument document, int span, double length) => Editor.Apply(
-        new FormSheet(document),
-        new Edit.TypeCell(
-            new FormPlace(FormBlock.Spans, span, FormColumn.Length),
-            length.ToString("R", CultureInfo.InvariantCulture) + " m")).Document;
+    private static BeamDocument Typed(BeamDocument document, int span, double length, BayLateral? lateral)
+    {
+        BeamDocument typed = Editor.Apply(
+            new FormSheet(document),
+            new Edit.TypeCell(
+                new FormPlace(FormBlock.Spans, span, FormColumn.Length),
+                length.ToString("R", CultureInfo.InvariantCulture) + " m")).Document;
+        return lateral is null
+            ? typed
+            : typed with { Spans = typed.Spans.SetItem(span, lateral.Put(typed.Spans[span], length)) };
+    }
 
     /// <summary>A length that loads or supports no longer stand on counts as one that does not hold.</summary>
     private static Judgement Judge(BeamDocument document, SectionCatalogue catalogue, BeamSolver solver) =>

@@ -43,6 +43,9 @@ internal static class SectionSearch
             ])
         {
             IsByArea = isByArea,
+            Plies = document.Sections.FirstOrDefault(entry => entry.Name == replaced)?.Plies is { } plies && plies.Trim() != "1"
+                ? plies.Trim()
+                : null,
         };
     }
 

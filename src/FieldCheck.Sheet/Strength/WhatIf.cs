@@ -15,6 +15,7 @@ public sealed class WhatIf
     private readonly BeamDocument _document;
     private readonly SectionCatalogue _catalogue;
     private readonly BuiltBeam _beam;
+    private readonly Lazy<NeededFigures> _needed;
     private readonly Lazy<Headroom> _live;
     private readonly Lazy<BayHeadroom> _firstBay;
     private readonly Lazy<ImmutableArray<ShapeFamily>> _families;
@@ -26,18 +27,19 @@ public sealed class WhatIf
         _catalogue = catalogue;
         _beam = beam;
         Problem = StrengthRows.Of(beam, document);
-        Needed = NeededFigures.Of(Problem, [.. checks.All.Select(check => check.Figures)]);
         Grows = LiveCases.Of(document, beam.Model);
+        _needed = new(
+            () => NeededFigures.Of(Problem, [.. checks.All.Select(check => check.Figures)], new BeamSolver()));
         _live = new(() => HeadroomSearch.OfCases(Problem, Grows, new BeamSolver()));
         _families = new(() => ShapeFamilies.Of(catalogue));
-        _firstBay = new(() => FirstBay.Find(document, catalogue, beam));
+        _firstBay = new(() => FirstBay.Find(document, catalogue, beam, checks));
     }
 
     /// <summary>The beam with all that it is held against.</summary>
     public StrengthProblem Problem { get; }
 
     /// <summary>What modulus and inertia would be enough.</summary>
-    public NeededFigures Needed { get; }
+    public NeededFigures Needed => _needed.Value;
 
     /// <summary>For each case of the model whether it counts as live: all but dead, permanent and that of the own weight.</summary>
     public ImmutableArray<bool> Grows { get; }

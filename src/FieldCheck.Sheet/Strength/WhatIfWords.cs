@@ -40,7 +40,7 @@ public sealed class WhatIfWords(BuiltBeam beam, BeamDocument document)
             { End: HeadroomEnd.None } => $"Any load may stand {at}: no judged check feels it.",
             { Most: null } => $"No more load {at}: the beam tips as it is.",
             { Most: double most } force =>
-                $"A load of {beam.Display.Say(most, QuantityKind.Force)} ({TextSafety.ForTerminal(heaviest!.Case)}) may "
+                $"A load of {beam.Display.SayAtMost(most, QuantityKind.Force)} ({TextSafety.ForTerminal(heaviest!.Case)}) may "
                 + $"stand {at}; then {Ends(force)}.",
         };
     }
@@ -54,9 +54,12 @@ public sealed class WhatIfWords(BuiltBeam beam, BeamDocument document)
         {
             null => $"No longest first bay: {bay.Why}.",
             { End: HeadroomEnd.None } => "No length of the first bay makes a judged check fail.",
+            { End: HeadroomEnd.NotJudged, Most: null } length =>
+                $"No length of the first bay was found that does: {First(length)} cannot be judged.",
             { Most: null } length => $"No length of the first bay does: {First(length)} stays over.",
             { Most: double most } length =>
-                $"The first bay may be {beam.Display.Say(most, QuantityKind.Length)} under these loads; then {Ends(length)}.",
+                $"The first bay may be {beam.Display.SayAtMost(most, QuantityKind.Length)} under these loads{Held(bay.Lateral)}; then "
+                    + $"{Ends(length)}.",
         };
     }
 
@@ -85,62 +88,81 @@ public sealed class WhatIfWords(BuiltBeam beam, BeamDocument document)
         };
     }
 
+    /// <summary>How the beam is held sideways with a prop; empty where nothing hangs on that.</summary>
+    /// <param name="checks">The checks of the beam.</param>
+    public string PropSideways(BeamChecks checks)
+    {
+        ArgumentNullException.ThrowIfNull(checks);
+        bool isUnbraced = checks.All.Any(check => check.Figures.Kind == CheckKind.LateralStability);
+        bool isBraced = checks.All.Any(check => CheckKindWords.IsOfStrength(check.Figures.Kind))
+            && document.Spans.Any(span => StrengthRows.Lateral(span) is LateralSupport.Braced);
+        return isUnbraced ? "A prop is not taken for a lateral support: the distances between those stay as typed."
+            : isBraced ? "Over a prop the bottom is pressed: braced means that it is held there too."
+            : "";
+    }
+
     /// <summary>What modulus and inertia would be enough.</summary>
     /// <param name="needed">The answer.</param>
     public string Needed(NeededFigures needed)
     {
         ArgumentNullException.ThrowIfNull(needed);
         List<string> parts = [];
-        if (needed.SectionModulus is double modulus)
+        if (needed.Modulus is ModulusNeed { Modulus: < double.PositiveInfinity } modulus)
         {
-            string kind = needed.IsPlastic ? "plastic section modulus" : "section modulus";
-            parts.Add($"{kind} {beam.Display.Say(modulus, QuantityKind.SectionModulus)}");
+            string kind = modulus.IsPlastic ? "plastic section modulus" : "section modulus";
+            parts.Add($"{kind} {beam.Display.SayAtLeast(modulus.Modulus, QuantityKind.SectionModulus)} for "
+                + CheckKindWords.Of(modulus.Kind) + (needed.Lateral is null ? "" : " alone"));
         }
 
         if (needed.Inertia is double inertia)
         {
             string about = needed.IsInertiaExact ? "" : "about ";
-            parts.Add($"inertia {about}{beam.Display.Say(inertia, QuantityKind.Inertia)}");
+            parts.Add($"inertia {about}{beam.Display.SayAtLeast(inertia, QuantityKind.Inertia)} for deflection");
         }
 
-        return parts.Count == 0 ? "" : $"Needed: {string.Join(", ", parts)}.";
+        string figures = parts.Count == 0 ? "" : $"Needed: {string.Join(", ", parts)}.";
+        return string.Join(' ', new[] { figures, Beside(needed) }.Where(text => text.Length > 0));
     }
+
+    private static string Beside(NeededFigures needed) => needed switch
+    {
+        { Modulus.Modulus: double.PositiveInfinity } => "The force along the beam alone is too much: no section modulus is enough.",
+        { Lateral: CheckVerdict.Over } => "Lateral stability is over: a larger modulus alone does not tell whether it would hold.",
+        { Lateral: CheckVerdict.NotJudged } => "Lateral stability is not judged and may need more.",
+        _ => "",
+    };
 
     /// <summary>What a check is about, as "bending of span 2".</summary>
     /// <param name="check">The check.</param>
     public string What(SectionCheck check) => new CheckWords(beam, document).Of(check).What;
 
-    private string Stretch(string prop, PropStretch stretch, string what)
-    {
-        string Say(double place) => beam.Display.Say(place, QuantityKind.Length);
-        return $"A {prop} between {Say(stretch.From)} and {Say(stretch.To)} makes {what} hold; at {Say(stretch.Best)} it "
-            + $"carries {beam.Display.Say(stretch.Push, QuantityKind.Force)}";
-    }
+    // Rounded inward, so that a prop at either place told holds.
+    private string Stretch(string prop, PropStretch stretch, string what) =>
+        $"A {prop} between {beam.Display.SayAtLeast(stretch.From, QuantityKind.Length)} and "
+            + $"{beam.Display.SayAtMost(stretch.To, QuantityKind.Length)} makes {what} hold; at "
+            + $"{beam.Display.Say(stretch.Best, QuantityKind.Length)} it carries "
+            + beam.Display.SayAtLeast(stretch.Push, QuantityKind.Force);
 
     // With the prop bays and supports are counted otherwise, so that only the kind can be named.
-    private static string KindOf(SectionCheck check) => check.Kind switch
-    {
-        CheckKind.Bending => "bending",
-        CheckKind.Shear => "shear",
-        CheckKind.BendingAndAxial => "bending and axial force",
-        CheckKind.LateralStability => "lateral stability",
-        CheckKind.Bearing => "bearing",
-        CheckKind.PadPressure => "pressure under pads",
-        CheckKind.WebYielding => "the web over supports",
-        CheckKind.Deflection => "deflection of the bays",
-        CheckKind.OverhangDeflection => "deflection of overhangs",
-        CheckKind.FinalDeflection => "final deflection of the bays",
-        CheckKind.FinalOverhangDeflection => "final deflection of overhangs",
-        CheckKind.AbsoluteDeflection => "deflection anywhere",
-        _ => throw new ArgumentOutOfRangeException(nameof(check), check.Kind, "No words for it."),
-    };
+    private static string KindOf(SectionCheck check) => CheckKindWords.Of(check.Kind);
 
     private static string Left(PropStretch stretch) => stretch.Left is { Utilisation: double used } check
         ? $"{KindOf(check)} is then used to {Share(used)}"
         : "the beam then tips";
 
-    private string Ends(Headroom headroom) =>
-        headroom.End == HeadroomEnd.Tips ? "the beam tips" : $"{First(headroom)} is used up";
+    private string Held(BayLateral? lateral) => lateral switch
+    {
+        null => "",
+        { IsWholeBay: true } => ", held sideways at its ends only",
+        _ => $", with {beam.Display.Say(lateral.Unbraced, QuantityKind.Length)} between lateral supports, as typed",
+    };
+
+    private string Ends(Headroom headroom) => headroom.End switch
+    {
+        HeadroomEnd.Tips => "the beam tips",
+        HeadroomEnd.NotJudged => $"{First(headroom)} can no longer be judged",
+        _ => $"{First(headroom)} is used up",
+    };
 
     private string First(Headroom headroom) =>
         headroom.First is SectionCheck check ? What(check) : "a check";
@@ -151,7 +173,5 @@ public sealed class WhatIfWords(BuiltBeam beam, BeamDocument document)
 
     private static string Share(double ratio) => ratio.ToString("0.00", CultureInfo.InvariantCulture);
 
-    /// <summary>Rounded down, so that what is told never is more than what holds.</summary>
-    private static string Times(double factor) =>
-        (Math.Floor(factor * 100) / 100).ToString("0.00", CultureInfo.InvariantCulture) + " times";
+    private string Times(double factor) => beam.Display.SayAtMost(factor, QuantityKind.Number) + " times";
 }

@@ -12,4 +12,7 @@ public sealed record WouldDo(
 {
     /// <summary>True: what some weigh is not known, so that those of least area stand first.</summary>
     public bool IsByArea { get; init; }
+
+    /// <summary>So many plies stood side by side, as typed, where single pieces were tried; null: one piece stood there.</summary>
+    public string? Plies { get; init; }
 }

@@ -12,7 +12,9 @@ public static class WouldDoWords
     {
         ArgumentNullException.ThrowIfNull(found);
         string order = found.IsByArea ? "least area first, as the density is not known" : "lightest first";
-        return $"{found.Passing.Length} of {found.Tried} would do in the place of {TextSafety.ForTerminal(found.Replaced)}, of its material, {order}";
+        string pieces = found.Plies is null ? "" : $", as single pieces, not {TextSafety.ForTerminal(found.Plies)} side by side";
+        return $"{found.Passing.Length} of {found.Tried} would do in the place of {TextSafety.ForTerminal(found.Replaced)}, of its material"
+            + $"{pieces}, {order}";
     }
 
     /// <summary>Which families were not tried and why, as "Steel families left out: the material is timber."; empty: all were.</summary>

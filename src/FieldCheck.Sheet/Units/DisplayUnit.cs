@@ -10,6 +10,9 @@ internal readonly record struct DisplayUnit(string Spelling, Figures Figures)
     internal string Say(double value) =>
         double.IsFinite(value) && Spelling.Length > 0 ? Number(value) + " " + Spelling : Number(value);
 
+    /// <summary>The same unit with every value that lies between two that can be shown taken one way.</summary>
+    internal DisplayUnit Rounded(MidpointRounding rounding) => this with { Figures = Figures with { Rounding = rounding } };
+
     internal string Number(double value) => Figures.Write(In(value));
 
     internal string SignedNumber(double value) => Figures.WriteSigned(In(value));

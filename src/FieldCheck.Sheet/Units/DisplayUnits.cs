@@ -22,6 +22,18 @@ public sealed record DisplayUnits(UnitSystem System)
     /// <param name="kind">What it is.</param>
     public string Say(double value, QuantityKind kind) => DisplayUnit.Of(System, kind).Say(value);
 
+    /// <summary>A value that holds, rounded down, so that what is told holds too.</summary>
+    /// <param name="value">In SI; zero or more.</param>
+    /// <param name="kind">What it is.</param>
+    public string SayAtMost(double value, QuantityKind kind) =>
+        DisplayUnit.Of(System, kind).Rounded(MidpointRounding.ToZero).Say(value);
+
+    /// <summary>A value that is needed, rounded up, so that what is told is enough.</summary>
+    /// <param name="value">In SI; zero or more.</param>
+    /// <param name="kind">What it is.</param>
+    public string SayAtLeast(double value, QuantityKind kind) =>
+        DisplayUnit.Of(System, kind).Rounded(MidpointRounding.ToPositiveInfinity).Say(value);
+
     /// <summary>The number alone, with the same rounding as <see cref="Say"/>.</summary>
     /// <param name="value">In SI.</param>
     /// <param name="kind">What it is.</param>

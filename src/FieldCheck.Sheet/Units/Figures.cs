@@ -20,6 +20,9 @@ internal readonly record struct Figures(int Decimals, int Finest, int Significan
     /// <summary>A large value gives up decimals rather than show more digits than anyone measures.</summary>
     internal int MostDigits { get; init; } = 6;
 
+    /// <summary>Which way what lies between two numbers that can be shown goes; sizes, whatever the sign.</summary>
+    internal MidpointRounding Rounding { get; init; } = MidpointRounding.AwayFromZero;
+
     internal string Write(double value)
     {
         if (!double.IsFinite(value))
@@ -41,7 +44,9 @@ internal readonly record struct Figures(int Decimals, int Finest, int Significan
     {
         if (size >= Unreadable)
         {
-            return size.ToString("0.000e0", CultureInfo.InvariantCulture);
+            return Rounding == MidpointRounding.AwayFromZero
+                ? size.ToString("0.000e0", CultureInfo.InvariantCulture)
+                : Large(size);
         }
 
         decimal exact = Decimal(size);
@@ -53,7 +58,7 @@ internal readonly record struct Figures(int Decimals, int Finest, int Significan
 
         for (int decimals = finest; decimals <= Finest + Further; decimals++)
         {
-            decimal rounded = decimal.Round(exact, decimals, MidpointRounding.AwayFromZero);
+            decimal rounded = decimal.Round(exact, decimals, Rounding);
             if (rounded * Power(decimals) >= Power(Significant - 1))
             {
                 return Trim(rounded, decimals);
@@ -61,7 +66,14 @@ internal readonly record struct Figures(int Decimals, int Finest, int Significan
         }
 
         int most = Finest + Further;
-        return Trim(decimal.Round(exact, most, MidpointRounding.AwayFromZero), most);
+        return Trim(decimal.Round(exact, most, Rounding), most);
+    }
+
+    private string Large(double size)
+    {
+        int exponent = (int)Math.Floor(Math.Log10(size));
+        double digits = Math.Round(size / Math.Pow(10, exponent - 3), Rounding);
+        return string.Create(CultureInfo.InvariantCulture, $"{digits / 1000:0.000}e{exponent}");
     }
 
     /// <summary>Twelve digits of it: 2.675 that came out as 2.6749999999999998 is still the half.</summary>

@@ -29,6 +29,8 @@ internal static partial class PlainCatalogue
         [
             PlainWords.Sentence(found.Passing.IsEmpty ? said : $"{said}: {figures}, share used and by which check"),
             .. leftOut.Length == 0 ? [] : new[] { leftOut },
+            SpokenAnswer.Aloud(JudgedByWords.Of(state.Form.Settled.Checks)),
+            SpokenAnswer.Aloud(JudgedByWords.NotChecked(state.Form.Settled.Checks)),
         ];
         return found.Passing.IsEmpty ? state.Say(before) : Listed(state, list, before);
     }

@@ -50,15 +50,34 @@ internal static class PlainChecks
 
         string place = PlainTokens.After(text, "at") ?? text.Trim();
         return state.Form.Settled is not { WhatIf: not null, Beam: BuiltBeam beam } ? state.Say(WhatIfAnswers.NothingToAsk)
+            : PlainTokens.After(text, "prop") is string stiffness ? Prop(state, stiffness)
             : place.Length > 0
-            ? PlainResults.AtPlace(state, beam, place, at => [SpokenAnswer.Aloud(WhatIfAnswers.Heaviest(state.Form.Settled, at)!)])
+            ? PlainResults.AtPlace(state, beam, place, at =>
+            [
+                SpokenAnswer.Aloud(WhatIfAnswers.Heaviest(state.Form.Settled, at)!),
+                SpokenAnswer.Aloud(JudgedByWords.NotChecked(state.Form.Settled.Checks)),
+            ])
             : state.Say(
             [
                 .. WhatIfAnswers.Of(state.Form.Settled, place: null)
                     .Concat(WhatIfAnswers.Props(state.Form.Settled, stiffness: null)).Select(SpokenAnswer.Aloud),
-                "How heavy a load may stand at a place: headroom at 1.2 m.",
+                "How heavy a load may stand at a place: headroom at 1.2 m. Where a prop that gives way would do: headroom prop 2 kN/mm.",
             ]);
     }
+
+    /// <summary>Where a prop of a stiffness typed would do; a rigid one where none is.</summary>
+    private static PlainStep Prop(PlainState state, string text) => PropLine.Find(state.Form, text) switch
+    {
+        { Why: string why } => state.Say(PlainWords.Sentence($"{text}: {why}")),
+        { Stiffness: var stiffness } => state.Say(
+        [
+            .. (WhatIfAnswers.Props(state.Form.Settled, stiffness) is { IsEmpty: false } props
+                    ? props
+                    : [WhatIfAnswers.NoProp(state.Form.Settled)])
+                .Append(JudgedByWords.Of(state.Form.Settled.Checks))
+                .Append(JudgedByWords.NotChecked(state.Form.Settled.Checks)).Select(SpokenAnswer.Aloud),
+        ]),
+    };
 
     /// <summary>The sections of the catalogue that would do, of families named or that go with the material, for one to be taken.</summary>
     /// <param name="state">The conversation.</param>

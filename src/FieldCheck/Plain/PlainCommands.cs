@@ -72,7 +72,7 @@ internal static class PlainCommands
         new("checks", "checks, checks 2",
             "say every check with its verdict, what is not checked and the cautions; a number alone with its work", PlainChecks.Say),
         new("work", "work, work 2", "say how one check is worked: the one used up most, or that of a number", PlainChecks.Work),
-        new("headroom", "headroom, headroom at 1.25 m",
+        new("headroom", "headroom, headroom at 1.25 m, headroom prop 2 kN/mm",
             "say how far loads and the first bay may grow, what section is needed, where a prop would do; or what load may stand at a place",
             PlainChecks.Headroom),
         new("would", "would do, would do IPE HEA", "list the sections that would do, of the families that go with the material or of some; one can be taken",

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using FieldCheck.Reporting;
 using FieldCheck.Sheet.Editing;
 using FieldCheck.Sheet.Strength;
 using FieldCheck.Sheet.Units;
@@ -25,8 +26,9 @@ internal static class CataloguePicture
             }]
             : [.. shown.Select(choice => TextSafety.ForTerminal(choice.Line))];
         ImmutableArray<string> below = shown.ElementAtOrDefault(list.Choice) is CatalogueChoice chosen
-            ? [.. chosen.About.SelectMany(line => TextColumns.Wrap(line, width)).Take(Math.Max(height / 2 - 1, 0))]
-            : [];
+            ? [.. Limits(state, list, width)
+                .Concat(chosen.About.SelectMany(line => TextColumns.Wrap(line, width))).Take(Math.Max(height / 2 - 1, 0))]
+            : [.. Limits(state, list, width)];
         string what = list.Passing is null ? Heading(list.Place.Column) : "Sections that would do";
         return ListPicture.Of(
             $"{what}   type to search: {list.Filter.Text}",
@@ -53,6 +55,16 @@ internal static class CataloguePicture
     internal static string LeftOut(ScreenState state, WouldDo found) => state.Settled.WhatIf is WhatIf whatIf
         ? WouldDoWords.LeftOut(found, whatIf.Families, whatIf.Material)
         : "";
+
+    // What would do is said by what it would, and what no one looked at.
+    private static IEnumerable<string> Limits(ScreenState state, Overlay.CatalogueList list, int width) =>
+        list.Passing is null || state.Settled.Checks.All.IsEmpty
+            ? []
+            :
+            [
+                .. TextColumns.Wrap(PlainAscii.Of(JudgedByWords.Of(state.Settled.Checks)), width),
+                TextColumns.CutWithMark(PlainAscii.Of(JudgedByWords.NotChecked(state.Settled.Checks)), width),
+            ];
 
     private static string OfCell(ScreenState state, Overlay.CatalogueList list) => list.Place.Column switch
     {

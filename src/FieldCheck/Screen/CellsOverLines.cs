@@ -16,6 +16,9 @@ internal sealed record CellsOverLines
     /// <summary>The lines below in so many columns; the first says how old they are, and stays.</summary>
     internal required Func<ScreenState, int, ImmutableArray<string>> Lines { get; init; }
 
+    /// <summary>A line below the first that is always in view too; null: there is none.</summary>
+    internal Func<ScreenState, int, string?> Beside { get; init; } = (_, _) => null;
+
     /// <summary>What stands there where there is room for one line only.</summary>
     internal required Func<ScreenState, int, string> InShort { get; init; }
 
@@ -53,7 +56,11 @@ internal sealed record CellsOverLines
 
     /// <summary>The lines that there are below the cells.</summary>
     /// <param name="state">The state.</param>
-    internal int Room(ScreenState state) => RoomIn(state, ScreenPicture.BodyHeight(state.Size.Height));
+    internal int Room(ScreenState state)
+    {
+        int room = RoomIn(state, ScreenPicture.BodyHeight(state.Size.Height));
+        return BesideIn(state, room, state.Size.Width) is null ? room : room - 1;
+    }
 
     /// <summary>How many lines below the first are scrolled past, where that is possible: else as many as leave a screenful.</summary>
     /// <param name="state">The state.</param>
@@ -95,10 +102,25 @@ internal sealed record CellsOverLines
     private int RoomIn(ScreenState state, int height) =>
         Math.Max(height - GridHeight(state, height) - Gap(height), 0);
 
-    private IEnumerable<PictureLine> Below(ScreenState state, int width, int room) => room < 2
-        ? Enumerable.Repeat(ResultsPicture.Coloured(InShort(state, width), width, isFaint: false), room)
-        : ScrolledLines.Draw(
-            Lines(state, width), Top(state, ScrolledPast(state)), room, width, state.Age == ResultsAge.BeforeThisCell);
+    private IEnumerable<PictureLine> Below(ScreenState state, int width, int room)
+    {
+        if (room < 2)
+        {
+            return Enumerable.Repeat(ResultsPicture.Coloured(InShort(state, width), width, isFaint: false), room);
+        }
+
+        bool isOld = state.Age == ResultsAge.BeforeThisCell;
+        string? beside = BesideIn(state, room, width);
+        PictureLine[] drawn =
+        [
+            .. ScrolledLines.Draw(
+                Lines(state, width), Top(state, ScrolledPast(state)), beside is null ? room : room - 1, width, isOld),
+        ];
+        return beside is null ? drawn : [drawn[0], ResultsPicture.Coloured(beside, width, isOld), .. drawn[1..]];
+    }
+
+    // Of two lines the second says how much more there is.
+    private string? BesideIn(ScreenState state, int room, int width) => room > 2 ? Beside(state, width) : null;
 
     private int Gap(int height) => height >= GapFrom ? 1 : 0;
 }

@@ -40,15 +40,24 @@ internal static class PropLine
             _ => $"Wanted: {Wanted}.",
         };
 
-    private static ScreenState Take(ScreenState state, Overlay.Answers page, string text) =>
+    /// <summary>The stiffness that a text gives, null where it is rigid; or why it gives none.</summary>
+    /// <param name="state">The state.</param>
+    /// <param name="text">As typed; empty: rigid.</param>
+    internal static (double? Stiffness, string? Why) Find(ScreenState state, string text) =>
         (text.Length == 0 ? null : Read(state, text)) switch
         {
-            null => Answered(state, page, text, null),
-            Reading<Quantity>.Accepted { Value.Value: <= 0 } => Refused(state, text, NotStiff),
-            Reading<Quantity>.Accepted read => Answered(state, page, text, read.Value.Value),
-            Reading<Quantity>.Refused refused => Refused(state, text, $"{refused.Text}; wanted: {Wanted}"),
+            null => (null, null),
+            Reading<Quantity>.Accepted { Value.Value: <= 0 } => (null, NotStiff),
+            Reading<Quantity>.Accepted read => (read.Value.Value, null),
+            Reading<Quantity>.Refused refused => (null, $"{refused.Text}; wanted: {Wanted}"),
             _ => throw new System.Diagnostics.UnreachableException(),
         };
+
+    private static ScreenState Take(ScreenState state, Overlay.Answers page, string text) => Find(state, text) switch
+    {
+        { Why: string why } => Refused(state, text, why),
+        { Stiffness: var stiffness } => Answered(state, page, text, stiffness),
+    };
 
     private static ScreenState Answered(ScreenState state, Overlay.Answers page, string text, double? stiffness) => state with
     {

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using FieldCheck.Mechanics.Solving;
+using FieldCheck.Reporting;
 using FieldCheck.Reporting.Tables;
 using FieldCheck.Sheet.Strength;
 
@@ -50,6 +51,14 @@ internal static class SectionLines
         string some = state.Age == ResultsAge.UpToDate ? verdict : $"{age}  {verdict}";
         return all.Length <= width ? all : TextColumns.CutWithMark(some, width);
     }
+
+    /// <summary>What is not checked, in as much of a line as there is; null where there are no checks.</summary>
+    /// <param name="state">The state.</param>
+    /// <param name="width">Columns; 1 or more.</param>
+    internal static string? NotChecked(ScreenState state, int width) =>
+        state.Shown is not { Outcome: BeamOutcome.Stands, Checks: { All.IsEmpty: false } checks }
+            ? null
+            : "  " + TextColumns.CutWithMark(PlainAscii.Of(JudgedByWords.NotChecked(checks)), Math.Max(width - 2, 1));
 
     /// <summary>The check whose work is shown, counted from 0: as chosen, else the one that is used up most.</summary>
     /// <param name="state">The state.</param>

@@ -9,6 +9,7 @@ internal static class SectionViewPicture
         GapFrom = 16,
         GridHeight = (state, height) => CellsOverLines.HeightOfEveryRow(state, ScreenView.Section, height),
         Lines = SectionLines.Of,
+        Beside = SectionLines.NotChecked,
         InShort = SectionLines.InShort,
         ScrolledPast = state => state.SectionTop,
     };

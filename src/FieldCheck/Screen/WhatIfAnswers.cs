@@ -26,14 +26,13 @@ internal static class WhatIfAnswers
         bool isOver = IsOver(calculation);
         return
         [
+            JudgedByWords.Of(calculation.Checks),
             words.Live(whatIf.Live, whatIf.LiveNames),
             .. words.Needed(whatIf.Needed) is { Length: > 0 } needed ? new[] { needed } : [],
             words.FirstBay(whatIf.LongestFirstBay),
             .. place is double at ? new[] { words.Heaviest(at, whatIf.HeaviestAt(at)) } : [],
-            .. isOver ? [] : new[] { "No prop is needed: no judged check is over." },
-            .. calculation.Checks.All.Any(check => check.Figures.Verdict == CheckVerdict.NotJudged)
-                ? new[] { "What is NOT JUDGED is not judged in any of these either." }
-                : [],
+            .. isOver ? [] : new[] { NoProp(calculation) },
+            JudgedByWords.NotChecked(calculation.Checks),
         ];
     }
 
@@ -42,7 +41,7 @@ internal static class WhatIfAnswers
     /// <param name="stiffness">How stiff it stands [N/m]; null: rigid.</param>
     internal static ImmutableArray<string> Props(Calculation calculation, double? stiffness) =>
         calculation is { WhatIf: WhatIf whatIf, Beam: BuiltBeam beam } && IsOver(calculation)
-            ? new WhatIfWords(beam, calculation.Document).Props(whatIf.Props(stiffness))
+            ? PropsOf(new WhatIfWords(beam, calculation.Document), whatIf.Props(stiffness), calculation.Checks)
             : [];
 
     /// <summary>How heavy one more load may be at a place; null where no check holds the beam against anything.</summary>
@@ -50,8 +49,24 @@ internal static class WhatIfAnswers
     /// <param name="place">The place [m].</param>
     internal static string? Heaviest(Calculation calculation, double place) =>
         calculation is { WhatIf: WhatIf whatIf, Beam: BuiltBeam beam }
-            ? new WhatIfWords(beam, calculation.Document).Heaviest(place, whatIf.HeaviestAt(place))
+            ? string.Join(
+                ' ',
+                new[]
+                {
+                    new WhatIfWords(beam, calculation.Document).Heaviest(place, whatIf.HeaviestAt(place)),
+                    JudgedByWords.Caveat(calculation.Checks),
+                }.Where(text => text.Length > 0))
             : null;
+
+    /// <summary>What is said of a prop where no judged check is over.</summary>
+    /// <param name="calculation">What came of the beam.</param>
+    internal static string NoProp(Calculation calculation) =>
+        calculation.Checks.All.Any(check => check.Figures.Verdict == CheckVerdict.NotJudged)
+            ? "No judged check is over, so none needs a prop; what is NOT JUDGED may."
+            : "No prop is needed: no judged check is over.";
+
+    private static ImmutableArray<string> PropsOf(WhatIfWords words, PropAnswer props, BeamChecks checks) =>
+        [.. words.Props(props), .. words.PropSideways(checks) is { Length: > 0 } sideways ? new[] { sideways } : []];
 
     private static bool IsOver(Calculation calculation) => calculation.Checks.Verdict == CheckVerdict.Over;
 }

@@ -59,12 +59,78 @@ public sealed class WhatIfWordsTests
 
     [Fact]
     public void FirstBay_IsALength() => Assert.Equal(
-        "The first bay may be 4.619 m under these loads; then bending is used up.",
+        "The first bay may be 4.618 m under these loads; then bending is used up.",
         Words.FirstBay(Calculation.WhatIf!.LongestFirstBay));
 
     [Fact]
     public void Needed_IsAModulus() =>
-        Assert.Equal("Needed: section modulus 400.0 cm3.", Words.Needed(Calculation.WhatIf!.Needed));
+        Assert.Equal("Needed: section modulus 400.0 cm3 for bending.", Words.Needed(Calculation.WhatIf!.Needed));
+
+    /// <summary>
+    /// 24 ft of a W14x30 unbraced under 1 kip/ft: M = 72 kip-ft; M/(φ Fy) = 72 · 12 / (0.9 · 50) = 19.20 in3 is enough for
+    /// bending (AISC 360-16 F2-1, φ 0.90), yet it is over by lateral stability.
+    /// </summary>
+    [Fact]
+    public void NeededModulus_SaysWhatForAndThatLateralStabilityIsOver()
+    {
+        BeamDocument slender = new()
+        {
+            Display = "us",
+            Spans = [new() { Length = "24 ft", Unbraced = "24 ft" }],
+            Supports = [new() { Kind = "pin", Joint = "0" }, new() { Kind = "roller", Joint = "1" }],
+            Loads = [new() { Kind = "distributed", Intensity = "1 klf" }],
+            Sections = [new() { Name = "s", Shape = "W14x30" }],
+            Materials = [new() { Name = "m", Grade = "A992" }],
+            Combinations = [new() { Name = "strength", Basis = "factored", Factors = [new("live", "1")] }],
+            Limits = new() { Rules = "AISC 360-16 LRFD" },
+        };
+        Calculation calculation = Calculation.Run(slender, SectionCatalogue.BuiltIn(), new BeamSolver());
+
+        Assert.Equal(CheckKind.LateralStability, calculation.Checks.Governing!.Figures.Kind);
+        Assert.Equal(
+            "Needed: plastic section modulus 19.20 in3 for bending alone. Lateral stability is over: a larger modulus alone does "
+                + "not tell whether it would hold.",
+            new WhatIfWords(calculation.Beam!, slender).Needed(calculation.WhatIf!.Needed));
+    }
+
+    /// <summary>σ = N/A + M/S (any book on strength): 48 kN on 160 cm2 leave 7 of 10 MPa, for 4 kN·m that is 571.5 cm3.</summary>
+    [Theory]
+    [InlineData("48 kN", "Needed: section modulus 571.5 cm3 for bending and axial force.")]
+    [InlineData("160 kN", "The force along the beam alone is too much: no section modulus is enough.")]
+    public void NeededModulus_OfBendingWithAForceAlong(string force, string told)
+    {
+        BeamDocument pressed = Joist with
+        {
+            Loads = Joist.Loads.Add(new LoadEntry { Kind = "point", At = "end", Force = force, Angle = "90 deg" }),
+        };
+        Calculation calculation = Calculation.Run(pressed, SectionCatalogue.BuiltIn(), new BeamSolver());
+
+        Assert.Equal(told, new WhatIfWords(calculation.Beam!, pressed).Needed(calculation.WhatIf!.Needed));
+    }
+
+    [Fact]
+    public void Props_SayHowTheBeamIsHeldSideways()
+    {
+        Calculation Held(string unbraced) => Calculation.Run(
+            Joist with
+            {
+                Spans = [new() { Length = "4 m", Unbraced = unbraced }],
+                Sections = [new() { Name = "joist", Shape = "IPE 200" }],
+                Materials = [new() { Name = "m", Grade = "S235" }],
+                Combinations = [new() { Name = "f", Basis = "factored", Factors = [new("live", "1.5")] }],
+                Limits = new() { Rules = "EN 1993-1-1" },
+            },
+            SectionCatalogue.BuiltIn(),
+            new BeamSolver());
+
+        string Said(Calculation held) => new WhatIfWords(held.Beam!, held.Document).PropSideways(held.Checks);
+
+        Assert.Equal(
+            "A prop is not taken for a lateral support: the distances between those stay as typed.", Said(Held("2 m")));
+        Assert.Equal(
+            "Over a prop the bottom is pressed: braced means that it is held there too.", Said(Held("braced")));
+        Assert.Equal("", Said(Calculation));
+    }
 
     [Fact]
     public void NothingFound_IsSaidOfProps()
