@@ -131,6 +131,12 @@ public sealed partial class WhatIfLawTests
             };
             Calculation before = RandomJoists.Run(pressed);
             string told = new WhatIfWords(before.Beam!, pressed).Needed(before.WhatIf!.Needed);
+            if (before.WhatIf!.Needed.Modulus!.Modulus < 1e-6)
+            {
+                // Nothing bends it: every load stands on a support.
+                return;
+            }
+
             Assert.StartsWith("Needed: section modulus", told, StringComparison.Ordinal);
 
             Calculation after = RandomJoists.Run(pressed with

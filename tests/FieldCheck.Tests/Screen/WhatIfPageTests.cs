@@ -10,10 +10,10 @@ namespace FieldCheck.Tests.Screen;
 /// </summary>
 public sealed class WhatIfPageTests
 {
-    private const string Rigid = "A rigid prop between 0.972 m and 5.028 m makes every judged check hold; at 3.00 m it carries 7.50 kN "
+    private const string Rigid = "A rigid prop between 0.973 m and 5.027 m makes every judged check hold; at 3.00 m it carries 7.50 kN "
         + "and the beam is used to 0.42.";
 
-    private const string Soft = "A prop of 100.00 kN/m between 2.564 m and 3.436 m makes every judged check hold; at 3.00 m it "
+    private const string Soft = "A prop of 100.00 kN/m between 2.565 m and 3.435 m makes every judged check hold; at 3.00 m it "
         + "carries 3.26 kN and the beam is used to 0.90.";
 
     private static readonly BeamDocument Long = new()
