@@ -2,7 +2,6 @@ using FieldCheck.Mechanics.Model;
 using FieldCheck.Sheet.Building;
 using FieldCheck.Sheet.Catalogue;
 using FieldCheck.Sheet.Document;
-using FieldCheck.Sheet.Strength;
 using FieldCheck.Sheet.Units;
 
 namespace FieldCheck.Sheet.Findings;

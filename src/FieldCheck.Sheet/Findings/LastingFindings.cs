@@ -1,4 +1,3 @@
-using FieldCheck.Mechanics.Envelopes;
 using FieldCheck.Mechanics.Model;
 using FieldCheck.Mechanics.Strength;
 using FieldCheck.Sheet.Building;

@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Collections.Frozen;
 
 namespace FieldCheck.Sheet.Presets;
@@ -10,7 +11,7 @@ namespace FieldCheck.Sheet.Presets;
 /// </remarks>
 public static class WindowsFileName
 {
-    private const string Refused = "<>:\"|?*/\\";
+    private static readonly SearchValues<char> Refused = SearchValues.Create("<>:\"|?*/\\");
 
     // COM and LPT also with the three raised digits of Latin-1.
     private static readonly FrozenSet<string> Devices = FrozenSet.ToFrozenSet(

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using FieldCheck.Mechanics.Strength;
 
 namespace FieldCheck.Sheet.Strength;
