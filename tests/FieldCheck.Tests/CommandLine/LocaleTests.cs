@@ -1,5 +1,4 @@
 using System.Text;
-using FieldCheck.CommandLine;
 
 namespace FieldCheck.Tests.CommandLine;
 

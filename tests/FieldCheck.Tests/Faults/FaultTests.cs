@@ -1,7 +1,6 @@
 using System.Diagnostics;
 using FieldCheck.Recovery;
 using FieldCheck.Screen;
-using FieldCheck.Sheet.Presets;
 using FieldCheck.Sheet.Settings;
 using FieldCheck.Tests.CommandLine;
 
@@ -133,7 +132,7 @@ public sealed class FaultTests : IDisposable
     }
 
     [Fact]
-    public void PipeInAFolder_IsToldByTheBatch_WhichGoesOn()
+    public async Task PipeInAFolder_IsToldByTheBatch_WhichGoesOn()
     {
         if (OperatingSystem.IsWindows())
         {
@@ -144,13 +143,12 @@ public sealed class FaultTests : IDisposable
         using Surroundings around = new();
         around.Write("job/b.toml", Beam);
         using Process made = Process.Start("mkfifo", [Path.Combine(around.Folder.FullName, "job", "a.toml")]);
-        made.WaitForExit();
-
-        Task<int> status = Task.Run(() => around.Run("batch", "job"));
+        await made.WaitForExitAsync();
 
         // Nobody ever writes to the pipe: who waits for it waits for ever.
-        Assert.True(status.Wait(TimeSpan.FromMinutes(1)), "it waits for the pipe");
-        Assert.Equal(2, status.Result);
+        int status = await Task.Run(() => around.Run("batch", "job")).WaitAsync(TimeSpan.FromMinutes(1));
+
+        Assert.Equal(2, status);
         Assert.Equal("job/a.toml: it is empty, or no ordinary file.\n", around.Complaints);
         Assert.Contains("\"file\":\"job/b.toml\",\"title\":\"Bench\"", around.Written, StringComparison.Ordinal);
     }

@@ -1,4 +1,5 @@
 using System.Collections.Concurrent;
+using System.Diagnostics.CodeAnalysis;
 
 namespace FieldCheck.CommandLine.Batch;
 
@@ -10,6 +11,10 @@ namespace FieldCheck.CommandLine.Batch;
 /// </remarks>
 /// <param name="threads">How many work at the same time; at least 1.</param>
 /// <param name="newWorker">Makes what one thread works with; no two threads share it.</param>
+[SuppressMessage(
+    "Design",
+    "CA1001",
+    Justification = "Threads may still wait for them when an ending program leaves; without a handle asked for they hold memory only.")]
 internal sealed class OrderedWork<TItem, TResult>(int threads, Func<Func<TItem, TResult>> newWorker)
 {
     // One hard item is waited for while the others go on with as many as this.
