@@ -59,6 +59,7 @@ internal sealed class PaperBlocks(PaperLetters letters)
             PaperElementKind.Figure, description: letters.Shown(figure.Description, PaperFace.Regular));
         double left = (PaperSheet.BlockWidth - scale * figure.Drawing.Width) / 2;
         return new PaperPiece(
-            scale * figure.Drawing.Height, [new PaperMark.Drawing(left, 0, element, figure.Drawing, scale)]) { Above = 3 };
+            scale * figure.Drawing.Height, [new PaperMark.Drawing(left, 0, element, figure.Drawing, scale)])
+        { Above = 3 };
     }
 }

@@ -163,7 +163,7 @@ internal sealed record ScreenState
 
     // What is half typed may push a load off the beam: while the rest of the beam stood without it, the results before
     // it are kept, and said to be so.
-    private bool IsTriedShown => Tried is not null && CellProblems.At(Tried, Draft!.Place) is null
+    private bool IsTriedShown => Tried is not null && Draft is not null && CellProblems.At(Tried, Draft.Place) is null
         && (Tried.Problems.IsEmpty || !Settled.Problems.IsEmpty);
 
     /// <summary>The screen with a beam just opened on it.</summary>

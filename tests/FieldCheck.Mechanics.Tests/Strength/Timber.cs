@@ -19,7 +19,8 @@ internal static class Timber
     internal static readonly TimberStrengths Fir =
         new(TimberBasis.Reference, 900 * Psi, 180 * Psi, 625 * Psi, 580_000 * Psi)
         {
-            Tension = 575 * Psi, TakesSizeFactor = true,
+            Tension = 575 * Psi,
+            TakesSizeFactor = true,
         };
 
     /// <summary>C24 of EN 338: fm,k 24, fv,k 4.0, fc,90,k 2.5, ft,0,k 14.5, E0,05 7400 N/mm².</summary>

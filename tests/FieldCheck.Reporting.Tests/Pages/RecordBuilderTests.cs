@@ -31,7 +31,12 @@ public sealed class RecordBuilderTests
             Title = "Bearer",
             Record = new()
             {
-                Job = "Yard 7", Location = "Gate", Date = "1 May", PreparedBy = "Ana Sol", CheckedBy = "Bo Fen", Category = "1",
+                Job = "Yard 7",
+                Location = "Gate",
+                Date = "1 May",
+                PreparedBy = "Ana Sol",
+                CheckedBy = "Bo Fen",
+                Category = "1",
             },
         };
 
