@@ -20,7 +20,7 @@ internal sealed class RollingSag
     private readonly double _between;
     private readonly bool _keepsRows;
 
-    internal RollingSag(TrainElement element, bool keepsRows)
+    internal RollingSag(TrainElement element, bool keepsRows, SagBudget budget)
     {
         _element = element;
         _keepsRows = keepsRows;
@@ -30,7 +30,7 @@ internal sealed class RollingSag
             _least[i] = element.Greatest(Curve.Deflection, PositionOf(i), -1);
         }
 
-        _proof = new SagProof(element);
+        _proof = new SagProof(element, budget);
         _between = Between();
         Forget();
     }

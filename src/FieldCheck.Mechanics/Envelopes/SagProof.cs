@@ -6,13 +6,9 @@ namespace FieldCheck.Mechanics.Envelopes;
 /// Looks for a deflection greater than the greatest known, in one element and under one train: boxes of sections and
 /// places whose bounds could raise it are halved until none can, or a point that does is found.
 /// </summary>
-internal sealed class SagProof(TrainElement element)
+internal sealed class SagProof(TrainElement element, SagBudget budget)
 {
-    /// <summary>Boxes looked at in one search; many times what any is known to need.</summary>
-    private const int MostBoxes = 50_000;
-
     private readonly SagSurface _surface = element.Sag();
-    private int _boxesLeft;
 
     /// <summary>Looks over one stretch of the element.</summary>
     /// <param name="standing">Standing loads, a polynomial in the share of the stretch.</param>
@@ -23,7 +19,11 @@ internal sealed class SagProof(TrainElement element)
     internal SagFinding Search(
         ReadOnlySpan<double> standing, double from, double width, double scale, in Leader<Worst> leader)
     {
-        _boxesLeft = MostBoxes;
+        if (budget.IsSpent)
+        {
+            return SagFinding.Unsettled;
+        }
+
         double most = Bernstein.Most(standing, 1);
         (int first, int end) = element.IntervalsOf(Curve.Deflection);
         for (int i = first; i < end; i++)
@@ -55,7 +55,8 @@ internal sealed class SagProof(TrainElement element)
             return new SagFinding(SagFindingKind.Greater, box.From, box.From + box.Width);
         }
 
-        if (--_boxesLeft <= 0)
+        budget.Spend();
+        if (budget.IsSpent)
         {
             return SagFinding.Unsettled;
         }

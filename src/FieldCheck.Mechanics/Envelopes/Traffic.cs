@@ -6,6 +6,11 @@ namespace FieldCheck.Mechanics.Envelopes;
 /// <summary>The rolling loads of a problem, and what they add to standing loads where answers add up.</summary>
 internal sealed class Traffic
 {
+    /// <summary>Boxes that proving a deflection may look at, so that every search ends.</summary>
+    private const int LeastBoxes = 50_000;
+
+    private const int BoxesForEach = 1000;
+
     /// <summary>
     /// What trains do to so many elements is kept while deflections are looked for; of more it is found again where it is
     /// asked for, for it takes much memory.
@@ -55,6 +60,7 @@ internal sealed class Traffic
         Curve curve = greatest[0].Parts.Curve;
         bool keepsRows = Trains.Length * _pieces.Length <= MostKept;
         List<(RollingSag Sag, Train Train, Range Pieces)> sags = [];
+        SagBudget budget = new(LeastBoxes + BoxesForEach * Trains.Length * _pieces.Length);
         foreach (Train train in Trains.Where(train => greatest.Any(one => Factor(one.Combination, train) != 0)))
         {
             for (int e = 0; e < _pieces.Length; e++)
@@ -67,7 +73,7 @@ internal sealed class Traffic
                 TrainElement element = new(train, Influence, e);
                 if (curve == Curve.Deflection)
                 {
-                    sags.Add((new RollingSag(element, keepsRows), train, _pieces[e]));
+                    sags.Add((new RollingSag(element, keepsRows, budget), train, _pieces[e]));
                     continue;
                 }
 

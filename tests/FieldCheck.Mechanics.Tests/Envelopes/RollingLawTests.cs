@@ -14,6 +14,9 @@ public sealed class RollingLawTests
 {
     private const double Near = 1e-9;
 
+    /// <summary>Where proving a deflection would take too long it is named an estimate; none is known to be off by more.</summary>
+    private const double NearEstimate = 1e-3;
+
     /// <summary>An axle stands this share of the beam beside a section where V jumps.</summary>
     private const double Aside = 3e-9;
 
@@ -78,7 +81,9 @@ public sealed class RollingLawTests
                 Scale scale = new(problem.Model, answers);
                 foreach (Figure figure in Figure.All(problem.Model))
                 {
-                    double near = figure.SizeOn(scale) * NearOf(figure, problem.Model);
+                    bool isEstimate = figure.Name.StartsWith(nameof(Curve.Deflection), StringComparison.Ordinal)
+                        && envelope.CertaintyOf(Curve.Deflection) == EnvelopeCertainty.Estimate;
+                    double near = figure.SizeOn(scale) * (isEstimate ? NearEstimate : NearOf(figure, problem.Model));
                     double most = answers.Max(figure.GreatestOf);
                     double least = answers.Min(figure.LeastOf);
                     Assert.True(
@@ -125,8 +130,10 @@ public sealed class RollingLawTests
                         .Max(one => one.Max);
                     double size = Near
                         * (new Scale(problem.Model, answer).Of(curve) + Math.Abs(envelope.ExtremesOf(curve).Min.Value));
-                    Law.Equal(peak.Value, band, 10 * size, $"{curve} in the band");
-                    Assert.Equal(EnvelopeCertainty.Exact, envelope.CertaintyOf(curve));
+                    bool isEstimate = envelope.CertaintyOf(curve) == EnvelopeCertainty.Estimate;
+                    Assert.True(!isEstimate || curve == Curve.Deflection, $"{curve} is no estimate");
+                    Law.Equal(
+                        peak.Value, band, 10 * size + (isEstimate ? NearEstimate * Math.Abs(band) : 0), $"{curve} in the band");
                 }
             }
         },
