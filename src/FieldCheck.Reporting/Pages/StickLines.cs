@@ -19,14 +19,18 @@ internal static class StickLines
             .. document.Sections.Select(section => Sentence(
                 "section",
                 section.Name,
-                Typed(section),
-                Read(words, beam.Sticks.FirstOrDefault(stick => stick.SectionName == section.Name)?.Section),
+                Typed(Cells(Fields.Section, section)),
+                Read(words, Figures(beam.Sticks.FirstOrDefault(stick => stick.SectionName == section.Name)?.Section)),
                 section.Shape is string shape ? Source(catalogue.Shape(shape)) : "as given")),
             .. document.Materials.Select(material => Sentence(
                 "material",
                 material.Name,
-                Typed(material),
-                Read(words, beam.Sticks.FirstOrDefault(stick => stick.MaterialName == material.Name)?.Material),
+                Typed(
+                [
+                    .. Cells(Fields.Material, material),
+                    .. material.Factors.Select(factor => ($"factor {factor.Name}", (string?)factor.Text)),
+                ]),
+                Read(words, Figures(beam.Sticks.FirstOrDefault(stick => stick.MaterialName == material.Name)?.Material)),
                 material.Grade is string grade ? Source(catalogue.Grade(grade)) : "as given")),
             OwnWeight(document, beam),
         ];
@@ -35,61 +39,33 @@ internal static class StickLines
     private static string Sentence(string what, string name, string typed, string read, string source) =>
         PlainAscii.Of($"{what} {name}: {typed}; {read}; source: {source}");
 
-    private static string Typed(SectionEntry section) => Cells(
-        ("shape", section.Shape),
-        ("width", section.Width),
-        ("depth", section.Depth),
-        ("plies", section.Plies),
-        ("diameter", section.Diameter),
-        ("wall", section.Wall),
-        ("flange width", section.FlangeWidth),
-        ("flange thickness", section.FlangeThickness),
-        ("web thickness", section.WebThickness),
-        ("I", section.Inertia),
-        ("A", section.Area),
-        ("S", section.SectionModulus),
-        ("shear area", section.ShearArea),
-        ("weight", section.Weight),
-        ("flat", section.Flat));
+    private static IEnumerable<(string Name, string? Text)> Cells<TRow>(ImmutableArray<Field<TRow>> fields, TRow row) =>
+        fields.Select(field => (field.Key.Replace('_', ' '), field.Get(row)));
 
-    private static string Typed(MaterialEntry material) => Cells(
-    [
-        ("grade", material.Grade),
-        ("E", material.Modulus),
-        ("G", material.ShearModulus),
-        ("density", material.Density),
-        ("allowable bending", material.AllowableBending),
-        ("allowable shear", material.AllowableShear),
-        ("allowable bearing", material.AllowableBearing),
-        ("design bending", material.DesignBending),
-        ("design shear", material.DesignShear),
-        ("design bearing", material.DesignBearing),
-        ("yield", material.Yield),
-        .. material.Factors.Select(factor => ($"factor {factor.Name}", (string?)factor.Text)),
-        ("creep", material.Creep),
-    ]);
-
-    private static string Cells(params (string Name, string? Text)[] cells) =>
+    private static string Typed(IEnumerable<(string Name, string? Text)> cells) =>
         string.Join(", ", cells.Where(cell => cell.Text is not null).Select(cell => $"{cell.Name} {cell.Text}"));
 
-    private static string Read(BeamWords words, Section? section) => section is null
-        ? "used by no span"
-        : Figures(
-            words,
-            ("I", section.Inertia, QuantityKind.Inertia),
-            ("A", section.Area, QuantityKind.Area),
-            ("S", section.SectionModulus, QuantityKind.SectionModulus));
+    private static (string Name, double? Value, QuantityKind Kind)[] Figures(Section? section) => section is null ? [] :
+    [
+        ("I", section.Inertia, QuantityKind.Inertia),
+        ("A", section.Area, QuantityKind.Area),
+        ("S", section.SectionModulus, QuantityKind.SectionModulus),
+    ];
 
-    private static string Read(BeamWords words, Material? material) => material is null
-        ? "used by no span"
-        : Figures(
-            words,
-            ("E", material.Modulus, QuantityKind.Pressure),
-            ("weight per volume", material.UnitWeight, QuantityKind.UnitWeight),
-            ("yield", material.Yield, QuantityKind.Pressure));
+    private static (string Name, double? Value, QuantityKind Kind)[] Figures(Material? material) => material is null ? [] :
+    [
+        ("E", material.Modulus, QuantityKind.Pressure),
+        ("weight per volume", material.UnitWeight, QuantityKind.UnitWeight),
+        ("yield", material.Yield, QuantityKind.Pressure),
+    ];
 
-    private static string Figures(BeamWords words, params (string Name, double? Value, QuantityKind Kind)[] figures)
+    private static string Read(BeamWords words, (string Name, double? Value, QuantityKind Kind)[] figures)
     {
+        if (figures.Length == 0)
+        {
+            return "used by no span";
+        }
+
         string[] known =
         [
             .. figures.Where(figure => figure.Value is not null)

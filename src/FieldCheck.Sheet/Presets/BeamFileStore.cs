@@ -22,22 +22,11 @@ public static class BeamFileStore
         return Write(path, text, bytes, known, overwrite);
     }
 
-    /// <summary>Saves a text that is no beam.</summary>
-    /// <param name="path">Where; a link is followed, and stays a link.</param>
-    /// <param name="text">What the file shall hold, in UTF-8.</param>
-    /// <param name="overwrite">True: write whatever stands there; the person has agreed to it.</param>
-    /// <returns>What came of it; never that it was changed on disk.</returns>
-    public static BeamFileSaving SaveText(string path, string text, bool overwrite)
-    {
-        BeamFileText file = new(path, text);
-        return Write(path, file, file.ToBytes(), known: null, overwrite);
-    }
-
-    /// <summary>Saves bytes that are no text, in the same way.</summary>
+    /// <summary>Saves what is no beam file, in the same way.</summary>
     /// <param name="path">Where; a link is followed, and stays a link.</param>
     /// <param name="bytes">All that the file shall hold.</param>
     /// <param name="overwrite">True: write whatever stands there; the person has agreed to it.</param>
-    /// <returns>What came of it; where it was saved, with an empty text.</returns>
+    /// <returns>What came of it, never that it was changed on disk; where it was saved, with an empty text.</returns>
     public static BeamFileSaving SaveBytes(string path, byte[] bytes, bool overwrite) =>
         Write(path, new BeamFileText(path, ""), bytes, known: null, overwrite);
 

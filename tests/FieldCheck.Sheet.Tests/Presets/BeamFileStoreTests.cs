@@ -63,15 +63,15 @@ public sealed class BeamFileStoreTests : IDisposable
     }
 
     [Fact]
-    public void TextThatIsNoBeam_IsWritten_AndOverAnotherOnlyWhenThePersonAgrees()
+    public void FileThatIsNoBeam_IsWritten_AndOverAnotherOnlyWhenThePersonAgrees()
     {
         string path = Path.Combine(_folder.FullName, "working.txt");
 
-        Assert.IsType<BeamFileSaving.Saved>(BeamFileStore.SaveText(path, "one\n", overwrite: false));
-        Assert.Equal(new BeamFileSaving.Exists(), BeamFileStore.SaveText(path, "two\n", overwrite: false));
+        Assert.IsType<BeamFileSaving.Saved>(BeamFileStore.SaveBytes(path, [.. "one\n"u8], overwrite: false));
+        Assert.Equal(new BeamFileSaving.Exists(), BeamFileStore.SaveBytes(path, [.. "two\n"u8], overwrite: false));
         Assert.Equal("one\n", File.ReadAllText(path));
 
-        Assert.IsType<BeamFileSaving.Saved>(BeamFileStore.SaveText(path, "two\n", overwrite: true));
+        Assert.IsType<BeamFileSaving.Saved>(BeamFileStore.SaveBytes(path, [.. "two\n"u8], overwrite: true));
         Assert.Equal("two\n"u8, File.ReadAllBytes(path));
     }
 
