@@ -1,6 +1,8 @@
 using System.Globalization;
 using FieldCheck.Mechanics.Solving;
 using FieldCheck.Screen;
+using FieldCheck.Screen.Files;
+using FieldCheck.Screen.Painting;
 using FieldCheck.Sheet;
 using FieldCheck.Sheet.Catalogue;
 using FieldCheck.Sheet.Document;

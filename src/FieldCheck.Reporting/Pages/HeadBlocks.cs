@@ -32,7 +32,7 @@ internal static class HeadBlocks
             .. record.PreparedFor is null ? [] : new[] { Fact("prepared for", record.PreparedFor) },
             Fact("checked by", record.CheckedBy),
             Fact("category", record.Category),
-            Fact("units", document.Display == "us" ? "US customary" : "SI"),
+            Fact("units", document.Units == UnitSystem.Us ? "US customary" : "SI"),
             Fact("file", request.File.Length == 0 ? "none: not saved" : request.File),
             Fact("SHA-256", request.Digest),
             Fact("made by", $"fieldcheck {request.Version}"),

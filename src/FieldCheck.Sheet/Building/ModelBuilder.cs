@@ -24,7 +24,7 @@ public sealed class ModelBuilder
         _offsets = offsets;
         _document = document;
         _cases = new LoadCases(document);
-        _display = new DisplayUnits(document.Display == "us" ? UnitSystem.Us : UnitSystem.Si);
+        _display = new DisplayUnits(document.Units);
     }
 
     /// <summary>Builds the model of a beam.</summary>

@@ -1,3 +1,5 @@
+using FieldCheck.Sheet.Units;
+
 namespace FieldCheck.Sheet.Document;
 
 /// <summary>One beam, as typed: what a file holds, what the form edits, what a calculation starts from.</summary>
@@ -15,6 +17,9 @@ public sealed record BeamDocument
 
     /// <summary>us or si; null is si.</summary>
     public string? Display { get; init; }
+
+    /// <summary>The units that results are shown in and that a bare number in a cell takes.</summary>
+    public UnitSystem Units => Display == "us" ? UnitSystem.Us : UnitSystem.Si;
 
     /// <summary>true: count the flexibility in shear.</summary>
     public string? ShearDeformation { get; init; }

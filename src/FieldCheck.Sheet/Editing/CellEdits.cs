@@ -70,7 +70,7 @@ internal static class CellEdits
 
     internal static SheetChange Answer(FormSheet sheet, int row, bool inAll)
     {
-        LoadEntry load = LoadCells.Answer(sheet.Document.Loads[row], inAll, Editor.SystemOf(sheet.Document));
+        LoadEntry load = LoadCells.Answer(sheet.Document.Loads[row], inAll, sheet.Document.Units);
         return new SheetChange(WithLoad(sheet, row, load));
     }
 
@@ -89,7 +89,7 @@ internal static class CellEdits
     private static FormSheet TypeInRow(FormSheet sheet, FormPlace place, string? text)
     {
         BeamDocument document = sheet.Document;
-        UnitSystem system = Editor.SystemOf(document);
+        UnitSystem system = document.Units;
         switch (place.Block)
         {
             case FormBlock.Spans:

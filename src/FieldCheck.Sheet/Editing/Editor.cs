@@ -1,5 +1,4 @@
 using FieldCheck.Sheet.Document;
-using FieldCheck.Sheet.Units;
 
 namespace FieldCheck.Sheet.Editing;
 
@@ -38,14 +37,6 @@ public static class Editor
         };
         BeamDocument followed = SupportNames.Follow(sheet.Document, change.Sheet.Document, change.SupportRow);
         return change.Sheet with { Document = CaseEdits.WithoutNamesForNone(sheet.Document, followed) };
-    }
-
-    /// <summary>The units that a bare number takes in a cell of this beam.</summary>
-    /// <param name="document">The beam.</param>
-    public static UnitSystem SystemOf(BeamDocument document)
-    {
-        ArgumentNullException.ThrowIfNull(document);
-        return document.Display == "us" ? UnitSystem.Us : UnitSystem.Si;
     }
 
     // A case is no row of the file: it comes and goes with its loads, and so do sections and materials with the spans.

@@ -33,7 +33,7 @@ public static partial class FormCells
         { Block: FormBlock.Combinations } when place.Row < document.Combinations.Count =>
             CombinationCells.TextOf(document, document.Combinations[place.Row], place.Column),
         { Block: FormBlock.Rolling } when place.Row < document.Rolling.Count =>
-            RollingCells.TextOf(document.Rolling[place.Row], place.Column, Editor.SystemOf(document)),
+            RollingCells.TextOf(document.Rolling[place.Row], place.Column, document.Units),
         _ when StickCells.Has(place.Block) => StickCells.TextOf(document, place),
         _ => null,
     };

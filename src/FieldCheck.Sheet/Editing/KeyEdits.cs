@@ -19,7 +19,7 @@ internal static class KeyEdits
             return document;
         }
 
-        string? plain = typed is null ? null : Plain(cell, typed, Editor.SystemOf(document));
+        string? plain = typed is null ? null : Plain(cell, typed, document.Units);
         BeamDocument changed = DocumentCells.Set(begun, key, plain) ?? document;
         return RowsBegun.Trimmed(changed);
     }

@@ -43,7 +43,7 @@ internal static class StatedCells
 
     internal static StatedEntry Type(StatedEntry stated, FormColumn column, string? text, BeamDocument document)
     {
-        UnitSystem system = Editor.SystemOf(document);
+        UnitSystem system = document.Units;
         string? Figure(QuantityKind kind) => text is null ? null : CellShorthand.Expand(text, kind, system);
         return column switch
         {

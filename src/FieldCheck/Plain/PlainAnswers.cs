@@ -1,5 +1,8 @@
 using System.Collections.Immutable;
 using FieldCheck.Screen;
+using FieldCheck.Screen.Files;
+using FieldCheck.Screen.Overlays;
+using FieldCheck.Screen.Painting;
 
 namespace FieldCheck.Plain;
 

@@ -1,4 +1,7 @@
 using FieldCheck.Screen;
+using FieldCheck.Screen.Details;
+using FieldCheck.Screen.FormGrid;
+using FieldCheck.Screen.Keyboard;
 using FieldCheck.Sheet.Editing;
 using FieldCheck.Sheet.Units;
 
@@ -71,7 +74,7 @@ internal static class PlainBeam
     internal static PlainStep Units(PlainState state, string text)
     {
         string wanted = text.Trim().ToLowerInvariant();
-        UnitSystem now = Editor.SystemOf(state.Form.Document);
+        UnitSystem now = state.Form.Document.Units;
         return wanted switch
         {
             "us" when now == UnitSystem.Us => state.Say("Results are in US units already."),

@@ -3,6 +3,10 @@ using System.Globalization;
 using System.Text.RegularExpressions;
 using FieldCheck.Reporting.Record;
 using FieldCheck.Screen;
+using FieldCheck.Screen.FormGrid;
+using FieldCheck.Screen.Overlays;
+using FieldCheck.Screen.Painting;
+using FieldCheck.Screen.Sections;
 using FieldCheck.Sheet.Editing;
 using FieldCheck.Sheet.Strength;
 

@@ -1,4 +1,8 @@
 using FieldCheck.Screen;
+using FieldCheck.Screen.Combining;
+using FieldCheck.Screen.Details;
+using FieldCheck.Screen.FormGrid;
+using FieldCheck.Screen.Sections;
 using FieldCheck.Sheet;
 using FieldCheck.Sheet.Document;
 using FieldCheck.Sheet.Editing;

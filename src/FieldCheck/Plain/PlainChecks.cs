@@ -2,7 +2,9 @@ using System.Collections.Immutable;
 using System.Globalization;
 using FieldCheck.Mechanics.Solving;
 using FieldCheck.Reporting.Record;
-using FieldCheck.Screen;
+using FieldCheck.Screen.FormGrid;
+using FieldCheck.Screen.Overlays;
+using FieldCheck.Screen.Sections;
 using FieldCheck.Sheet.Building;
 using FieldCheck.Sheet.Strength;
 

@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using FieldCheck.Screen;
+using FieldCheck.Screen.Keyboard;
 using FieldCheck.Sheet.Editing;
 using FieldCheck.Sheet.Reading;
 

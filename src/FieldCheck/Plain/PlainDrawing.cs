@@ -3,6 +3,7 @@ using FieldCheck.Mechanics.Response;
 using FieldCheck.Mechanics.Solving;
 using FieldCheck.Reporting.Drawing;
 using FieldCheck.Screen;
+using FieldCheck.Screen.Plotting;
 using FieldCheck.Sheet;
 using FieldCheck.Sheet.Building;
 

@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using FieldCheck.Screen;
+using FieldCheck.Screen.Files;
+using FieldCheck.Screen.Overlays;
 
 namespace FieldCheck.Plain;
 

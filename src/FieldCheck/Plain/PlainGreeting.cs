@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using FieldCheck.CommandLine;
 using FieldCheck.Screen;
+using FieldCheck.Screen.Files;
 using FieldCheck.Sheet;
 using FieldCheck.Sheet.Document;
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using FieldCheck.Screen;
+using FieldCheck.Screen.Details;
+using FieldCheck.Screen.FormGrid;
 using FieldCheck.Sheet.Document;
 using FieldCheck.Sheet.Editing;
 

@@ -1,6 +1,9 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using FieldCheck.Screen;
+using FieldCheck.Screen.Files;
+using FieldCheck.Screen.Overlays;
+using FieldCheck.Screen.Painting;
 
 namespace FieldCheck.Plain;
 

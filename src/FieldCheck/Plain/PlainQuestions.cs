@@ -1,4 +1,9 @@
 using FieldCheck.Screen;
+using FieldCheck.Screen.Details;
+using FieldCheck.Screen.Files;
+using FieldCheck.Screen.FormGrid;
+using FieldCheck.Screen.Overlays;
+using FieldCheck.Screen.Painting;
 using FieldCheck.Sheet.Document;
 using FieldCheck.Sheet.Editing;
 

@@ -2,10 +2,10 @@ using System.Collections.Immutable;
 using FieldCheck.CommandLine;
 using FieldCheck.Mechanics.Solving;
 using FieldCheck.Reporting.Record;
-using FieldCheck.Screen;
+using FieldCheck.Screen.FormGrid;
+using FieldCheck.Screen.Plotting;
 using FieldCheck.Sheet;
 using FieldCheck.Sheet.Building;
-using FieldCheck.Sheet.Editing;
 using FieldCheck.Sheet.Reading;
 using FieldCheck.Sheet.Units;
 
@@ -57,7 +57,7 @@ internal static class PlainResults
             return state.Say("At which place? As: at 1.25 m, at B, at mid 1, at end - 6 in.");
         }
 
-        string unit = CellUnits.Of(QuantityKind.Length, Editor.SystemOf(state.Form.Document));
+        string unit = CellUnits.Of(QuantityKind.Length, state.Form.Document.Units);
         string place = CellShorthand.ExpandPlace(text, unit);
         return AtPlace(state, beam, text, position =>
             [.. SpokenAnswer.At(calculation, new AskedPlace(place, position), state.Form.CombinationShown)]);

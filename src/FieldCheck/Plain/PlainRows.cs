@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using FieldCheck.Screen;
+using FieldCheck.Screen.FormGrid;
 using FieldCheck.Sheet.Editing;
 
 namespace FieldCheck.Plain;

@@ -1,6 +1,10 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using FieldCheck.Screen;
+using FieldCheck.Screen.Combining;
+using FieldCheck.Screen.FormGrid;
+using FieldCheck.Screen.Overlays;
+using FieldCheck.Screen.Painting;
 using FieldCheck.Sheet.CombinationSets;
 using FieldCheck.Sheet.Document;
 using FieldCheck.Sheet.Editing;

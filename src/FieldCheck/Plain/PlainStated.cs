@@ -1,4 +1,4 @@
-using FieldCheck.Screen;
+using FieldCheck.Screen.FormGrid;
 using FieldCheck.Sheet.Document;
 using FieldCheck.Sheet.Editing;
 

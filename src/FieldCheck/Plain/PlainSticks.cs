@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
-using FieldCheck.Screen;
+using FieldCheck.Screen.FormGrid;
+using FieldCheck.Screen.Overlays;
+using FieldCheck.Screen.Painting;
 using FieldCheck.Sheet.Catalogue;
 using FieldCheck.Sheet.Document;
 using FieldCheck.Sheet.Editing;

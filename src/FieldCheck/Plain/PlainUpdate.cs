@@ -1,5 +1,8 @@
 using System.Text;
 using FieldCheck.Screen;
+using FieldCheck.Screen.Details;
+using FieldCheck.Screen.Files;
+using FieldCheck.Screen.Overlays;
 using FieldCheck.Sheet.Editing;
 
 namespace FieldCheck.Plain;

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using FieldCheck.Screen;
+using FieldCheck.Screen.FormGrid;
 using FieldCheck.Sheet.Document;
 using FieldCheck.Sheet.Editing;
 
@@ -18,7 +19,7 @@ internal static class PlainWalks
     /// <summary>The first question for what a preset asks for; null where it asks for nothing.</summary>
     /// <param name="document">The beam.</param>
     internal static PlainAsk? OfAsked(BeamDocument document) =>
-        Screen.Asked.Of(document) is [AskedCell first, ..] ? Ask(first) : null;
+        Screen.FormGrid.Asked.Of(document) is [AskedCell first, ..] ? Ask(first) : null;
 
     /// <summary>The question after one that was answered; null where the walk ends.</summary>
     /// <param name="form">The beam, the answer in it.</param>
@@ -45,7 +46,7 @@ internal static class PlainWalks
         : new PlainAsk.Key(asked.Key, PlainWalk.Asked);
 
     private static PlainAsk? AfterAsked(BeamDocument document, Func<AskedCell, bool> isIt) =>
-        Screen.Asked.Of(document).SkipWhile(asked => !isIt(asked)).Skip(1).Select(Ask).FirstOrDefault();
+        Screen.FormGrid.Asked.Of(document).SkipWhile(asked => !isIt(asked)).Skip(1).Select(Ask).FirstOrDefault();
 
     private static FormPlace? InRow(ImmutableArray<FormColumn> columns, FormPlace place)
     {

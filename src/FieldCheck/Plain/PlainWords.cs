@@ -1,6 +1,7 @@
 using FieldCheck.Reporting.Record;
 using FieldCheck.Reporting.Tables;
 using FieldCheck.Screen;
+using FieldCheck.Screen.FormGrid;
 using FieldCheck.Sheet;
 using FieldCheck.Sheet.Document;
 using FieldCheck.Sheet.Editing;

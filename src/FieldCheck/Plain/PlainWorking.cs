@@ -1,6 +1,8 @@
 using FieldCheck.Mechanics.Solving;
 using FieldCheck.Reporting.Working;
-using FieldCheck.Screen;
+using FieldCheck.Screen.Files;
+using FieldCheck.Screen.Plotting;
+using FieldCheck.Screen.Workings;
 using FieldCheck.Sheet.Building;
 using FieldCheck.Sheet.Reading;
 

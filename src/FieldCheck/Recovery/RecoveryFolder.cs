@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using System.Diagnostics;
 using System.Globalization;
 using System.Text;
-using FieldCheck.Screen;
+using FieldCheck.Screen.Files;
 using FieldCheck.Sheet.Presets;
 using FieldCheck.Sheet.Reading;
 

@@ -1,3 +1,4 @@
+using FieldCheck.Screen.Files;
 using FieldCheck.Sheet.Presets;
 
 namespace FieldCheck.Screen;

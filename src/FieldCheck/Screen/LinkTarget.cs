@@ -1,3 +1,4 @@
+using FieldCheck.Screen.Keyboard;
 using FieldCheck.Sheet.Editing;
 
 namespace FieldCheck.Screen;

@@ -1,3 +1,5 @@
+using FieldCheck.Screen.FormGrid;
+using FieldCheck.Screen.Workings;
 using FieldCheck.Sheet;
 using FieldCheck.Sheet.Document;
 using FieldCheck.Sheet.Editing;

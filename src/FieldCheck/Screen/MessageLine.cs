@@ -1,4 +1,11 @@
 using FieldCheck.Reporting.Tables;
+using FieldCheck.Screen.Combining;
+using FieldCheck.Screen.Details;
+using FieldCheck.Screen.Files;
+using FieldCheck.Screen.FormGrid;
+using FieldCheck.Screen.Overlays;
+using FieldCheck.Screen.Painting;
+using FieldCheck.Screen.Sections;
 using FieldCheck.Sheet;
 using FieldCheck.Sheet.Editing;
 using FieldCheck.Sheet.Reading;
@@ -93,7 +100,7 @@ internal static class MessageLine
     {
         FormPlace size = new(FormBlock.Loads, row, FormColumn.Size);
         string number = FormCells.TextOf(calculation.Document, size) ?? "";
-        UnitSystem system = Editor.SystemOf(calculation.Document);
+        UnitSystem system = calculation.Document.Units;
         string force = CellUnits.Of(QuantityKind.Force, system);
         string each = system == UnitSystem.Us ? "foot" : "metre";
         return $"{number}{Over(calculation, row)}:  t = {number} {force} in all   m = {number} {force} on each {each}";
@@ -101,7 +108,7 @@ internal static class MessageLine
 
     private static string Over(Calculation calculation, int row) =>
         FormLabels.LengthOfLoad(calculation.Document, row) is double length
-            ? $" over {new DisplayUnits(Editor.SystemOf(calculation.Document)).Say(length, QuantityKind.Length)}"
+            ? $" over {new DisplayUnits(calculation.Document.Units).Say(length, QuantityKind.Length)}"
             : "";
 
     private static string Named(FormSheet sheet, FormPlace place, string text)

@@ -1,4 +1,8 @@
 using System.Collections.Immutable;
+using FieldCheck.Screen.Files;
+using FieldCheck.Screen.Overlays;
+using FieldCheck.Screen.Painting;
+using FieldCheck.Screen.Plotting;
 
 namespace FieldCheck.Screen;
 

@@ -1,3 +1,5 @@
+using FieldCheck.Screen.Painting;
+
 namespace FieldCheck.Screen;
 
 /// <summary>Something told in the message line until the next key.</summary>

@@ -1,3 +1,8 @@
+using FieldCheck.Screen.Keyboard;
+using FieldCheck.Screen.Painting;
+using FieldCheck.Screen.Plotting;
+using FieldCheck.Screen.Workings;
+
 namespace FieldCheck.Screen;
 
 /// <summary>What a person wants otherwise than it comes; kept in the settings file.</summary>

@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using FieldCheck.Screen.Files;
+using FieldCheck.Screen.Keyboard;
 using FieldCheck.Sheet.Catalogue;
 using FieldCheck.Sheet.CombinationSets;
 using FieldCheck.Sheet.Document;

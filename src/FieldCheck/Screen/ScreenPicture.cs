@@ -1,4 +1,9 @@
 using System.Collections.Immutable;
+using FieldCheck.Screen.FormGrid;
+using FieldCheck.Screen.Keyboard;
+using FieldCheck.Screen.Overlays;
+using FieldCheck.Screen.Painting;
+using FieldCheck.Screen.Workings;
 
 namespace FieldCheck.Screen;
 

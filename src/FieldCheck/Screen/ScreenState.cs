@@ -1,5 +1,14 @@
 using FieldCheck.Mechanics.Solving;
 using FieldCheck.Reporting.Tables;
+using FieldCheck.Screen.Combining;
+using FieldCheck.Screen.Files;
+using FieldCheck.Screen.FormGrid;
+using FieldCheck.Screen.Keyboard;
+using FieldCheck.Screen.Overlays;
+using FieldCheck.Screen.Plotting;
+using FieldCheck.Screen.Sections;
+using FieldCheck.Screen.StatedFigures;
+using FieldCheck.Screen.Workings;
 using FieldCheck.Sheet;
 using FieldCheck.Sheet.Document;
 using FieldCheck.Sheet.Editing;

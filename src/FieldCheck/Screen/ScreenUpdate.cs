@@ -1,4 +1,11 @@
 using System.Diagnostics;
+using FieldCheck.Screen.Combining;
+using FieldCheck.Screen.Files;
+using FieldCheck.Screen.Keyboard;
+using FieldCheck.Screen.Overlays;
+using FieldCheck.Screen.Painting;
+using FieldCheck.Screen.Sections;
+using FieldCheck.Screen.Workings;
 
 namespace FieldCheck.Screen;
 

@@ -1,4 +1,12 @@
 using System.Collections.Immutable;
+using FieldCheck.Screen.Combining;
+using FieldCheck.Screen.FormGrid;
+using FieldCheck.Screen.Keyboard;
+using FieldCheck.Screen.Overlays;
+using FieldCheck.Screen.Plotting;
+using FieldCheck.Screen.Sections;
+using FieldCheck.Screen.StatedFigures;
+using FieldCheck.Screen.Workings;
 
 namespace FieldCheck.Screen;
 

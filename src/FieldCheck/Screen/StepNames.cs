@@ -1,3 +1,4 @@
+using FieldCheck.Screen.FormGrid;
 using FieldCheck.Sheet.Editing;
 
 namespace FieldCheck.Screen;

@@ -1,4 +1,6 @@
-using FieldCheck.Sheet.Editing;
+using FieldCheck.Screen.Keyboard;
+using FieldCheck.Screen.Overlays;
+using FieldCheck.Screen.Painting;
 using FieldCheck.Sheet.Units;
 
 namespace FieldCheck.Screen;
@@ -17,8 +19,8 @@ internal static class TitleLine
     /// <param name="isSmall">True: not everything finds room, so it is said how one thing at a time is seen.</param>
     internal static PictureLine Of(ScreenState state, int width, bool isSmall)
     {
-        string units = Editor.SystemOf(state.Document) == UnitSystem.Us ? "lbf kip ft in" : "kN m mm";
-        string system = Editor.SystemOf(state.Document) == UnitSystem.Us ? "US" : "SI";
+        string units = state.Document.Units == UnitSystem.Us ? "lbf kip ft in" : "kN m mm";
+        string system = state.Document.Units == UnitSystem.Us ? "US" : "SI";
         bool isTyped = state.Overlay is Overlay.Details or Overlay.OpenList or Overlay.SetList or Overlay.CatalogueList or Overlay.Families or Overlay.NameLine
             or Overlay.PaperName or Overlay.Answers { Draft: not null } or Overlay.PlaceLine;
         string last = isTyped ? Back : isSmall ? Small : Help;

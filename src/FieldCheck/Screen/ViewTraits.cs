@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using FieldCheck.Screen.Keyboard;
+using FieldCheck.Screen.Painting;
 
 namespace FieldCheck.Screen;
 

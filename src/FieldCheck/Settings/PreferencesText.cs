@@ -2,6 +2,10 @@ using System.Collections.Immutable;
 using FieldCheck.Mechanics.Response;
 using FieldCheck.Reporting.Drawing;
 using FieldCheck.Screen;
+using FieldCheck.Screen.Keyboard;
+using FieldCheck.Screen.Painting;
+using FieldCheck.Screen.Plotting;
+using FieldCheck.Screen.Workings;
 using FieldCheck.Sheet.Reading;
 using FieldCheck.Sheet.Settings;
 

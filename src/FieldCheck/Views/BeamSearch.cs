@@ -1,5 +1,5 @@
 using FieldCheck.CommandLine;
-using FieldCheck.Screen;
+using FieldCheck.Screen.Files;
 using FieldCheck.Sheet.Presets;
 
 namespace FieldCheck.Views;

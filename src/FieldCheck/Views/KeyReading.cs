@@ -1,5 +1,5 @@
 using System.Text;
-using FieldCheck.Screen;
+using FieldCheck.Screen.Keyboard;
 using Terminal.Gui.Drivers;
 using Terminal.Gui.Input;
 

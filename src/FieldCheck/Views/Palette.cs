@@ -1,4 +1,4 @@
-using FieldCheck.Screen;
+using FieldCheck.Screen.Painting;
 using Terminal.Gui.Drawing;
 using Attribute = Terminal.Gui.Drawing.Attribute;
 

@@ -1,5 +1,7 @@
 using System.Drawing;
 using FieldCheck.Screen;
+using FieldCheck.Screen.Keyboard;
+using FieldCheck.Screen.Painting;
 using Terminal.Gui.Drivers;
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;

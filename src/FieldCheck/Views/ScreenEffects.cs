@@ -3,6 +3,8 @@ using System.Text;
 using FieldCheck.CommandLine;
 using FieldCheck.Recovery;
 using FieldCheck.Screen;
+using FieldCheck.Screen.Files;
+using FieldCheck.Screen.FormGrid;
 using FieldCheck.Settings;
 using FieldCheck.Sheet.Presets;
 using FieldCheck.Sheet.Reading;

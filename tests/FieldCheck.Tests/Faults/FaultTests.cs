@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using FieldCheck.Recovery;
-using FieldCheck.Screen;
+using FieldCheck.Screen.Files;
+using FieldCheck.Screen.Overlays;
 using FieldCheck.Sheet.Settings;
 using FieldCheck.Tests.CommandLine;
 

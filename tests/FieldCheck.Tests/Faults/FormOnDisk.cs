@@ -1,6 +1,8 @@
 using FieldCheck.CommandLine;
 using FieldCheck.Mechanics.Solving;
 using FieldCheck.Screen;
+using FieldCheck.Screen.Files;
+using FieldCheck.Screen.Keyboard;
 using FieldCheck.Sheet;
 using FieldCheck.Sheet.Catalogue;
 using FieldCheck.Sheet.Document;

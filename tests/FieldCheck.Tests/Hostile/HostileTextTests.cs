@@ -3,7 +3,7 @@ using System.Text;
 using System.Text.Json;
 using CsCheck;
 using FieldCheck.Reporting.Pages;
-using FieldCheck.Screen;
+using FieldCheck.Screen.Files;
 using FieldCheck.Sheet.Document;
 using FieldCheck.Sheet.Presets;
 using FieldCheck.Tests.CommandLine;

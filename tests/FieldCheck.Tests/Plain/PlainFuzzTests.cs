@@ -1,6 +1,6 @@
 using CsCheck;
 using FieldCheck.Plain;
-using FieldCheck.Screen;
+using FieldCheck.Screen.Overlays;
 using FieldCheck.Sheet.Document;
 using FieldCheck.Sheet.Presets;
 using FieldCheck.Sheet.Units;

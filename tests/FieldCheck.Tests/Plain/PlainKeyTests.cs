@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using FieldCheck.Plain;
-using FieldCheck.Screen;
+using FieldCheck.Screen.Details;
 using FieldCheck.Sheet.Document;
 using FieldCheck.Sheet.Editing;
 using FieldCheck.Sheet.Presets;

@@ -1,6 +1,6 @@
 using System.Text;
 using CsCheck;
-using FieldCheck.Screen;
+using FieldCheck.Screen.Painting;
 
 namespace FieldCheck.Tests.Screen;
 

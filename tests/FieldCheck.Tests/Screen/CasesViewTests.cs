@@ -1,4 +1,6 @@
 using FieldCheck.Screen;
+using FieldCheck.Screen.Combining;
+using FieldCheck.Screen.Files;
 using FieldCheck.Sheet.Document;
 
 namespace FieldCheck.Tests.Screen;

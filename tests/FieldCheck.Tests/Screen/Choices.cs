@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using FieldCheck.Screen;
+using FieldCheck.Screen.Files;
 using FieldCheck.Sheet.Document;
 using FieldCheck.Sheet.Presets;
 

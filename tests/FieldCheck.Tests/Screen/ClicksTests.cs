@@ -1,5 +1,10 @@
 using CsCheck;
 using FieldCheck.Screen;
+using FieldCheck.Screen.Details;
+using FieldCheck.Screen.Files;
+using FieldCheck.Screen.Keyboard;
+using FieldCheck.Screen.Overlays;
+using FieldCheck.Screen.Painting;
 using FieldCheck.Sheet.Presets;
 
 namespace FieldCheck.Tests.Screen;

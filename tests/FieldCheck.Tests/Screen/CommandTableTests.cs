@@ -1,5 +1,7 @@
 using System.Runtime.CompilerServices;
 using FieldCheck.Screen;
+using FieldCheck.Screen.Keyboard;
+using FieldCheck.Screen.Overlays;
 
 namespace FieldCheck.Tests.Screen;
 

@@ -1,7 +1,10 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using System.Reflection;
-using FieldCheck.Screen;
+using FieldCheck.Screen.Details;
+using FieldCheck.Screen.Files;
+using FieldCheck.Screen.Keyboard;
+using FieldCheck.Screen.Overlays;
 using FieldCheck.Sheet.Document;
 using FieldCheck.Sheet.Editing;
 using FieldCheck.Sheet.Reading;

@@ -1,5 +1,6 @@
 using System.Text;
 using FieldCheck.Screen;
+using FieldCheck.Screen.FormGrid;
 using FieldCheck.Sheet.Document;
 using FieldCheck.Sheet.Editing;
 

@@ -1,4 +1,6 @@
 using FieldCheck.Screen;
+using FieldCheck.Screen.FormGrid;
+using FieldCheck.Screen.Keyboard;
 using FieldCheck.Sheet.Editing;
 
 namespace FieldCheck.Tests.Screen;

@@ -1,5 +1,6 @@
 using FieldCheck.Reporting.Tables;
 using FieldCheck.Screen;
+using FieldCheck.Screen.FormGrid;
 using FieldCheck.Sheet.Document;
 using FieldCheck.Sheet.Editing;
 using FieldCheck.Sheet.Presets;

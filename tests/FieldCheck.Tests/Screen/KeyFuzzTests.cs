@@ -1,5 +1,6 @@
 using CsCheck;
-using FieldCheck.Screen;
+using FieldCheck.Screen.Files;
+using FieldCheck.Screen.Keyboard;
 using FieldCheck.Sheet.Document;
 using FieldCheck.Sheet.Presets;
 

@@ -1,6 +1,13 @@
 using System.Globalization;
 using System.Runtime.CompilerServices;
 using FieldCheck.Screen;
+using FieldCheck.Screen.Files;
+using FieldCheck.Screen.FormGrid;
+using FieldCheck.Screen.Keyboard;
+using FieldCheck.Screen.Overlays;
+using FieldCheck.Screen.Plotting;
+using FieldCheck.Screen.Sections;
+using FieldCheck.Screen.Workings;
 using FieldCheck.Sheet.Document;
 
 namespace FieldCheck.Tests.Screen;

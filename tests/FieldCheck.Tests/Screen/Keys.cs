@@ -1,5 +1,5 @@
 using System.Globalization;
-using FieldCheck.Screen;
+using FieldCheck.Screen.Keyboard;
 
 namespace FieldCheck.Tests.Screen;
 

@@ -1,5 +1,6 @@
 using CsCheck;
-using FieldCheck.Screen;
+using FieldCheck.Screen.Keyboard;
+using FieldCheck.Screen.Painting;
 
 namespace FieldCheck.Tests.Screen;
 

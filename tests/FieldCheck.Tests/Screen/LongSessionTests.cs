@@ -1,5 +1,6 @@
 using System.Globalization;
 using FieldCheck.Screen;
+using FieldCheck.Screen.Files;
 using FieldCheck.Sheet.Presets;
 
 namespace FieldCheck.Tests.Screen;

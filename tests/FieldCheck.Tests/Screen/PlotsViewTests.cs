@@ -1,6 +1,8 @@
 using FieldCheck.Mechanics.Response;
 using FieldCheck.Reporting.Drawing;
 using FieldCheck.Screen;
+using FieldCheck.Screen.Files;
+using FieldCheck.Screen.Plotting;
 using FieldCheck.Sheet.Document;
 
 namespace FieldCheck.Tests.Screen;

@@ -1,4 +1,4 @@
-using FieldCheck.Screen;
+using FieldCheck.Screen.Keyboard;
 using FieldCheck.Sheet.Editing;
 
 namespace FieldCheck.Tests.Screen;

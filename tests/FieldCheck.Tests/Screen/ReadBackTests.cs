@@ -1,4 +1,7 @@
 using FieldCheck.Screen;
+using FieldCheck.Screen.Files;
+using FieldCheck.Screen.FormGrid;
+using FieldCheck.Screen.Painting;
 using FieldCheck.Sheet.Editing;
 
 namespace FieldCheck.Tests.Screen;

@@ -1,6 +1,7 @@
 using System.Runtime.CompilerServices;
 using System.Text.RegularExpressions;
-using FieldCheck.Screen;
+using FieldCheck.Screen.Files;
+using FieldCheck.Screen.Painting;
 using FieldCheck.Sheet.Document;
 using FieldCheck.Sheet.Presets;
 

@@ -1,6 +1,10 @@
 using FieldCheck.Mechanics.Solving;
 using FieldCheck.Reporting.Tables;
 using FieldCheck.Screen;
+using FieldCheck.Screen.Details;
+using FieldCheck.Screen.Files;
+using FieldCheck.Screen.Keyboard;
+using FieldCheck.Screen.Overlays;
 using FieldCheck.Sheet.Document;
 using FieldCheck.Sheet.Editing;
 using FieldCheck.Sheet.Presets;

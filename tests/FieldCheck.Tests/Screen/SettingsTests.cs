@@ -1,4 +1,7 @@
 using FieldCheck.Screen;
+using FieldCheck.Screen.Files;
+using FieldCheck.Screen.Keyboard;
+using FieldCheck.Screen.Overlays;
 
 namespace FieldCheck.Tests.Screen;
 

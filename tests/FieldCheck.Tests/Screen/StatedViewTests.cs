@@ -1,4 +1,6 @@
 using FieldCheck.Screen;
+using FieldCheck.Screen.Files;
+using FieldCheck.Screen.StatedFigures;
 using FieldCheck.Sheet.Document;
 using FieldCheck.Sheet.Editing;
 

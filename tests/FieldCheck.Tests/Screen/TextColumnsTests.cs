@@ -1,6 +1,6 @@
 using System.Globalization;
 using CsCheck;
-using FieldCheck.Screen;
+using FieldCheck.Screen.Painting;
 using Terminal.Gui.Text;
 
 namespace FieldCheck.Tests.Screen;

@@ -1,5 +1,7 @@
 using FieldCheck.Recovery;
 using FieldCheck.Screen;
+using FieldCheck.Screen.Files;
+using FieldCheck.Screen.Keyboard;
 
 namespace FieldCheck.Tests.Screen;
 

@@ -1,4 +1,5 @@
 using FieldCheck.Screen;
+using FieldCheck.Screen.Files;
 using FieldCheck.Sheet.Presets;
 
 namespace FieldCheck.Tests.Screen;

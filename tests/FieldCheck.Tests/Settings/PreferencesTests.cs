@@ -1,6 +1,10 @@
 using FieldCheck.Mechanics.Response;
 using FieldCheck.Reporting.Drawing;
 using FieldCheck.Screen;
+using FieldCheck.Screen.Keyboard;
+using FieldCheck.Screen.Painting;
+using FieldCheck.Screen.Plotting;
+using FieldCheck.Screen.Workings;
 using FieldCheck.Settings;
 using FieldCheck.Sheet.Settings;
 

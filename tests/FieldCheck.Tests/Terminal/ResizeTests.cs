@@ -1,5 +1,6 @@
 using System.Globalization;
 using FieldCheck.Screen;
+using FieldCheck.Screen.Files;
 using FieldCheck.Sheet.Presets;
 using FieldCheck.Tests.Screen;
 using Xunit.Abstractions;

@@ -1,5 +1,6 @@
 using FieldCheck.CommandLine;
 using FieldCheck.Screen;
+using FieldCheck.Screen.Files;
 using FieldCheck.Sheet.Presets;
 using FieldCheck.Tests.CommandLine;
 using FieldCheck.Views;

@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using System.Drawing;
 using FieldCheck.Screen;
+using FieldCheck.Screen.Keyboard;
 using FieldCheck.Views;
 using Terminal.Gui.App;
 using Terminal.Gui.Drivers;
