@@ -14,7 +14,7 @@ internal static class InputBlocks
     internal static IEnumerable<RecordBlock> Of(
         Calculation calculation, BuiltBeam beam, SectionCatalogue catalogue, RecordRequest request)
     {
-        ImmutableArray<string> rows = InputLines.Of(calculation);
+        ImmutableArray<string> rows = InputLines.AsTyped(calculation);
         return
         [
             new RecordBlock.Heading(2, "The beam as idealised"),

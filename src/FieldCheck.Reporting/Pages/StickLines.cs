@@ -5,6 +5,7 @@ using FieldCheck.Sheet.Building;
 using FieldCheck.Sheet.Catalogue;
 using FieldCheck.Sheet.Document;
 using FieldCheck.Sheet.Reading;
+using FieldCheck.Sheet.Units;
 
 namespace FieldCheck.Reporting.Pages;
 
@@ -37,7 +38,7 @@ internal static class StickLines
     }
 
     private static string Sentence(string what, string name, string typed, string read, string source) =>
-        PlainAscii.Of($"{what} {name}: {typed}; {read}; source: {source}");
+        TextSafety.ForTerminal($"{what} {name}: {typed}; {read}; source: {source}");
 
     private static IEnumerable<(string Name, string? Text)> Cells<TRow>(ImmutableArray<Field<TRow>> fields, TRow row) =>
         fields.Select(field => (field.Key.Replace('_', ' '), field.Get(row)));
@@ -85,6 +86,7 @@ internal static class StickLines
 
     private static string OwnWeight(BeamDocument document, BuiltBeam beam) => document.SelfWeight is null
         ? "own weight of the beam: NOT among the loads, but for what is typed as a load"
-        : $"own weight of the beam: among the loads, in case {PlainAscii.Of(document.SelfWeight.Case)}"
-            + (beam.Loads.Any(load => load.Row is null) ? "" : ", and comes to nothing");
+        : beam.Loads.FirstOrDefault(load => load.Row is null) is NamedLoad weight
+            ? $"own weight of the beam: among the loads, in case {TextSafety.ForTerminal(weight.Case)}"
+            : "own weight of the beam: among the loads, and comes to nothing";
 }

@@ -5,6 +5,7 @@ using FieldCheck.Sheet;
 using FieldCheck.Sheet.Building;
 using FieldCheck.Sheet.Document;
 using FieldCheck.Sheet.Reading;
+using FieldCheck.Sheet.Units;
 
 namespace FieldCheck.Reporting.Tables;
 
@@ -18,18 +19,30 @@ internal sealed class InputLines
     private readonly BuiltBeam _beam;
     private readonly BeamWords _words;
     private readonly LoadWords _loads;
+    private readonly Func<string, string> _letters;
 
-    private InputLines(BeamDocument document, BuiltBeam beam, bool isSpoken)
+    private InputLines(BeamDocument document, BuiltBeam beam, Func<string, string> letters, bool isSpoken)
     {
+        _letters = letters;
         _document = document;
         _beam = beam;
         _words = new BeamWords(beam, isSpoken);
         _loads = new LoadWords(_words);
     }
 
-    /// <summary>One sentence for each row of the sheet.</summary>
+    /// <summary>One sentence for each row of the sheet, in plain ASCII.</summary>
     internal static ImmutableArray<string> Of(Calculation calculation, bool isSpoken = false) =>
-        calculation.Beam is BuiltBeam beam ? new InputLines(calculation.Document, beam, isSpoken).All() : [];
+        Of(calculation, PlainAscii.Of, isSpoken);
+
+    /// <summary>One sentence for each row of the sheet, in the letters that were typed.</summary>
+    internal static ImmutableArray<string> AsTyped(Calculation calculation) =>
+        Of(calculation, TextSafety.ForTerminal, isSpoken: false);
+
+    /// <summary>The size of a load as typed, in plain ASCII.</summary>
+    internal static string SizeTyped(LoadEntry row) => SizeTyped(row, PlainAscii.Of);
+
+    private static ImmutableArray<string> Of(Calculation calculation, Func<string, string> letters, bool isSpoken) =>
+        calculation.Beam is BuiltBeam beam ? new InputLines(calculation.Document, beam, letters, isSpoken).All() : [];
 
     private ImmutableArray<string> All() =>
     [
@@ -86,26 +99,30 @@ internal sealed class InputLines
         string read = $"{_loads.Size(named.Load)} {place}{inAll}";
         if (named.Row is not int index)
         {
-            return $"own weight ({named.Case}): {read}";
+            return $"own weight ({_letters(named.Case)}): {read}";
         }
 
-        string label = named.Label.Length == 0 ? "" : $" {PlainAscii.Of(named.Label)}";
-        return $"load {index + 1}{label} ({PlainAscii.Of(named.Case)}): {SizeTyped(_document.Loads[index])}, "
+        string label = named.Label.Length == 0 ? "" : $" {_letters(named.Label)}";
+        return $"load {index + 1}{label} ({_letters(named.Case)}): {SizeTyped(_document.Loads[index], _letters)}, "
             + $"read as {read}";
     }
 
-    /// <summary>The size of a load as typed.</summary>
-    internal static string SizeTyped(LoadEntry row) => row switch
+    private static string SizeTyped(LoadEntry row, Func<string, string> letters)
     {
-        { Force: string force } => Typed(force) + Cell(" leaning", row.Angle),
-        { Moment: string moment } => Typed(moment),
-        { Total: string total } => $"{Typed(total)} in all",
-        { Pressure: string pressure } =>
-            $"{Typed(pressure)}{Cell(" to", row.PressureEnd)} on a width of {Typed(row.Width)}",
-        _ => Typed(row.Intensity) + Cell(" to", row.IntensityEnd),
-    };
+        return row switch
+        {
+            { Force: string force } => letters(force) + Then(" leaning", row.Angle),
+            { Moment: string moment } => letters(moment),
+            { Total: string total } => $"{letters(total)} in all",
+            { Pressure: string pressure } =>
+                $"{letters(pressure)}{Then(" to", row.PressureEnd)} on a width of {letters(row.Width ?? Nothing)}",
+            _ => letters(row.Intensity ?? Nothing) + Then(" to", row.IntensityEnd),
+        };
 
-    private static string Pattern(PatternEntry row) =>
+        string Then(string name, string? text) => text is null ? "" : $"{name} {letters(text)}";
+    }
+
+    private string Pattern(PatternEntry row) =>
         $"pattern: loads of case {Typed(row.Case)} stand or do not stand bay by bay";
 
     private string Rolling(RollingEntry row, int index)
@@ -113,7 +130,7 @@ internal sealed class InputLines
         RollingLoad read = _beam.Rolling[index];
         string label = string.IsNullOrWhiteSpace(row.Label) ? read.Label : $"rolling load {read.Label}";
         string axles = string.Join("; ", row.Axles.Select(axle => $"{Typed(axle.Force)} at {Typed(axle.Offset)}"));
-        return PlainAscii.Of($"{label} ({_beam.Model.Cases[read.Case].Name})")
+        return _letters($"{label} ({_beam.Model.Cases[read.Case].Name})")
             + $": axles {axles}{Cell(", impact", row.Impact)}";
     }
 
@@ -123,19 +140,19 @@ internal sealed class InputLines
             .Zip(combination.Factors)
             .Where(pair => pair.Second != 0)
             .Select((pair, index) => Term(pair.Second, pair.First.Name, index == 0)));
-        return $"combination {PlainAscii.Of(combination.Name)} ({BasisWords.Of(combination.Basis)}): "
+        return $"combination {_letters(combination.Name)} ({BasisWords.Of(combination.Basis)}): "
             + (sum.Length == 0 ? "no loads" : sum);
     }
 
     private string Term(double factor, string name, bool isFirst)
     {
         string sign = isFirst ? "" : factor < 0 ? " - " : " + ";
-        return $"{sign}{Figure(isFirst ? factor : Math.Abs(factor))} {PlainAscii.Of(name)}";
+        return $"{sign}{Figure(isFirst ? factor : Math.Abs(factor))} {_letters(name)}";
     }
 
     private string Figure(double factor) => _words.Number(factor, QuantityKind.Number);
 
-    private static string Cell(string name, string? text) => text is null ? "" : $"{name} {Typed(text)}";
+    private string Cell(string name, string? text) => text is null ? "" : $"{name} {Typed(text)}";
 
-    private static string Typed(string? text) => text is null ? Nothing : PlainAscii.Of(text);
+    private string Typed(string? text) => text is null ? Nothing : _letters(text);
 }

@@ -38,6 +38,16 @@ public sealed partial class PdfRecordTests
         });
     }
 
+    /// <summary>Where every line of every page stands, and how much is drawn there.</summary>
+    [Theory]
+    [MemberData(nameof(RecordTextTests.Looked), MemberType = typeof(RecordTextTests))]
+    public void OfPreset_IsTheFile(string name)
+    {
+        using PdfDocument pdf = PdfDocument.Open(PdfRecord.Of(Records.OfPreset(name)));
+
+        Picture.MatchesFile($"record-{name}.pdf.txt", string.Join('\n', pdf.GetPages().SelectMany(Laid)) + "\n");
+    }
+
     [Fact]
     public void EveryPage_TellsOfWhichRecordItIsAndWhichOfHowMany()
     {
@@ -307,4 +317,32 @@ public sealed partial class PdfRecordTests
 
     [GeneratedRegex("^[A-Z]{6}\\+")]
     private static partial Regex SubsetTag();
+
+    // Points from the left and from the foot. What is not so close that it is read as one is two pieces of a line.
+    private static IEnumerable<string> Laid(Page page) =>
+    [
+        $"page {page.Number}, {page.Paths.Count} paths",
+        .. page.Letters
+            .GroupBy(letter => Math.Round(letter.StartBaseLine.Y))
+            .OrderByDescending(line => line.Key)
+            .Select(line => string.Create(CultureInfo.InvariantCulture, $"{line.Key,5}  {Pieces(line)}").TrimEnd()),
+    ];
+
+    private static string Pieces(IEnumerable<Letter> line)
+    {
+        StringBuilder text = new();
+        double end = double.NegativeInfinity;
+        foreach (Letter letter in line.OrderBy(letter => letter.StartBaseLine.X))
+        {
+            if (letter.StartBaseLine.X > end + letter.PointSize)
+            {
+                text.Append(CultureInfo.InvariantCulture, $"{(text.Length == 0 ? "" : "  ")}[{Math.Round(letter.StartBaseLine.X)}] ");
+            }
+
+            text.Append(letter.Value);
+            end = letter.EndBaseLine.X;
+        }
+
+        return text.ToString();
+    }
 }

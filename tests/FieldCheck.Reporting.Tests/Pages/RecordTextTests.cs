@@ -1,5 +1,6 @@
 using System.Xml.Linq;
 using FieldCheck.Reporting.Pages;
+using FieldCheck.Sheet.Document;
 
 namespace FieldCheck.Reporting.Tests.Pages;
 
@@ -26,6 +27,23 @@ public sealed class RecordTextTests
     [Fact]
     public void RowsOfEveryKind_IsTheText() =>
         Picture.MatchesFile("record-everything.txt", TextRecord.Of(Records.Of(Sheets.Everything)));
+
+    [Fact]
+    public void Input_IsInTheLettersThatWereTyped()
+    {
+        BeamDocument beam = new()
+        {
+            Spans = [new SpanEntry { Length = "4 m" }],
+            Supports = [new SupportEntry { Kind = "pin", At = "0 m" }, new SupportEntry { Kind = "roller", At = "4 m" }],
+            Loads = [new LoadEntry { Kind = "point", Label = "P\u016f\u013d Tr\u00e4ger \u4e2d\u001b", At = "1 m", Force = "6\u00bd kN" }],
+            Combinations = [new CombinationEntry { Name = "\u0416", Factors = [new NamedFigure("live", "1")] }],
+        };
+
+        string text = TextRecord.Of(Records.Of(beam));
+
+        Assert.Contains("- load 1 P\u016f\u013d Tr\u00e4ger \u4e2d? (live): 6\u00bd kN, read as 6.50 kN at 1.00 m", text);
+        Assert.Contains("- combination \u0416 (service): 1.00 live", text);
+    }
 
     [Theory]
     [MemberData(nameof(Sheets.PresetNames), MemberType = typeof(Sheets))]
