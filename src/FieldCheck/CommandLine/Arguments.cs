@@ -69,6 +69,7 @@ internal sealed record Arguments(Request Request, bool NoColor, bool Plain)
             CommandWords.Report => FileRequests.Report(words, operands),
             CommandWords.Presets => Alone(new Request.Presets(), CommandWords.Presets, operands),
             CommandWords.Completion => CompletionFor(operands),
+            _ when words.Has(Option.Licenses) => Alone(new Request.Licenses(), Option.Licenses, operands),
             _ when words.Has(Option.Paths) => Alone(new Request.Paths(), Option.Paths, operands),
             _ => FormOf(operands),
         };

@@ -50,6 +50,7 @@ internal static class HelpText
           --help        this page; after a command, a page about that command
           --version     the version
           --paths       the folders that are used
+          --licenses    the licences of the program and of what is inside it
           --plain       labelled sentences, one fact a line, no drawing; the form as
                         questions and answers (by itself where TERM is dumb)
           --no-color    no colour (NO_COLOR set does the same)

@@ -23,6 +23,7 @@ internal sealed record Option(string Name, string? Value, params ImmutableArray<
     internal const string Help = "--help";
     internal const string Version = "--version";
     internal const string Paths = "--paths";
+    internal const string Licenses = "--licenses";
     internal const string NoColor = "--no-color";
     internal const string Plain = "--plain";
 
@@ -47,6 +48,7 @@ internal sealed record Option(string Name, string? Value, params ImmutableArray<
         new(Help, null),
         new(Version, null),
         new(Paths, null),
+        new(Licenses, null),
         new(NoColor, null),
         new(Plain, null),
     ];

@@ -93,4 +93,7 @@ internal abstract record Request
 
     /// <summary>The folders that the program uses.</summary>
     internal sealed record Paths : Request;
+
+    /// <summary>The licences of the program and of what is inside it.</summary>
+    internal sealed record Licenses : Request;
 }
