@@ -16,7 +16,7 @@ public sealed record BeamResponse
     public required EquilibriumProof Proof { get; init; }
 
     /// <summary>False: the model's rigidities are ratios only, so slopes and deflections mean nothing.</summary>
-    public bool HasDeflections { get; init; } = true;
+    public required bool HasDeflections { get; init; }
 
     /// <summary>Ends of the polynomial pieces [m], increasing: 0 first, the beam's length last.</summary>
     public ImmutableArray<double> Breaks

@@ -138,7 +138,7 @@ internal static class Roots
 
         double sum = -(b + Math.CopySign(Math.Sqrt(square), b)) / 2;
         double first = sum / a;
-        double second = sum == 0 ? first : c / sum;
+        double second = c / sum; // No number when both are zero, and then not inside either.
         int count = Keep(Math.Min(first, second), roots, 0);
         return first == second ? count : Keep(Math.Max(first, second), roots, count);
     }

@@ -57,6 +57,37 @@ public sealed class EquilibriumTests
         Assert.Equal(100.0 / (2000 + 2100 + 700 + 8750 + 5450), proof.Residual, 1e-15);
     }
 
+    /// <summary>
+    /// The sums by which A. Neumaier shows that the rounding must be carried along ("Rundungsfehleranalyse einiger
+    /// Verfahren zur Summation endlicher Summen", ZAMM 54, 1974): whichever of the two terms is the larger.
+    /// </summary>
+    [Theory]
+    [InlineData(new[] { 1, 1e100, 1, -1e100 }, 2)]
+    [InlineData(new[] { 1e100, 1, 1, -1e100 }, 2)]
+    [InlineData(new[] { -3, -1e100, 1e100, 5 }, 2)]
+    public void Prove_LargeForcesThatCancel_LeaveTheSmallOnes(double[] forces, double expected)
+    {
+        Equilibrium equilibrium = default;
+        foreach (double force in forces)
+        {
+            equilibrium.Add(0, new Reaction(0, force, 0, null, false));
+        }
+
+        EquilibriumProof proof = equilibrium.Prove();
+
+        Assert.Equal(expected, proof.ReactionUp);
+        Assert.Equal(expected / 2e100, proof.Residual, 1e-110);
+    }
+
+    [Fact]
+    public void Prove_WrongAlongOnly_ShowsAsItsShareOfAllForces()
+    {
+        EquilibriumProof proof = ProofWith(1, new Reaction(-400 + 43, 1750, 3400 - 1750 * 5, null, false));
+
+        // 43 too little of 1750 + 1750 + 400 + 357.
+        Assert.Equal(43.0 / 4257, proof.Residual, 1e-15);
+    }
+
     [Fact]
     public void Prove_NothingActs_IsZero() => Assert.Equal(0, default(Equilibrium).Prove().Residual);
 

@@ -36,6 +36,65 @@ public sealed class RootsTests
     [Fact]
     public void Inside_DoubleRootOfAQuadratic_CountsOnce() => Assert.Equal([0.5], Find(0.25, -1, 1));
 
+    /// <summary>
+    /// W. Kahan, "On the Cost of Floating-Point Computation Without Extra-Precise Arithmetic" (2004): in plain
+    /// arithmetic b² - 4ac comes out as zero. The roots are 1, which does not lie inside, and c/a.
+    /// </summary>
+    [Fact]
+    public void Inside_QuadraticWithRootsThatNearlyCoincide_KeepsItsDigits() =>
+        Assert.Equal([94906265.625 / 94906268.375], Find(94906265.625, -2 * 94906267.0, 94906268.375));
+
+    [Fact]
+    public void Inside_QuadraticThatOnlyTouchesAtAnEnd_HasNone() => Assert.Empty(Find(0, 0, 1));
+
+    [Theory]
+    [InlineData(-0.25, 0, 1, 0.5)]
+    [InlineData(0.25, 0, -1, 0.5)]
+    [InlineData(0, -1, 2, 0.5)]
+    [InlineData(-3, 5, 2, 0.5)]
+    [InlineData(1.5, -3.5, 1, 0.5)]
+    public void Inside_QuadraticWithOneRootInside_GivesIt(double c, double b, double a, double root) =>
+        Assert.Equal([root], Find(c, b, a));
+
+    [Fact]
+    public void Inside_CubicWhoseConstantOutweighsTheRest_HasNone() => Assert.Empty(Find(-3.5, 1, 1, 1));
+
+    [Fact]
+    public void Inside_CubicWithRootsAtBothEnds_GivesTheOneBetween() =>
+        Assert.Equal([0.5], Find(0, 0.5, -1.5, 1));
+
+    [Fact]
+    public void TurnsInside_OfAConstant_AreNone() => Assert.Equal(0, Roots.TurnsInside([5], [0]));
+
+    [Theory]
+    [InlineData(1)]
+    [InlineData(-1)]
+    public void Bracketed_RootAtTheMiddle_IsFoundAtOnce(double sign) =>
+        Assert.Equal(0.5, Roots.Bracketed([-0.125 * sign, 0, 0, sign], 0, 1));
+
+    [Theory]
+    [InlineData(1)]
+    [InlineData(-1)]
+    public void Bracketed_OneOfThreeRoots_IsThatOfTheBracket(double sign)
+    {
+        // (t - 1/8)(t - 1/2)(t - 7/8)
+        double[] polynomial = [-0.0546875 * sign, 0.609375 * sign, -1.5 * sign, sign];
+
+        Assert.Equal(0.125, Roots.Bracketed(polynomial, 0, 0.3), 1e-15);
+        Assert.Equal(0.5, Roots.Bracketed(polynomial, 0.3, 0.6), 1e-15);
+        Assert.Equal(0.875, Roots.Bracketed(polynomial, 0.7, 1), 1e-15);
+    }
+
+    [Fact]
+    public void Bracketed_NewtonWouldGoToAnotherRoot_StaysInItsBracket()
+    {
+        // The same cubic: just beyond its turn at 0.2835 Newton's method leaps to 1.6, and from there to 7/8.
+        double[] polynomial = [-0.0546875, 0.609375, -1.5, 1];
+
+        Assert.Equal(0.125, Roots.Bracketed(polynomial, 0.1, 0.49), 1e-15);
+        Assert.Equal(0.875, Roots.Bracketed(polynomial, 0.51, 0.9), 1e-15);
+    }
+
     [Fact]
     public void Inside_QuadraticThatStaysAbove_HasNone() => Assert.Empty(Find(0.2501, -1, 1));
 
