@@ -11,7 +11,8 @@ namespace FieldCheck.Mechanics.Tests.HandMethods;
 /// <summary>Two methods that share only the model come to the same reactions, whatever the beam.</summary>
 public sealed class HandWorkingLawTests
 {
-    private const int Beams = 20_000;
+    /// <summary>Twenty thousand, fewer where fewer draws are asked for.</summary>
+    private static readonly int Beams = Math.Min(20_000, 67 * Law.Draws);
 
     private static readonly Gen<double> Share = Gen.Double[0, 1];
 
@@ -101,7 +102,10 @@ public sealed class HandWorkingLawTests
                 HandAgreement.Holds(model, working, response);
             }
         });
-        Assert.True(lifted > met / 10, $"Only {lifted} of {met} lifted anything.");
-        Assert.True(same > lifted / 2, $"Trying came to the answer's supports only {same} times of {lifted}.");
+        if (Law.Draws >= 300) // Of fewer draws the shares are a matter of chance.
+        {
+            Assert.True(lifted > met / 10, $"Only {lifted} of {met} lifted anything.");
+            Assert.True(same > lifted / 2, $"Trying came to the answer's supports only {same} times of {lifted}.");
+        }
     }
 }
