@@ -95,6 +95,16 @@ public sealed class BandFactorTests
         Assert.False(factor.Factor());
     }
 
+    [Theory]
+    [InlineData(1.0, 1.0, 1.0)]
+    [InlineData(0.0, 0.0, 1.0)]
+    [InlineData(-1.0, 0.0, 1.0)]
+    [InlineData(double.PositiveInfinity, 0.0, 1.0)]
+    [InlineData(double.NaN, 0.0, 1.0)]
+    [InlineData(1e-200, 1e200, 1.0)]
+    public void Factor_SingularOrBeyondTheArithmetic_SaysSo(double first, double beside, double second) =>
+        Assert.False(Filled(new[,] { { first, beside }, { beside, second } }, 1).Factor());
+
     [Fact]
     public void Clear_ForgetsTheMatrixBefore()
     {
