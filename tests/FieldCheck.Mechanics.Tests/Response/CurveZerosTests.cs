@@ -18,6 +18,20 @@ public sealed class CurveZerosTests
     }
 
     [Fact]
+    public void Of_TwoCrossingsOnALaterPiece_AreBothFound()
+    {
+        // A clamped span under one even load, cut at 0.5 m: M = 0 at the roots of x² - L x + L²/6.
+        BeamResponse response = Solve(
+            6, [Support.Fixed(0), Support.Fixed(6)], [Uniform(0, 0.5, 1000), Uniform(0.5, 6, 1000)]);
+
+        double[] zeros = [.. response.ZerosOf(Curve.Moment)];
+
+        Assert.Equal(2, zeros.Length);
+        Equal(6 * (0.5 - Math.Sqrt(1.0 / 12)), zeros[0]);
+        Equal(6 * (0.5 + Math.Sqrt(1.0 / 12)), zeros[1]);
+    }
+
+    [Fact]
     public void Of_JumpThroughZero_IsThePlaceOfTheBreakToTheLastDigit()
     {
         // 0.2 + (0.9 - 0.2) is not 0.9 in binary.
