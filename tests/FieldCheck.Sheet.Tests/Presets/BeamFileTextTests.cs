@@ -147,7 +147,7 @@ public sealed class BeamFileTextTests
         Assert.IsType<BeamFileReading.Opened>(BeamFileText.Read("r.toml", most));
         BeamFileReading more = BeamFileText.Read("r.toml", most + $"[[{table}]]\n");
         FileProblem problem = Assert.IsType<BeamFileReading.Refused>(more).Problems.Single();
-        Assert.Equal(("a file has at most 10,000 rows", most.Split('\n').Length), (problem.Text, problem.Line));
+        Assert.Equal(("", "a file has at most 10,000 rows", most.Split('\n').Length), (problem.Key, problem.Text, problem.Line));
     }
 
     [Fact]

@@ -232,6 +232,41 @@ public sealed class KeepingTests
     }
 
     [Fact]
+    public void WhatHoldsNothing_StaysWhereAnotherValueChanges()
+    {
+        BeamFileText text = new("e.toml", """
+            format = 1
+            title = "a"
+            ask = []       # not yet
+            section = {}
+            span = []
+            rename = {}
+
+            [record]
+
+            [[combination]]
+            factors = {}
+
+            """);
+
+        Assert.Equal(
+            text.Text.Replace("\"a\"", "\"b\"", StringComparison.Ordinal),
+            text.With(Opened(text).Document with { Title = "b" }).Text);
+    }
+
+    [Fact]
+    public void DeletedRow_TakesTheTablesInsideIt()
+    {
+        const string First = "[[combination]]\nname = \"a\"\n[combination.factors]\ndead = 1\n";
+        const string Second = "[[combination]]\nname = \"b\"\n[combination.factors]\ndead = 2\n";
+        BeamFileText text = new("i.toml", "format = 1\n" + First + Second);
+        BeamDocument document = Opened(text).Document;
+
+        Assert.Equal("format = 1\n" + Second, text.With(document with { Combinations = document.Combinations.RemoveAt(0) }).Text);
+        Assert.Equal("format = 1\n" + First, text.With(document with { Combinations = document.Combinations.RemoveAt(1) }).Text);
+    }
+
+    [Fact]
     public void RenamedSection_KeepsItsBlock_AndMaterialsTheirOrder()
     {
         BeamFileText text = new("n.toml", "format = 1\n\n# main\n[section.bearer]   # two of them\nshape = \"W10x30\"\n\n[section.joist]\nwidth = \"2 in\"\n");

@@ -5,7 +5,7 @@ namespace FieldCheck.Sheet.Tests.Presets;
 
 public sealed class LocateTests
 {
-    private const string Text = """
+    private const string Text = """"
         format = 1
         title = "𝄞 beam"   # a sign outside the first plane
         [[span]]
@@ -24,7 +24,11 @@ public sealed class LocateTests
         [[rolling]]
         axles = [ { offset = "0 m" },
           { offset = "1 mm", force = "ox" } ]
-        """;
+        [record]
+        job = """
+            seven"""
+        location = '''yard'''
+        """";
 
     private static readonly BeamFileText File = new("b.toml", Text);
 
@@ -38,6 +42,8 @@ public sealed class LocateTests
     [InlineData("section.bearer.plies", 1, 13, 9)]
     [InlineData("material.\"C 24\".factors.wet", 0, 15, 31)]
     [InlineData("rolling[1].axles[2].force", 1, 18, 32)]
+    [InlineData("record.job", 6, 20, 7)]
+    [InlineData("record.location", 2, 22, 12)]
     public void ProblemInACell_StandsAtItsCharacter(string key, int offset, int line, int column) =>
         Assert.Equal(new FileProblem("b.toml", line, column, key, "wrong"), File.Locate(new Problem(key, "wrong", offset)));
 

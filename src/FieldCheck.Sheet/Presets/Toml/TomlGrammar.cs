@@ -69,11 +69,25 @@ internal static partial class TomlGrammar
     }
 
     /// <summary>Null too where the parser gives up: what it said before is told, and the rest when that is mended.</summary>
-    private static DiagnosticMessage? FirstComplaint(string text) => TomlParser.Parse(text, out _)?.Diagnostics
-        .Where(message => message.Kind == DiagnosticMessageKind.Error)
-        .OrderBy(message => message.Span.Start.Line)
-        .ThenBy(message => message.Span.Start.Column)
-        .FirstOrDefault();
+    /// <remarks>
+    /// Once at the end of the text, the parser says which list it is still in without the place: that goes to the first.
+    /// </remarks>
+    private static DiagnosticMessage? FirstComplaint(string text)
+    {
+        IEnumerable<DiagnosticMessage> complaints = TomlParser.Parse(text, out _)?.Diagnostics
+            .Where(message => message.Kind == DiagnosticMessageKind.Error) ?? [];
+        ILookup<bool, DiagnosticMessage> byPlace = complaints.ToLookup(HasPlace);
+        DiagnosticMessage? first = byPlace[true]
+            .OrderBy(message => message.Span.Start.Line)
+            .ThenBy(message => message.Span.Start.Column)
+            .FirstOrDefault();
+        return first is not null && TomlSlip.IsAtEnd(first.Message) && byPlace[false].FirstOrDefault() is DiagnosticMessage open
+            ? new DiagnosticMessage(first.Kind, first.Span, open.Message)
+            : first;
+    }
+
+    private static bool HasPlace(DiagnosticMessage complaint) =>
+        complaint.Span.Start.Offset > 0 || !TomlSlip.IsAtEnd(complaint.Message);
 
     /// <summary>The key path of a line, as far as it can be told from the headers above it.</summary>
     internal static string KeyAt(string[] lines, int line)

@@ -29,6 +29,9 @@ internal static partial class TomlSlip
     /// <summary>True: a text of several lines is not closed.</summary>
     internal static bool IsLongText(string complaint) => Says(complaint, "multi-line");
 
+    /// <summary>True: the text ends where more was expected.</summary>
+    internal static bool IsAtEnd(string complaint) => Says(complaint, "<eof>");
+
     private static string? OfCharacters(string complaint) => complaint switch
     {
         _ when IsLongText(complaint) => "the three closing quotation marks are missing",

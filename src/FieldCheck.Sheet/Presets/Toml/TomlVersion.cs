@@ -16,29 +16,21 @@ internal static partial class TomlVersion
     internal static IEnumerable<TomlProblem> ProblemsOf(InlineTableSyntax table, string text, KeyPath path)
     {
         int at = TomlSpan.Of(table.OpenBrace!).End;
-        foreach (InlineTableItemSyntax item in table.Items)
+        bool isBroken = false;
+        foreach (KeyValueSyntax pair in table.Items.Select(item => item.KeyValue!))
         {
-            SyntaxNodeBase[] tokens = item.Comma is null ? [item.KeyValue!] : [item.KeyValue!, item.Comma];
-            foreach (SyntaxNodeBase token in tokens)
-            {
-                if (HasLineBreak(text, at, TomlSpan.Of(token).Start))
-                {
-                    yield return TomlProblem.At(TomlSpan.Of(table), path.ToString(), OneLine);
-                    yield break;
-                }
-
-                at = token is KeyValueSyntax pair ? TomlSpan.Of(pair.Value!).End : TomlSpan.Of(token).End;
-            }
+            isBroken |= HasLineBreak(text, at, TomlSpan.Of(pair).Start);
+            at = TomlSpan.Of(pair.Value!).End;
         }
 
-        if (HasLineBreak(text, at, TomlSpan.Of(table.CloseBrace!).Start))
+        if (isBroken || HasLineBreak(text, at, TomlSpan.Of(table.CloseBrace!).Start))
         {
-            yield return TomlProblem.At(TomlSpan.Of(table), path.ToString(), OneLine);
+            return [TomlProblem.At(TomlSpan.Of(table), path.ToString(), OneLine)];
         }
-        else if (table.Items.LastOrDefault()?.Comma is SyntaxToken comma)
-        {
-            yield return TomlProblem.At(TomlSpan.Of(comma), path.ToString(), NoLastComma);
-        }
+
+        return table.Items.LastOrDefault()?.Comma is SyntaxToken comma
+            ? [TomlProblem.At(TomlSpan.Of(comma), path.ToString(), NoLastComma)]
+            : [];
     }
 
     internal static IEnumerable<TomlProblem> ProblemsOf(ValueSyntax scalar, string text, KeyPath path)
