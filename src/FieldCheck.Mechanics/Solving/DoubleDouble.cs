@@ -103,8 +103,6 @@ internal readonly struct DoubleDouble
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal DoubleDouble Scaled(double powerOfTwo) => new(_high * powerOfTwo, _low * powerOfTwo);
 
-    internal static DoubleDouble Abs(DoubleDouble value) => value._high < 0 ? -value : value;
-
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static DoubleDouble Renormalised(double high, double low)
     {
