@@ -47,6 +47,27 @@ public sealed class En1995Tests
         IsWithin(1e-12, 1.5 / 0.0094, all.One(CheckKind.Shear).PerAction);
     }
 
+    [Fact]
+    public void SystemFactorGiven_CountsInTensionAndBearingToo()
+    {
+        En1995Factors factors = new(Rectangle(0.047, 0.2), Of(C24, MediumTerm, Solid, (FactorKind.System, 1.1)));
+
+        IsWithin(1e-12, 0.8 * 1.1 / 1.3, factors.Tension.Value);
+        IsWithin(1e-12, 0.8 * 1.1 / 1.3, factors.Bearing.Value);
+    }
+
+    // 47 x 100: k_h = 1.0845, l_ef = 3000 + 200 mm, σ = 0.78 x 47² x 7400/(100 x 3200) = 39.845 N/mm², λ = √(26.027/39.845).
+    [Fact]
+    public void RelativeSlenderness_IsOfTheStrengthWithItsDepthFactor()
+    {
+        Material timber = Of(C24, MediumTerm, Solid);
+
+        Resistance lateral = Rule.Of(new(Rectangle(0.047, 0.1), timber, new LateralSupport.Unbraced(3)), Any)
+            .One(CheckKind.LateralStability);
+
+        Assert.Equal(0.80822, lateral.Term(CheckSymbol.RelativeSlenderness), 0.00001);
+    }
+
     // 3.2(3): (150/h)^0.2, at most 1.3, of solid timber; 3.3(3): (600/h)^0.1, at most 1.1, of glulam.
     [Theory]
     [InlineData(0.15, false, 1)]

@@ -31,6 +31,8 @@ public sealed class RefusedLinesTests
         "3:11: combination[1].factors: a table in { } stands on one line: TOML 1.0 takes no line break in it")]
     [InlineData("[[combination]]\nfactors = { dead = 1.2\n, live = 1.6, }\n",
         "3:11: combination[1].factors: a table in { } stands on one line: TOML 1.0 takes no line break in it")]
+    [InlineData("[[combination]]\nfactors = {\n dead = 1.2,\n live = 1.6 }\n",
+        "3:11: combination[1].factors: a table in { } stands on one line: TOML 1.0 takes no line break in it")]
     [InlineData("[[rolling]]\naxle = []\n", "3:1: rolling[1].axle: unknown key; did you mean axles?")]
     [InlineData("[record]\nformat = 1\n",
         "3:1: record.format: unknown key; format stands at the top of the file, before the first table")]
