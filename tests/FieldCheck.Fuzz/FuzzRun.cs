@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using System.Diagnostics;
 using System.Globalization;
 
@@ -7,7 +8,8 @@ namespace FieldCheck.Fuzz;
 /// <param name="target">What reads them.</param>
 /// <param name="seed">Decides all of it.</param>
 /// <param name="folder">Where what was found is kept; null for nowhere.</param>
-internal sealed class FuzzRun(FuzzTarget target, int seed, string? folder)
+/// <param name="corpus">The folder whose corpus is written anew; null to leave it.</param>
+internal sealed class FuzzRun(FuzzTarget target, int seed, string? folder, string? corpus)
 {
     private const int Longest = 1 << 20;
     private const int MostFound = 20;
@@ -29,12 +31,12 @@ internal sealed class FuzzRun(FuzzTarget target, int seed, string? folder)
     {
         Timer watch = new(_ => EndIfHanging(), null, Patience, Patience);
         Stopwatch clock = Stopwatch.StartNew();
-        foreach (string text in target.Seeds)
+        List<string> pool = [.. target.Seeds, .. FuzzCorpus.Of(target.Name)];
+        foreach (string text in pool)
         {
             Try(text);
         }
 
-        List<string> pool = [.. target.Seeds];
         while (clock.Elapsed < time && _found.Count < MostFound)
         {
             string text = pool[_random.Next(pool.Count)];
@@ -64,7 +66,7 @@ internal sealed class FuzzRun(FuzzTarget target, int seed, string? folder)
         _cases++;
         _current = text;
         long start = Stopwatch.GetTimestamp();
-        string? fault = FaultOf(text, out string kind);
+        string? fault = FaultOf(text, out IReadOnlySet<string> kinds);
         long taken = Stopwatch.GetTimestamp() - start;
         if (taken > _slowest)
         {
@@ -84,21 +86,27 @@ internal sealed class FuzzRun(FuzzTarget target, int seed, string? folder)
             return false;
         }
 
-        bool isNew = !_shortest.TryGetValue(kind, out string? before);
-        if (isNew || text.Length < before!.Length)
+        bool hasNew = false;
+        foreach (string kind in kinds)
         {
-            _shortest[kind] = text;
+            bool isNew = !_shortest.TryGetValue(kind, out string? before);
+            if (isNew || text.Length < before!.Length)
+            {
+                _shortest[kind] = text;
+            }
+
+            hasNew |= isNew;
         }
 
-        return isNew;
+        return hasNew;
     }
 
-    private string? FaultOf(string text, out string kind)
+    private string? FaultOf(string text, out IReadOnlySet<string> kinds)
     {
-        kind = "";
+        kinds = FrozenSet<string>.Empty;
         try
         {
-            kind = target.Check(text);
+            kinds = target.Check(text);
             return null;
         }
         catch (BrokenPromiseException broken)
@@ -146,10 +154,19 @@ internal sealed class FuzzRun(FuzzTarget target, int seed, string? folder)
 
     private void Keep()
     {
-        int number = 0;
-        foreach (string text in _shortest.OrderBy(pair => pair.Key, StringComparer.Ordinal).Select(pair => pair.Value))
+        Dictionary<string, IReadOnlySet<string>> kinds = _shortest.Values
+            .Distinct(StringComparer.Ordinal)
+            .Where(text => text.Length <= FuzzCorpus.Longest)
+            .ToDictionary(text => text, target.Check, StringComparer.Ordinal);
+        IReadOnlyList<string> few = FuzzCorpus.Fewest(kinds, target.MostKept);
+        for (int number = 1; number <= few.Count; number++)
         {
-            Write(string.Create(CultureInfo.InvariantCulture, $"kind-{++number:000}"), text);
+            Write(string.Create(CultureInfo.InvariantCulture, $"kind-{number:000}"), few[number - 1]);
+        }
+
+        if (corpus is not null)
+        {
+            File.WriteAllText(Path.Combine(corpus, target.Name + ".txt"), string.Concat(few.Select(text => QuotedText.Of(text) + '\n')));
         }
     }
 

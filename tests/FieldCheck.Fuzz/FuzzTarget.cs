@@ -9,14 +9,17 @@ public abstract class FuzzTarget
     /// <summary>Texts to begin with.</summary>
     public abstract IReadOnlyList<string> Seeds { get; }
 
+    /// <summary>How many texts its corpus holds at most, but for what was once found.</summary>
+    public abstract int MostKept { get; }
+
     /// <summary>Words of its language, to be put in anywhere.</summary>
     public abstract IReadOnlyList<string> Words { get; }
 
     /// <summary>Reads a text and holds what comes of it against the promises.</summary>
     /// <param name="text">Any text.</param>
-    /// <returns>What kind of answer it was, without what it quotes: texts of a new kind are worth going on from.</returns>
-    /// <exception cref="BrokenPromiseException">The answer is not as promised.</exception>
-    public abstract string Check(string text);
+    /// <returns>What kinds of answers came, without what they quote: texts with a new one are worth going on from.</returns>
+    /// <exception cref="BrokenPromiseException">An answer is not as promised.</exception>
+    public abstract IReadOnlySet<string> Check(string text);
 
     /// <summary>Another text made of some of these, in ways that only texts of this language are changed.</summary>
     /// <param name="text">The text.</param>
@@ -33,24 +36,5 @@ public abstract class FuzzTarget
         {
             throw new BrokenPromiseException(promise);
         }
-    }
-
-    /// <summary>A message without what it quotes of the text: one kind of answer.</summary>
-    /// <param name="message">The message.</param>
-    protected static string Kind(string message)
-    {
-        char[] kind = new char[Math.Min(message.Length, 60)];
-        int length = 0;
-        bool isQuoted = false;
-        foreach (char character in message)
-        {
-            isQuoted ^= character == '\'';
-            if (!isQuoted && (char.IsAsciiLetter(character) || character == ' ') && length < kind.Length)
-            {
-                kind[length++] = character;
-            }
-        }
-
-        return new string(kind, 0, length);
     }
 }

@@ -5,7 +5,8 @@
 //
 // It ends with 0, or with 1 when a text was not read or refused as promised, or took longer than any may. What was found
 // is printed and written to the folder, cut down to what it takes; so are the shortest texts of every kind of answer.
-// .ci/fuzz runs both. Of files, those in the folders named by --seeds are begun with too.
+// .ci/fuzz runs both. It begins with the corpus; of files, with those in the folders named by --seeds too. With
+// --corpus FOLDER it writes the corpus anew: as few texts as have every kind of answer that came.
 //
 // For the tests that kill a program while it saves:
 //
@@ -38,11 +39,12 @@ static int Run(FuzzTarget target, string[] options)
         .ToDictionary(group => group.Key, group => group.Last()[1], StringComparer.Ordinal);
     int seed = int.Parse(given.GetValueOrDefault("--seed", "1"), CultureInfo.InvariantCulture);
     double minutes = double.Parse(given.GetValueOrDefault("--minutes", "10"), CultureInfo.InvariantCulture);
-    return new FuzzRun(target, seed, given.GetValueOrDefault("--keep")).For(TimeSpan.FromMinutes(minutes));
+    return new FuzzRun(target, seed, given.GetValueOrDefault("--keep"), given.GetValueOrDefault("--corpus"))
+        .For(TimeSpan.FromMinutes(minutes));
 }
 
 static int Usage()
 {
-    Console.Error.WriteLine("fuzz quantity|file [--minutes 10] [--seed 1] [--keep FOLDER] [--seeds FOLDER]");
+    Console.Error.WriteLine("fuzz quantity|file [--minutes 10] [--seed 1] [--keep FOLDER] [--corpus FOLDER] [--seeds FOLDER]");
     return 2;
 }

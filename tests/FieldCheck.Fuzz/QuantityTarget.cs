@@ -13,6 +13,8 @@ public sealed class QuantityTarget : FuzzTarget
 
     private static readonly QuantityKind[] Kinds = Enum.GetValues<QuantityKind>();
 
+    private readonly MessageKinds _messages = MessageKinds.OfReaders();
+
     /// <inheritdoc/>
     public override string Name => "quantity";
 
@@ -24,6 +26,9 @@ public sealed class QuantityTarget : FuzzTarget
         "12", "1,5 m", "ton", "3 ton", "170 in4", "170 in^4", "8.84 in²", "10 deg", "30 %", "1.25", "3..6 kN/m", "",
         "((((1 m))))", "12 ft - 6 in", "1e308 m * 10", "1/0 m", "0 m ± 0 m", "12 ft 13 in",
     ];
+
+    /// <inheritdoc/>
+    public override int MostKept => 250;
 
     /// <inheritdoc/>
     public override IReadOnlyList<string> Words { get; } =
@@ -44,13 +49,13 @@ public sealed class QuantityTarget : FuzzTarget
     };
 
     /// <inheritdoc/>
-    public override string Check(string text)
+    public override IReadOnlySet<string> Check(string text)
     {
-        List<string> kinds = [];
+        HashSet<string> kinds = new(StringComparer.Ordinal);
         foreach (QuantityKind kind in Kinds)
         {
             Reading<Quantity> reading = QuantityReader.Read(text, kind);
-            kinds.Add(Check(text, reading));
+            kinds.UnionWith(Check(text, reading).Select(said => $"{kind}: {said}"));
             Promise(Equals(reading, QuantityReader.Read(text, kind)), "a text always reads alike");
             if (reading is Reading<Quantity>.Accepted accepted && text.Length < QuantityReader.LongestText - 1)
             {
@@ -58,13 +63,13 @@ public sealed class QuantityTarget : FuzzTarget
             }
         }
 
-        Check(text, QuantityReader.Read(text, SizeOfLoad));
-        Check(text, PlaceReader.Read(text));
-        Check(text, PadSizeReader.Read(text));
-        return kinds[0];
+        kinds.UnionWith(Check(text, QuantityReader.Read(text, SizeOfLoad)).Select(said => "size of a load: " + said));
+        kinds.UnionWith(Check(text, PlaceReader.Read(text)).Select(said => "place: " + said));
+        kinds.UnionWith(Check(text, PadSizeReader.Read(text)).Select(said => "pad: " + said));
+        return kinds;
     }
 
-    private static string Check<T>(string text, Reading<T> reading)
+    private IReadOnlyList<string> Check<T>(string text, Reading<T> reading)
     {
         switch (reading)
         {
@@ -72,14 +77,16 @@ public sealed class QuantityTarget : FuzzTarget
                 Promise(double.IsFinite(quantity.Value), "a value is finite");
                 Promise(quantity.Spread is null or (>= 0 and < double.PositiveInfinity), "a spread is finite and not negative");
                 Promise(double.IsFinite(quantity.HalfDigit) && quantity.HalfDigit >= 0, "half a digit is finite");
-                return $"reads {quantity.Dimension}";
+                return ["reads " + quantity.Dimension, quantity.Spread is null ? "exact" : "±", quantity.HalfDigit == 0 ? "worked out" : "written"];
+            case Reading<T>.Accepted { Value: Place place }:
+                return ["reads " + place.GetType().Name];
             case Reading<T>.Accepted:
-                return "reads";
+                return ["reads"];
             case Reading<T>.Refused refused:
                 Promise(refused.Text.Length is > 0 and <= LongestMessage, "a message is short");
                 Promise(refused.Text == TextSafety.ForTerminal(refused.Text), "a message is harmless");
                 Promise(refused.Offset >= 0 && refused.Offset <= text.Length, "a message names a place in the text");
-                return Kind(refused.Text);
+                return _messages.Of(refused.Text);
             default:
                 throw new BrokenPromiseException("a reading is accepted or refused");
         }
