@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using FieldCheck.Fuzz;
 using FieldCheck.Mechanics.Solving;
 using FieldCheck.Sheet.Catalogue;
 using FieldCheck.Sheet.Presets;
@@ -8,58 +9,32 @@ namespace FieldCheck.Sheet.Tests.Presets;
 /// <summary>Files made to keep the program busy: refused, in few words, and without going over them again and again.</summary>
 public sealed class LimitsTests
 {
-    // One that took the square of its length would take hours here.
+    // What took the square of its length would take hours here.
     private const int Size = BeamFileText.MostBytes / 2;
-    private const string Head = "format = 1\n[[span]]\nlength = \"3 m\"\n";
 
     private static readonly SectionCatalogue Catalogue = SectionCatalogue.BuiltIn();
 
-    private static readonly Dictionary<string, Func<int, string>> Files = new()
-    {
-        ["parts of a key"] = size => Many("a.", size) + "a = 1\n",
-        ["parts of a header"] = size => $"[{Many("a.", size)}a]\nb\n",
-        ["parts of a header, quoted"] = size => $"[{Many("\"a\".", size)}a]\nb = 1\n",
-        ["lists in lists"] = size => "a = " + Many("[", size),
-        ["tables in tables"] = size => "a = " + Many("{ a = ", size),
-        ["digits"] = size => "format = " + Many("1", size) + "\n",
-        ["digits of a factor"] = size => $"{Head}[[combination]]\nname = \"c\"\nfactors = {{ live = 1.{Many("1", size)} }}\n",
-        ["digits with a comma behind"] = size => "a = {" + Many("=1", size) + ",\n",
-        ["digits in braces"] = size => "a = {=" + Many("1", size) + "\n",
-        ["blanks in a text that is not closed"] = size => "a = 'x" + Many(" ", size) + "y\n",
-        ["blanks before an equals sign"] = size => "a" + Many(" ", size) + "b\n",
-        ["blanks and points in a key"] = size => Many("a . ", size) + "!\n",
-        ["braces and equals signs"] = size => "a = " + Many("{=", size) + "\n",
-        ["inch marks"] = size => "a = \"" + Many("1\"", size) + "1\n",
-        ["back strokes"] = size => "title = \"" + Many("\\\\", size) + "\\e\"\n",
-        ["terms of a sum"] = size => $"{Head}[[load]]\nkind = \"point\"\nat = \"1 m\"\nforce = \"{Many("1 kN + ", size)}1 kN\"\n",
-        ["brackets in a sum"] = size => $"{Head}[[load]]\nkind = \"point\"\nat = \"1 m\"\nforce = \"{Many("(", size)}1 kN\"\n",
-        ["fractions of fractions"] = size => $"{Head}[[load]]\nkind = \"point\"\nat = \"1 m\"\nforce = \"1{Many("/2", size)} kN\"\n",
-        ["letters of a title"] = size => $"title = \"{Many("x", size)}\"\n{Head}",
-        ["letters of a label"] = size => $"{Head}[[support]]\nkind = \"pin\"\njoint = 0\nlabel = \"{Many("x", size)}\"\n",
-        ["letters of a name"] = size => $"{Head}section = \"{Many("x", size)}\"\n",
-        ["letters of a shape"] = size => $"{Head}[section.s]\nshape = \"{Many("IPE ", size)}\"\n",
-        ["letters of a key"] = size => $"format = 1\n{Many("x", size)} = 1\n",
-        ["letters of a table"] = size => $"format = 1\n[{Many("x", size)}]\n",
-        ["steps of a cell asked for"] = size => $"format = 1\nask = [\"span{Many("[1]", size)}\"]\n[[span]]\nlength = \"3 m\"\n",
-        ["keys that are not known"] = size => "format = 1\n" + string.Concat(Enumerable.Range(0, size / 8).Select(key => $"x{key} = 1\n")),
-        ["keys that stand twice"] = size => "format = 1\n" + Many("x = 1\n", size),
-        ["broken lines"] = size => Many("a 1\n", size),
-        ["texts that are not closed"] = size => Many("a = \"\n", size),
-        ["lines of a text that is not closed"] = size => "a = \"\"\"" + Many("\n", size),
-        ["cells that are asked for"] = size => $"format = 1\nask = [{Many("\"title\",", Math.Min(size, 80_000))}]\n{Head[11..]}",
-        ["cells of a list"] = size => "format = 1\nask = [" + Many("1,", size) + "]\n",
-    };
-
-    public static TheoryData<string> Names => [.. Files.Keys];
+    public static TheoryData<string> Names => [.. BusyFiles.Names];
 
     [Theory]
     [MemberData(nameof(Names))]
     public void File_IsRefusedInFewWords(string name)
     {
-        string[] problems = ProblemsOf(Files[name](Size));
+        string[] problems = InTime.Of(() => ProblemsOf(BusyFiles.Of(name, Size)));
 
         Assert.InRange(problems.Length, 1, FileProblem.Most);
         Assert.All(problems, problem => Assert.InRange(problem.Length, 1, 1000));
+    }
+
+    /// <summary>What took the square of its length would take 64 times. Of time see the benchmarks, "busy".</summary>
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void FileEightTimesAsLong_TakesAtMostSixteenTimesTheMemory(string name)
+    {
+        long few = AllocatedFor(BusyFiles.Of(name, Size / 32));
+        long many = AllocatedFor(BusyFiles.Of(name, Size / 4));
+
+        Assert.InRange(many, 1, 16 * few);
     }
 
     // Rows are cheap to write, and each costs the solver something.
@@ -89,5 +64,11 @@ public sealed class LimitsTests
         _ => throw new UnreachableException(),
     };
 
-    private static string Many(string part, int size) => string.Concat(Enumerable.Repeat(part, size / part.Length));
+    // The least of some, for what is done only once is none of it.
+    private static long AllocatedFor(string text) => Enumerable.Range(0, 3).Min(_ =>
+    {
+        long before = GC.GetAllocatedBytesForCurrentThread();
+        ProblemsOf(text);
+        return GC.GetAllocatedBytesForCurrentThread() - before;
+    });
 }

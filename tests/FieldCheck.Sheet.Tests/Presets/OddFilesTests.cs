@@ -24,7 +24,7 @@ public sealed class OddFilesTests : IDisposable
     {
         MakePipe(Odd);
 
-        PresetSearch found = InTime(() => new PresetLibrary(_folder.FullName, []).Search());
+        PresetSearch found = InTime.Of(() => new PresetLibrary(_folder.FullName, []).Search());
 
         Assert.Equal(FileProblem.OfWhole(Odd, Told), Assert.Single(found.Unreadable));
         Assert.Equal(PresetLibrary.BuiltIn().Length, found.Presets.Length);
@@ -37,13 +37,13 @@ public sealed class OddFilesTests : IDisposable
 
         Assert.Equal(
             FileProblem.OfWhole(Odd, Told),
-            Assert.Single(InTime(() => new PresetLibrary(_folder.FullName, []).Search()).Unreadable));
+            Assert.Single(InTime.Of(() => new PresetLibrary(_folder.FullName, []).Search()).Unreadable));
     }
 
     [UnixFact]
     public void EndlessDeviceThatAPersonNamed_IsReadNoFartherThanAFileMayBeLarge()
     {
-        BeamFileReading reading = InTime(() => BeamFileOnDisk.Open("zero", "/dev/zero"));
+        BeamFileReading reading = InTime.Of(() => BeamFileOnDisk.Open("zero", "/dev/zero"));
 
         FileProblem problem = Assert.Single(Assert.IsType<BeamFileReading.Refused>(reading).Problems);
         Assert.Equal("zero:1:1: the file is larger than 1 MiB, the most that is read", problem.ToString());
@@ -55,10 +55,10 @@ public sealed class OddFilesTests : IDisposable
         MakePipe(Odd);
 
         Assert.Equal(
-            FileProblem.OfWhole(Odd, Told), Assert.Single(InTime(() => OwnCatalogue.Read(_folder.FullName)).Problems));
+            FileProblem.OfWhole(Odd, Told), Assert.Single(InTime.Of(() => OwnCatalogue.Read(_folder.FullName)).Problems));
         Assert.Equal(
             FileProblem.OfWhole(Odd, Told),
-            Assert.Single(InTime(() => new CombinationLibrary(_folder.FullName, []).Search()).Unreadable));
+            Assert.Single(InTime.Of(() => new CombinationLibrary(_folder.FullName, []).Search()).Unreadable));
     }
 
     [UnixFact]
@@ -68,7 +68,7 @@ public sealed class OddFilesTests : IDisposable
         File.CreateSymbolicLink(Path.Combine(_folder.FullName, "link.toml"), Odd);
         File.WriteAllText(Path.Combine(_folder.FullName, "beam.toml"), Beam.Text);
 
-        BeamFolderSearch found = InTime(() => BeamFolder.Search(_folder.FullName, 10));
+        BeamFolderSearch found = InTime.Of(() => BeamFolder.Search(_folder.FullName, 10));
 
         Assert.Equal(["beam.toml"], found.Files.Select(file => Path.GetFileName(file.Path)));
     }
@@ -78,11 +78,11 @@ public sealed class OddFilesTests : IDisposable
     {
         MakePipe(Odd);
 
-        BeamFileReading reading = InTime(() => FoundBeam.At(Odd).Reading);
+        BeamFileReading reading = InTime.Of(() => FoundBeam.At(Odd).Reading);
 
         Assert.Equal(
             FileProblem.OfWhole(Odd, Told), Assert.Single(Assert.IsType<BeamFileReading.Refused>(reading).Problems));
-        Assert.Empty(InTime(() => OpenedBeams.Read(Odd)));
+        Assert.Empty(InTime.Of(() => OpenedBeams.Read(Odd)));
     }
 
     [UnixFact]
@@ -91,8 +91,8 @@ public sealed class OddFilesTests : IDisposable
         MakePipe(Odd);
         SettingsFile settings = new(Odd);
 
-        Assert.Equal(new SettingsDocument(), Assert.IsType<SettingsReading.Opened>(InTime(settings.Read)).Settings);
-        Assert.Equal($"{Odd}: it is no ordinary file.", InTime(() => settings.Change(old => old with { Theme = "mono" })));
+        Assert.Equal(new SettingsDocument(), Assert.IsType<SettingsReading.Opened>(InTime.Of(settings.Read)).Settings);
+        Assert.Equal($"{Odd}: it is no ordinary file.", InTime.Of(() => settings.Change(old => old with { Theme = "mono" })));
         AssertPipe();
     }
 
@@ -121,7 +121,7 @@ public sealed class OddFilesTests : IDisposable
             return;
         }
 
-        BeamFileSaving refused = InTime(() => BeamFileStore.Save(Odd, Beam, null, overwrite: true));
+        BeamFileSaving refused = InTime.Of(() => BeamFileStore.Save(Odd, Beam, null, overwrite: true));
 
         Assert.Equal(new BeamFileSaving.Failed("it is no ordinary file."), refused);
         AssertPipe();
@@ -144,8 +144,8 @@ public sealed class OddFilesTests : IDisposable
         File.CreateSymbolicLink(Odd, other);
         File.CreateSymbolicLink(other, Odd);
 
-        PresetSearch found = InTime(() => new PresetLibrary(_folder.FullName, []).Search());
-        BeamFileSaving saving = InTime(() => BeamFileStore.Save(Odd, Beam, null, overwrite: true));
+        PresetSearch found = InTime.Of(() => new PresetLibrary(_folder.FullName, []).Search());
+        BeamFileSaving saving = InTime.Of(() => BeamFileStore.Save(Odd, Beam, null, overwrite: true));
 
         Assert.Equal(2, found.Unreadable.Length);
         Assert.All(found.Unreadable, problem => Assert.StartsWith("it cannot be read: ", problem.Text, StringComparison.Ordinal));
@@ -175,14 +175,6 @@ public sealed class OddFilesTests : IDisposable
         using Process made = Process.Start(new ProcessStartInfo(words[0], words[1..]) { RedirectStandardError = true })!;
         made.WaitForExit();
         return made.ExitCode == 0;
-    }
-
-    // What waits for a pipe that nobody writes to waits for ever: that is a failure, and not a hanging test.
-    private static T InTime<T>(Func<T> work)
-    {
-        Task<T> running = Task.Factory.StartNew(work, CancellationToken.None, TaskCreationOptions.LongRunning, TaskScheduler.Default);
-        Assert.True(running.Wait(TimeSpan.FromMinutes(1)), "it waits, and would for ever");
-        return running.Result;
     }
 
     private void AssertPipe()
