@@ -8,17 +8,25 @@ namespace FieldCheck.Sheet.Tests.Catalogue;
 /// <summary>The shipped catalogue files read whole as TOML: texts by key, nothing left out.</summary>
 internal static class ShippedFile
 {
-    internal static IEnumerable<ShippedTable> Tables(string folder) =>
+    internal static IEnumerable<ShippedTable> Tables(string folder) => Texts(folder).SelectMany(TablesOf);
+
+    /// <summary>The texts of the files of a folder, by name.</summary>
+    internal static IEnumerable<string> Texts(string folder) =>
         typeof(SectionCatalogue).Assembly.GetManifestResourceNames()
             .Where(name => name.StartsWith(folder, StringComparison.Ordinal))
             .Order(StringComparer.Ordinal)
-            .SelectMany(TablesOf);
+            .Select(TextOf);
 
-    private static IEnumerable<ShippedTable> TablesOf(string resource)
+    private static string TextOf(string resource)
     {
         using Stream stream = typeof(SectionCatalogue).Assembly.GetManifestResourceStream(resource)!;
         using StreamReader reader = new(stream, Encoding.UTF8);
-        TomlFile file = TomlReader.Read(reader.ReadToEnd().ReplaceLineEndings("\n"));
+        return reader.ReadToEnd().ReplaceLineEndings("\n");
+    }
+
+    private static IEnumerable<ShippedTable> TablesOf(string text)
+    {
+        TomlFile file = TomlReader.Read(text);
         Assert.True(file.IsSound);
         Assert.Empty(file.Problems);
         return file.Root.Entries

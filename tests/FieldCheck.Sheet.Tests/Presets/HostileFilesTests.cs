@@ -10,44 +10,27 @@ public sealed class HostileFilesTests
     private static readonly string[] Files =
         [.. TestFile.Names("Written", "*.toml").Concat(TestFile.Names("Broken", "*.toml")).Append("example.toml").Select(TestFile.Text)];
 
-    private static readonly string[] Bits =
-    [
-        "\"", "'", "\\", "[", "]", "{", "}", "=", ",", ".", "#", "\n", "\r", "\t", "\"\"\"", "'''", "[[", "]]", "\r\n",
-        "\\u", "\\U0010FFFF", "\uD800", "\uDC00", "\uFFFD", "\uFEFF", "\u0000", "\u0085", "é", "𝄞", "0x", "1e999", "nan",
-        "2031-02-30", "07:30", "a.b.c", "[span]\n", "[[span]]\n", "[span.a]\n", "format = 2\n",
-    ];
-
     private static readonly Gen<string> AnyFile = Gen.Int[0, Files.Length - 1].Select(number => Files[number]);
 
-    private static readonly Gen<string> AnyBit = Gen.Int[0, Bits.Length - 1].Select(number => Bits[number]);
+    [Fact]
+    public void DamagedFile_IsReadOrRefusedAtAPlaceInIt() =>
+        Gen.Select(AnyFile, Damage.Some(1, 5)).Sample((file, hits) => AssertSensible(Damage.On(file, hits)));
 
     [Fact]
-    public void DamagedFile_IsReadOrRefusedAtAPlaceInIt()
-    {
-        Gen<(int At, int Cut, string Bit)[]> damage = Gen.Select(Gen.Int[0, 4000], Gen.Int[0, 6], AnyBit).Array[1, 5];
-
-        Gen.Select(AnyFile, damage).Sample((file, hits) => AssertSensible(hits.Aggregate(file, Hit)));
-    }
-
-    [Fact]
-    public void AnyText_IsReadOrRefusedAtAPlaceInIt() => Gen.OneOf(Gen.String, AnyBit.Array[0, 20].Select(string.Concat))
+    public void AnyText_IsReadOrRefusedAtAPlaceInIt() => Gen.OneOf(Gen.String, Damage.AnyBit.Array[0, 20].Select(string.Concat))
         .Sample(AssertSensible);
 
     [Fact]
-    public void DamagedFileThatStillOpens_TakesAnyChange()
-    {
-        Gen<(int At, int Cut, string Bit)[]> damage = Gen.Select(Gen.Int[0, 4000], Gen.Int[0, 2], AnyBit).Array[0, 2];
-
-        Gen.Select(AnyFile, damage, Gen.Int).Sample((file, hits, seed) =>
+    public void DamagedFileThatStillOpens_TakesAnyChange() =>
+        Gen.Select(AnyFile, Damage.Some(0, 2, longestCut: 2), Gen.Int).Sample((file, hits, seed) =>
         {
-            if (BeamFileText.Read("d.toml", hits.Aggregate(file, Hit)) is BeamFileReading.Opened opened)
+            if (BeamFileText.Read("d.toml", Damage.On(file, hits)) is BeamFileReading.Opened opened)
             {
                 BeamDocument changed = RandomContent.Changed(opened.Document, seed);
                 BeamFileReading saved = BeamFileText.Read("d.toml", opened.Origin.With(changed).Text);
                 Assert.Equal(changed, Assert.IsType<BeamFileReading.Opened>(saved).Document);
             }
         });
-    }
 
     [Theory]
     [InlineData("dots in a key", "a.", "1 = 1")]
@@ -68,24 +51,11 @@ public sealed class HostileFilesTests
         Assert.InRange(refused.Problems.Length, 1, FileProblem.Most);
     }
 
-    private static string Hit(string text, (int At, int Cut, string Bit) hit)
-    {
-        int at = Math.Min(hit.At, text.Length);
-        return text.Remove(at, Math.Min(hit.Cut, text.Length - at)).Insert(at, hit.Bit);
-    }
-
     private static void AssertSensible(string text)
     {
         if (BeamFileText.Read("any.toml", text) is BeamFileReading.Refused refused)
         {
-            string[] lines = text.Split('\n');
-            Assert.InRange(refused.Problems.Length, 1, FileProblem.Most);
-            Assert.All(refused.Problems, problem =>
-            {
-                Assert.InRange(problem.Line, 1, lines.Length);
-                Assert.InRange(problem.Column, 1, lines[problem.Line - 1].Length + 2);
-                Assert.True(problem.Key.Length == 0 || KeyPath.Parse(problem.Key) is not null, problem.Key);
-            });
+            Damage.AssertTold("any.toml", text, refused.Problems);
         }
     }
 }
