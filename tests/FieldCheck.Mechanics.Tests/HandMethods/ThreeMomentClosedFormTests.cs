@@ -96,6 +96,21 @@ public sealed class ThreeMomentClosedFormTests
         Equal(P * a * (2 * b - a) / (L * L), beam.Couple(1), scale: P);
     }
 
+    /// <summary>By antisymmetry each of two equal spans takes half of a couple at their common support.</summary>
+    [Theory]
+    [InlineData(900)]
+    [InlineData(-900)]
+    public void TwoEqualSpans_CoupleAtTheMiddle_JumpsFromHalfToHalf(double couple)
+    {
+        HandBeam beam = ThreeMomentCase.Work(Beam(2 * L, Rollers(0, L, 2 * L), [new Load.Couple(L, couple)]));
+
+        Equal(couple / 2, beam.Value(HandRole.MomentLeft, 1));
+        Equal(-couple / 2, beam.Value(HandRole.MomentRight, 1));
+        Equal(couple / 2 / L, beam.Vertical(0));
+        Equal(0, beam.Vertical(1), couple);
+        Equal(-couple / 2 / L, beam.Vertical(2));
+    }
+
     [Fact]
     public void TwoEqualSpans_MiddleSettles_SagBy3EIDOverL2()
     {
