@@ -18,14 +18,10 @@ internal sealed class LiftedSearch
     /// <summary>With so many patterns at most a rolling load is stepped.</summary>
     private const int MostRolledPatterns = 8;
 
-    private const int Steps = 40;
-    private const double Golden = 0.6180339887498949;
-
     private readonly Superposition _sum;
     private readonly int _combination;
     private readonly LiftedAnswers _answers;
-    private readonly int[] _optional;
-    private readonly Train[] _trains;
+    private readonly SituationTrials _trials;
     private readonly Lazy<RaisedRests?> _rests;
 
     internal LiftedSearch(Superposition sum, int combination, LiftedAnswers answers, Lazy<RaisedRests?> rests)
@@ -34,18 +30,17 @@ internal sealed class LiftedSearch
         _sum = sum;
         _combination = combination;
         _answers = answers;
-        _optional = [.. sum.Optional.Where(part => sum.Factor(combination, part) != 0)];
-        _trains = [.. sum.Traffic?.Trains.Where(train => sum.Traffic.Factor(combination, train) != 0) ?? []];
+        _trials = new SituationTrials(sum, combination);
     }
 
     /// <summary>How many patterns there are.</summary>
-    internal double Patterns => Math.Pow(2, _optional.Length);
+    internal double Patterns => _trials.Patterns;
 
     /// <summary>Tries them.</summary>
     /// <param name="triesEvery">Whether every pattern may be tried.</param>
     internal void Run(bool triesEvery)
     {
-        if (triesEvery && _trains.Length == 0)
+        if (triesEvery && !_trials.Rolls)
         {
             TryEvery();
             return;
@@ -53,13 +48,13 @@ internal sealed class LiftedSearch
 
         _answers.Certainty = EnvelopeCertainty.Estimate;
         Situation[] governing = [.. Governing()];
-        Situation[] usual = [.. Usual()];
+        Situation[] usual = [.. _trials.Usual()];
         foreach (Situation situation in governing.Concat(usual))
         {
             _answers.Try(situation);
         }
 
-        if (_trains.Length > 0)
+        if (_trials.Rolls)
         {
             Roll([.. usual.Take(2), .. governing]);
             Polish();
@@ -69,16 +64,16 @@ internal sealed class LiftedSearch
     /// <summary>Every pattern, but for those that cannot give more or less than others before them.</summary>
     private void TryEvery()
     {
-        RaisedRests? rests = _optional.Length < LeastScreened ? null : _rests.Value;
+        RaisedRests? rests = _trials.Optional.Length < LeastScreened ? null : _rests.Value;
         PatternScreen? screen = rests is null
             ? null
-            : new PatternScreen(_sum, _combination, _optional, rests, _answers.Records);
-        for (int set = 0; set < 1 << _optional.Length; set++)
+            : new PatternScreen(_sum, _combination, _trials.Optional, rests, _answers.Records);
+        for (int set = 0; set < 1 << _trials.Optional.Length; set++)
         {
             int pattern = set;
             if (screen is null || screen.CouldMatter(pattern))
             {
-                _answers.Try(Standing(k => (pattern & (1 << k)) != 0));
+                _answers.Try(_trials.Standing(k => (pattern & (1 << k)) != 0));
                 continue;
             }
 
@@ -86,7 +81,7 @@ internal sealed class LiftedSearch
             {
                 if (screen.LetsGo(support) && !_answers.IsKnownToLetGo(support))
                 {
-                    _answers.NoteThatItLetsGo(support, Standing(k => (pattern & (1 << k)) != 0));
+                    _answers.NoteThatItLetsGo(support, _trials.Standing(k => (pattern & (1 << k)) != 0));
                 }
             }
         }
@@ -112,38 +107,12 @@ internal sealed class LiftedSearch
         }
     }
 
-    /// <summary>All, none, every other, one alone, all but one.</summary>
-    private IEnumerable<Situation> Usual()
-    {
-        yield return Standing(_ => true);
-        yield return Standing(_ => false);
-        yield return Standing(k => k % 2 == 0);
-        yield return Standing(k => k % 2 == 1);
-        for (int one = 0; one < _optional.Length; one++)
-        {
-            int only = one;
-            yield return Standing(k => k == only);
-            yield return Standing(k => k != only);
-        }
-    }
-
-    private Situation Standing(Func<int, bool> stands)
-    {
-        HashSet<int> parts = [.. _optional.Where((_, k) => stands(k))];
-        return _sum.Situation(_combination, parts.Contains, null);
-    }
-
     private void Roll(Situation[] patterns)
     {
-        foreach (Situation pattern in patterns.Select(one => one with { Rolling = null }).Distinct().Take(MostRolledPatterns))
+        foreach (Situation situation in patterns.Select(one => one with { Rolling = null }).Distinct().Take(MostRolledPatterns)
+            .SelectMany(_trials.Rolled))
         {
-            foreach (Train train in _trains)
-            {
-                for (int step = 0; step <= Steps; step++)
-                {
-                    _answers.Try(pattern with { Rolling = new RollingPlace(train.Rolling, train.Step(step, Steps), train.IsReversed) });
-                }
-            }
+            _answers.Try(situation);
         }
     }
 
@@ -172,7 +141,7 @@ internal sealed class LiftedSearch
                 [.. _answers.Kept.Where(one => one.Situation.Combination == _combination)];
             if (own.Length > 0 && own.MaxBy(one => figure(one.Response)).Situation is { Rolling: RollingPlace } best)
             {
-                Polish(best, figure);
+                _trials.Polish(best, situation => _answers.Try(situation) is BeamResponse response ? figure(response) : double.NegativeInfinity);
             }
         }
 
@@ -185,36 +154,5 @@ internal sealed class LiftedSearch
 
             return found[Envelope.Curves.IndexOf(curve)];
         }
-    }
-
-    private void Polish(Situation best, Func<BeamResponse, double> figure)
-    {
-        RollingPlace place = best.Rolling!;
-        Train train = _trains.First(one => one.Rolling == place.Rolling && one.IsReversed == place.IsReversed);
-        double step = train.Step(1, Steps) - train.Step(0, Steps);
-        (double low, double high) = (place.Position - step, place.Position + step);
-        double left = high - Golden * (high - low);
-        double right = low + Golden * (high - low);
-        (double atLeft, double atRight) = (At(left), At(right));
-        while (high - low > 1e-4 * step)
-        {
-            if (atLeft > atRight)
-            {
-                (high, right, atRight) = (right, left, atLeft);
-                left = high - Golden * (high - low);
-                atLeft = At(left);
-            }
-            else
-            {
-                (low, left, atLeft) = (left, right, atRight);
-                right = low + Golden * (high - low);
-                atRight = At(right);
-            }
-        }
-
-        double At(double position) =>
-            _answers.Try(best with { Rolling = place with { Position = position } }) is BeamResponse response
-                ? figure(response)
-                : double.NegativeInfinity;
     }
 }

@@ -16,6 +16,7 @@ internal sealed class BasisDemands(
     private readonly Dictionary<(Curve Curve, int Span), GovernedExtremes> _spans = [];
     private ImmutableArray<(Situation Situation, BeamResponse Response)> _answers;
     private double? _shear;
+    private ImmutableDictionary<int, Demand>? _moving;
 
     internal EnvelopeProblem Problem => problem;
 
@@ -54,6 +55,17 @@ internal sealed class BasisDemands(
     /// <summary>The greatest shear anywhere [N]: what forces along the beam are measured by.</summary>
     internal double GreatestShear => _shear ??= Math.Max(
         Math.Abs(Envelope.ExtremesOf(Curve.Shear).Max.Value), Math.Abs(Envelope.ExtremesOf(Curve.Shear).Min.Value));
+
+    /// <summary>The greatest deflection of a bay or overhang whose supports move, where combinations are more than one situation.</summary>
+    internal Demand OfMoving(DeflectionStretch stretch) => (_moving ??= FindMoving())[stretch.Index];
+
+    private ImmutableDictionary<int, Demand> FindMoving()
+    {
+        ImmutableArray<DeflectionStretch> all = DeflectionStretch.Of(Bays.Of(problem.Model));
+        return StretchSearch.Find(problem, Envelope, all, solver)
+            .Select((demand, i) => (all[i].Index, demand))
+            .ToImmutableDictionary(one => one.Index, one => one.demand);
+    }
 
     private static bool Counts(BeamModel model, CombinationBasis basis, int loadCase) =>
         model.Combinations.Any(one => one.Basis == basis && one.Factors[loadCase] != 0);

@@ -36,6 +36,12 @@ internal sealed class BeamDemands(EnvelopeProblem problem, ImmutableArray<Envelo
         ],
     };
 
+    /// <summary>A beam without movements imposed on it whose supports all act both ways.</summary>
+    internal static BeamModel HeldDown(BeamModel model) => model with
+    {
+        Supports = [.. model.Supports.Select(one => one with { Action = SupportAction.Both, Settlement = 0, ImposedRotation = 0 })],
+    };
+
     internal BasisDemands Of(CombinationBasis basis) => _bases[(int)basis];
 
     /// <summary>Demands of the same beam under other combinations or loads, of one basis.</summary>

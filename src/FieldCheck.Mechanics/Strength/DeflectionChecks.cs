@@ -10,6 +10,7 @@ internal sealed class DeflectionChecks(StrengthProblem problem, DeflectionLimits
 {
     private readonly ImmutableArray<DeflectionStretch> _stretches = DeflectionStretch.Of(beam.Bays);
     private readonly BasisDemands _service = beam.Of(CombinationBasis.Service);
+    private readonly Lazy<Superposition?> _sum = new(() => Superposition.Of(beam.Problem, beam.Solver));
 
     internal IEnumerable<SectionCheck> Find() => All().Select(WithModuli);
 
@@ -99,8 +100,8 @@ internal sealed class DeflectionChecks(StrengthProblem problem, DeflectionLimits
     }
 
     /// <summary>
-    /// One case with the factor 1, without movements imposed on the beam (but for gaps that it must close), its patterns and
-    /// rolling loads as in any combination.
+    /// One case with the factor 1, without movements imposed on the beam (but for gaps that it must close, where a support may
+    /// let go), its patterns and rolling loads as in any combination.
     /// </summary>
     private IEnumerable<SectionCheck> UnderCase(CaseDeflectionLimit limit)
     {
@@ -117,7 +118,8 @@ internal sealed class DeflectionChecks(StrengthProblem problem, DeflectionLimits
     private EnvelopeProblem Alone(int loadCase)
     {
         BeamModel model = beam.Problem.Model;
-        BeamModel alone = BeamDemands.Still(model) with
+        BeamModel still = StaysDownUnder(loadCase) ? BeamDemands.HeldDown(model) : BeamDemands.Still(model);
+        BeamModel alone = still with
         {
             Combinations =
             [
@@ -128,5 +130,17 @@ internal sealed class DeflectionChecks(StrengthProblem problem, DeflectionLimits
             ],
         };
         return new EnvelopeProblem(alone, beam.Problem.PatternCases, beam.Problem.Rolling);
+    }
+
+    /// <summary>Whether other loads keep the beam on all its supports wherever a case counts: what the case adds, adds up.</summary>
+    private bool StaysDownUnder(int loadCase)
+    {
+        ImmutableArray<Combination> combinations = beam.Problem.Model.Combinations;
+        int[] own =
+        [
+            .. Enumerable.Range(0, combinations.Length)
+                .Where(i => combinations[i].Basis == CombinationBasis.Service && combinations[i].Factors[loadCase] != 0),
+        ];
+        return own.Length > 0 && _sum.Value is Superposition sum && !own.Any(i => LiftOff.IsPossible(sum, i));
     }
 }

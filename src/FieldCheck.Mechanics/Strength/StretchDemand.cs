@@ -11,42 +11,31 @@ internal static class StretchDemand
 
     internal static Demand Of(DeflectionStretch stretch, BasisDemands demands)
     {
-        (double least, double most) = Levels(stretch, demands.Envelope);
-        GovernedExtremes whole = demands.Envelope.ExtremesOf(Curve.Deflection);
-        double nothing = Rounding * Math.Max(Math.Abs(whole.Max.Value), Math.Abs(whole.Min.Value));
-        bool stays = Math.Max(Math.Abs(least), Math.Abs(most)) <= nothing;
-        Demand demand = stays || demands.Varies
-            ? FromEnvelope(stretch, demands.Envelope, stays ? (0, 0) : (least, most)) with { IsBound = !stays }
+        return Stays(stretch, demands.Envelope) ? FromEnvelope(stretch, demands.Envelope)
+            : demands.Varies ? demands.OfMoving(stretch)
             : Exact(stretch, demands);
-        return demand with { Certainty = demands.Envelope.CertaintyOf(Curve.Deflection) };
     }
 
-    /// <summary>Between what the level that it is measured from lies.</summary>
-    private static (double Least, double Most) Levels(DeflectionStretch stretch, Envelope envelope)
+    /// <summary>Whether the supports that it is measured from stay where they are in all situations.</summary>
+    private static bool Stays(DeflectionStretch stretch, Envelope envelope)
     {
-        (double least, double most) = (double.PositiveInfinity, double.NegativeInfinity);
-        foreach ((double end, bool isHeld) in new[]
-        {
-            (stretch.From, stretch.IsHeldLeft), (stretch.To, stretch.IsHeldRight),
-        })
-        {
-            if (isHeld)
-            {
-                EnvelopeBand band = envelope.BandAt(Curve.Deflection, [end])[0];
-                (least, most) = (Math.Min(least, band.Min), Math.Max(most, band.Max));
-            }
-        }
-
-        return (least, most);
+        GovernedExtremes whole = envelope.ExtremesOf(Curve.Deflection);
+        double nothing = Rounding * Math.Max(Math.Abs(whole.Max.Value), Math.Abs(whole.Min.Value));
+        double[] held =
+        [
+            .. stretch.IsHeldLeft ? [stretch.From] : Array.Empty<double>(),
+            .. stretch.IsHeldRight ? [stretch.To] : Array.Empty<double>(),
+        ];
+        return envelope.BandAt(Curve.Deflection, held).All(band => Math.Max(Math.Abs(band.Min), Math.Abs(band.Max)) <= nothing);
     }
 
-    private static Demand FromEnvelope(
-        DeflectionStretch stretch, Envelope envelope, (double Least, double Most) level)
+    private static Demand FromEnvelope(DeflectionStretch stretch, Envelope envelope)
     {
         GovernedExtremes own = envelope.ExtremesOf(Curve.Deflection, stretch.From, stretch.To);
-        Demand down = new(Math.Max(0, own.Max.Value - level.Least), own.Max.Position, own.Max.Situation);
-        Demand up = new(Math.Max(0, level.Most - own.Min.Value), own.Min.Position, own.Min.Situation);
-        return Demand.Greater(down, up);
+        return Demand.Greater(Demand.Of(own.Max, 1), Demand.Of(own.Min, -1)) with
+        {
+            Certainty = envelope.CertaintyOf(Curve.Deflection),
+        };
     }
 
     private static Demand Exact(DeflectionStretch stretch, BasisDemands demands)
@@ -58,6 +47,6 @@ internal static class StretchDemand
             greatest = Demand.Greater(greatest, new Demand(peak.Value, peak.Position, situation));
         }
 
-        return greatest!;
+        return greatest! with { Certainty = demands.Envelope.CertaintyOf(Curve.Deflection) };
     }
 }

@@ -114,7 +114,9 @@ public sealed class SectionCheckLawTests
     private static void Holds(StrengthProblem problem)
     {
         TruePeaks truth = new(problem, Solver);
-        foreach (SectionCheck check in problem.Find().Where(one => one.Reason is null))
+        // Whether what rolls lifts a support somewhere between the places tried here, nobody knows.
+        bool isKnown = problem.Beam.Rolling.IsEmpty || problem.Beam.Model.Supports.All(one => one.Action == SupportAction.Both);
+        foreach (SectionCheck check in problem.Find().Where(one => one.Reason is null && (isKnown || one.Case is null)))
         {
             double near = truth.SizeOf(check) * truth.NearOf(check);
             Assert.True(

@@ -36,7 +36,8 @@ internal sealed class TruePeaks
 
         foreach (CaseDeflectionLimit limit in problem.Limits?.Cases ?? [])
         {
-            EnvelopeProblem alone = new(Alone(beam.Model, limit.Case), beam.PatternCases, beam.Rolling);
+            BeamModel held = StaysDown(limit.Case) ? BothWays(beam.Model) : beam.Model;
+            EnvelopeProblem alone = new(Alone(held, limit.Case), beam.PatternCases, beam.Rolling);
             _alone.Add(
                 limit.Case,
                 [
@@ -107,6 +108,35 @@ internal sealed class TruePeaks
                 "alone", CombinationBasis.Service, [.. model.Cases.Select((_, i) => i == loadCase ? 1.0 : 0)]),
         ],
     };
+
+    /// <summary>Whether in no situation in which a case counts a support that acts one way would have to act the other.</summary>
+    private bool StaysDown(int loadCase)
+    {
+        EnvelopeProblem beam = _problem.Beam;
+        if (beam.Model.Supports.Any(one => one.Action != SupportAction.Both && one.Settlement != 0))
+        {
+            return false;
+        }
+
+        BeamModel counted = BothWays(beam.Model) with
+        {
+            Combinations = [.. beam.Model.Combinations.Where(one => one.Basis == CombinationBasis.Service && one.Factors[loadCase] != 0)],
+        };
+        return !counted.Combinations.IsEmpty
+            && EveryPattern.Of(new EnvelopeProblem(counted, beam.PatternCases, []), CombinationBasis.Service).All(KeepsItsSides);
+    }
+
+    private bool KeepsItsSides(BeamModel situation) => situation.Combinations.All(combination =>
+        Answer(situation with { Combinations = [combination] }) is BeamResponse response
+        && _problem.Beam.Model.Supports.Zip(response.Reactions).All(both => both.First.Action switch
+        {
+            SupportAction.PushesOnly => both.Second.Vertical >= -1e-6,
+            SupportAction.HoldsDownOnly => both.Second.Vertical <= 1e-6,
+            _ => true,
+        }));
+
+    private static BeamModel BothWays(BeamModel model) =>
+        model with { Supports = [.. model.Supports.Select(one => one with { Action = SupportAction.Both })] };
 
     private BeamModel Lasting(BeamModel model) => Still(model) with
     {
