@@ -54,7 +54,7 @@ internal static class Checked
             Reason = NotJudgedReason.NoBearingLength,
         },
         "bearing at B", "", "", "NDS 3.10, bearing across the grain",
-        "its length is not given; it needs at least 42.0 mm");
+        "the length of the bearing is not given; it needs at least 42.0 mm");
 
     internal static BeamCheck CaseAlone { get; } = Bending with
     {

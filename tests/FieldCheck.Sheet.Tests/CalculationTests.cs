@@ -56,7 +56,7 @@ public sealed class CalculationTests
         Calculation calculation = Run(Example);
 
         Assert.Equal(
-            "NOT JUDGED: web over A: its length is not given; it needs at least 0.810 in.",
+            "NOT JUDGED: web over A: the length of the bearing is not given; it needs at least 0.810 in.",
             calculation.Messages.Single(message => message.Severity > Severity.Note).Text);
         Assert.Equal(CheckStatus.DoesNotHold, calculation.Status);
 

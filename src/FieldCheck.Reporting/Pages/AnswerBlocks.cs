@@ -49,6 +49,7 @@ internal static class AnswerBlocks
         [
             new RecordBlock.Heading(2, $"Combination {name} ({basis} figures)"),
             new RecordBlock.Paragraph($"These are {Cautions.Basis(basis)}."),
+            .. VariedWords.Warning(beam, answer.Combination).Select(line => new RecordBlock.Paragraph(line, IsWarning: true)),
             .. isDrawn ? [Beam(beam, answer, name, request)] : Array.Empty<RecordBlock>(),
             Reactions(beam, answer.Response, name),
             new RecordBlock.Sentences(

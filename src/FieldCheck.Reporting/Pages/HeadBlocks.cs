@@ -50,6 +50,7 @@ internal static class HeadBlocks
         { Beam: BuiltBeam beam, Outcome: BeamOutcome.Stands stands } =>
         [
             "STANDS.",
+            .. EnvelopeTable.Telling(calculation, beam).Select(envelope => VariedWords.Worst(new BeamWords(beam), envelope)),
             .. stands.Combinations.Take(MostTold).Select(answer => Reactions(beam, answer)),
             .. stands.Combinations.Length > MostTold
                 ? new[] { $"The figures under all {stands.Combinations.Length} combinations stand below." }
@@ -73,7 +74,8 @@ internal static class HeadBlocks
                 string.Join(" and ", words.Parts(answer.Response.Reactions[i])),
                 .. ReactionTable.Remarks(words, support, answer.Response.Reactions[i]),
             ]));
-        return $"Reactions, {PlainAscii.Of(answer.Combination.Name)}: {string.Join("; ", supports)}.";
+        string leftOut = VariedWords.LeftOut(beam, answer.Combination) is string what ? $", NOT THE WORST, {what}" : "";
+        return $"Reactions, {PlainAscii.Of(answer.Combination.Name)}{leftOut}: {string.Join("; ", supports)}.";
     }
 
     private static bool IsGrave(Message message) =>

@@ -9,7 +9,7 @@ using FieldCheck.Sheet.Building;
 
 namespace FieldCheck.Reporting.Record;
 
-/// <summary>The whole check as text: what one would pin to a wall. Plain ASCII.</summary>
+/// <summary>The whole check as text: what one would pin to a wall. Plain ASCII, but for what the heading has from the file.</summary>
 public static class CheckText
 {
     private const int PlotRows = 9;
@@ -86,6 +86,7 @@ public static class CheckText
         [
             "",
             .. TextFlow.Wrap(title, request.Width, indent: 2),
+            .. VariedWords.Warning(beam, answer.Combination).SelectMany(line => Row(line, request.Width)),
             "",
             .. isDrawn ? [.. BeamSketch.Draw(beam, answer, request.Width, new SketchStyle()), ""] : Array.Empty<string>(),
             "Reactions",

@@ -30,7 +30,7 @@ public static class PlainText
             : SpokenAnswer.Labelled("To mend", ProblemLines.Of(calculation));
         return
         [
-            .. CheckHeading.Lines(calculation, request).Select(SpokenAnswer.Sentence),
+            .. CheckHeading.InAscii(calculation, request).Select(SpokenAnswer.Sentence),
             .. result,
             .. SpokenAnswer.Labelled("Remark", MessageLines.Of(calculation)),
             .. SpokenAnswer.Cautions(calculation),

@@ -27,11 +27,12 @@ internal static class ShortAnswer
             ? ""
             : $" under {PlainAscii.Of(answer.Combination.Name)}, combination {combination + 1} of "
                 + $"{stands.Combinations.Length}";
+        string leftOut = VariedWords.LeftOut(beam, answer.Combination) is string what ? $", not the worst, {what}" : "";
         IEnumerable<string> grave = MessageLines.InOrder(calculation)
             .Where(message => message is { Severity: Severity.Fault, Code: not MessageCodes.Over }
                 or { Code: MessageCodes.Uplift or MessageCodes.LiftsOff })
             .Select(message => $". {words.Sentence(message.Text).TrimEnd('.')}");
-        return $"Reactions{under}: {supports}{string.Concat(grave)}";
+        return $"Reactions{under}{leftOut}: {supports}{string.Concat(grave)}";
     }
 
     private static string Said(BeamWords words, NamedSupport support, Reaction reaction)

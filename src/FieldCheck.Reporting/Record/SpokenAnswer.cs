@@ -139,6 +139,7 @@ public static class SpokenAnswer
         return
         [
             $"Combination {name}: {basis}.",
+            .. VariedWords.Warning(beam, answer.Combination),
             .. beam.Supports.SelectMany((support, i) => Support(beam, support, response.Reactions[i])),
             .. Labelled("Proof", ProofLines.Of(new BeamWords(beam, IsSpoken: true), response.Proof)),
             .. PeakTable.Curves(beam)

@@ -54,7 +54,22 @@ internal sealed class InputLines
         .. _document.Patterns.Select(Pattern),
         .. _document.Rolling.Select(Rolling),
         .. _beam.Model.Combinations.Select(Combination),
+        .. Group("plus or minus, where a cell has none of its own", _document.Tolerance is { } tolerance ? Cells(Fields.Tolerance, tolerance) : []),
+        .. Group("held against", _document.Limits is { } limits
+            ? Cells(Fields.Limits, limits)
+                .Concat(limits.DeflectionCases.Select(one => $"deflection under {_letters(one.Name)} alone {_letters(one.Text)}"))
+                .Concat(limits.Lasting.Select(one => $"{_letters(one.Text)} of {_letters(one.Name)} lasts"))
+            : []),
     ];
+
+    private static IEnumerable<string> Group(string name, IEnumerable<string> cells) =>
+        string.Join(", ", cells) is { Length: > 0 } all ? [$"{name}: {all}"] : [];
+
+    private IEnumerable<string> Cells<TRow>(ImmutableArray<Field<TRow>> fields, TRow row) =>
+        from field in fields
+        let text = field.Get(row)
+        where text is not null
+        select $"{field.Key.Replace('_', ' ')} {_letters(text)}";
 
     private string Span(SpanEntry row, int index)
     {
@@ -78,6 +93,10 @@ internal sealed class InputLines
             + Cell(", surface", row.Surface)
             + Cell(", settlement", row.Settlement)
             + Cell(", turned", row.Rotation)
+            + Cell(", bearing", row.Bearing)
+            + Cell(", bearing allowable", row.BearingAllowable)
+            + Cell(", pad", row.Pad)
+            + Cell(", allowable pressure", row.AllowablePressure)
             + Acts(support);
     }
 

@@ -40,6 +40,7 @@ internal static class StandingBlocks
         return
         [
             .. Reactions(words, response, width, height),
+            .. Varied(calculation, words, combination, width),
             Sum(words, response.Proof, width),
             .. Stated(calculation, width),
             .. Section(calculation, width),
@@ -79,6 +80,11 @@ internal static class StandingBlocks
                 indent: 4),
             allFit || i < height - OtherRows ? ReactionRank : FurtherReactionRank));
     }
+
+    private static IEnumerable<PanelBlock> Varied(Calculation calculation, BeamWords words, int combination, int width) =>
+        VariedWords.InShort(calculation, words, words.Beam.Model.Combinations[combination]) is { IsEmpty: false } said
+            ? [new PanelBlock(TextFlow.Join(said, "  ", width, indent: 4), FaultRank)]
+            : [];
 
     private static PanelBlock Sum(BeamWords words, EquilibriumProof proof, int width) => new(
         TextFlow.Join([ProofLines.Across(words, proof, "sum"), ProofLines.Verdict(proof)], "  ", width, indent: 4),

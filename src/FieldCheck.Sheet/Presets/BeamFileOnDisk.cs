@@ -77,7 +77,7 @@ public static class BeamFileOnDisk
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException or NotSupportedException)
         {
-            return Refuse("it cannot be read: " + problem.Message);
+            return Refuse(DiskFault.OfReading(problem));
         }
     }
 

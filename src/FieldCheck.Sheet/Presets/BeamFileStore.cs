@@ -57,7 +57,7 @@ public static class BeamFileStore
         }
         catch (Exception fault) when (IsOfTheDisk(fault))
         {
-            return new BeamFileSaving.Failed(Say(fault));
+            return new BeamFileSaving.Failed(DiskFault.OfWriting(fault));
         }
     }
 
@@ -100,13 +100,4 @@ public static class BeamFileStore
 
     private static bool IsOfTheDisk(Exception fault) => fault
         is IOException or UnauthorizedAccessException or SecurityException or ArgumentException or NotSupportedException;
-
-    private static string Say(Exception fault) => fault switch
-    {
-        DirectoryNotFoundException => "there is no such folder.",
-        PathTooLongException => "the name is too long.",
-        UnauthorizedAccessException or SecurityException => "writing there is not allowed.",
-        ArgumentException or NotSupportedException => "this cannot be the name of a file.",
-        _ => "it cannot be written: " + fault.Message,
-    };
 }

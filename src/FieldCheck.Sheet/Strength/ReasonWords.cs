@@ -12,7 +12,7 @@ namespace FieldCheck.Sheet.Strength;
 /// <param name="document">Its sheet.</param>
 internal sealed class ReasonWords(BuiltBeam beam, BeamDocument document)
 {
-    /// <summary>The reason of a check, as "its length is not given; it needs at least 42 mm"; null where it is judged.</summary>
+    /// <summary>The reason of a check, as "the length of the bearing is not given; it needs at least 42 mm"; null where it is judged.</summary>
     internal string? Of(SectionCheck check) => check.Reason switch
     {
         null => null,
@@ -31,7 +31,7 @@ internal sealed class ReasonWords(BuiltBeam beam, BeamDocument document)
             $"the factor {Missing(check)} of {Material(check)} is not given: write {Name(check)} in factors",
         NotJudgedReason.NoLateralSupport =>
             $"how span {SpanOf(check) + 1} is held sideways is not given: unbraced = a length, or \"braced\"",
-        NotJudgedReason.NoBearingLength => $"its length is not given{NeedsAtLeast(check)}",
+        NotJudgedReason.NoBearingLength => $"the length of the bearing is not given{NeedsAtLeast(check)}",
         NotJudgedReason.NoBearingWidth => NoBearingWidth(check),
         NotJudgedReason.NoPad => $"the size of its pad is not given{NeedsAtLeast(check)}",
         NotJudgedReason.NoStiffness =>

@@ -43,8 +43,8 @@ internal static class PlainFiles
         return stopped.Then([.. kept]);
     }
     /// <summary>Saves the record of the check under a name, or asks for one.</summary>
-    internal static PlainStep Record(PlainState state, string name) => state.Form.Settled.Beam is not null && name.Length > 0
-        ? state.With(PaperFile.Save(state.Form, PaperKind.Record, name))
+    internal static PlainStep Record(PlainState state, string name) => state.Form.Settled.Beam is not null && name.Trim() is { Length: > 0 } given
+        ? state.With(PaperFile.Save(state.Form, PaperKind.Record, given))
         : state.With(PaperFile.Ask(state.Form, PaperKind.Record).Step());
 
 }

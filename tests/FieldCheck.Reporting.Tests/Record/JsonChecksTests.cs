@@ -46,7 +46,7 @@ public sealed class JsonChecksTests
         JsonNode check = Of(Checked.Bearing);
 
         Assert.Equal(("not_judged", "B"), ((string)check["verdict"]!, (string)check["support"]!));
-        Assert.Equal("its length is not given; it needs at least 42.0 mm", (string?)check["reason"]);
+        Assert.Equal("the length of the bearing is not given; it needs at least 42.0 mm", (string?)check["reason"]);
         Assert.All(["demand", "limit", "utilisation", "combination", "x_m", "span", "governs", "case"], key => Assert.Null(check[key]));
     }
 

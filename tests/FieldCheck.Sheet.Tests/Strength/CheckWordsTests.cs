@@ -177,7 +177,7 @@ public sealed class CheckWordsTests
             "the factor C_D (load duration) of steel is not given: write duration in factors",
             Why(Bending with { Reason = NotJudgedReason.NoFactor, Missing = FactorKind.Duration }));
         Assert.Equal(
-            "its length is not given; it needs at least 42.0 mm",
+            "the length of the bearing is not given; it needs at least 42.0 mm",
             Why(Bending with
             {
                 Kind = CheckKind.Bearing,

@@ -28,8 +28,8 @@ public sealed class FaultTests : IDisposable
 
         """;
 
-    private const string Full = "it cannot be written: No space left on device";
-    private const string Protected = "it cannot be written: Read-only file system";
+    private const string Full = "the disk is full. Nothing was written; a file that stood there still stands.";
+    private const string Protected = "the disk is write-protected.";
 
     private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("fieldcheck-");
 

@@ -53,7 +53,8 @@ internal static class PaperFile
     }
 
     // Of unsaved work the digest is that of the file which saving it would write.
-    private static string FileOf(ScreenState state) => state.Origin.Path is not string path ? ""
+    private static string FileOf(ScreenState state) => state.Origin.Path is not string path
+        ? state.Origin.Text is null ? "" : $"none: {state.Origin.Name}{(state.IsUnsaved ? " with changes" : "")}, not saved"
         : state.IsUnsaved ? $"{Path.GetFileName(path)}, with changes that are not saved"
         : Path.GetFileName(path);
 

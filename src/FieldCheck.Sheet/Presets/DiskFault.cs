@@ -1,0 +1,42 @@
+using System.Security;
+
+namespace FieldCheck.Sheet.Presets;
+
+/// <summary>What a disk refused, in plain words: those of the system name files that nobody asked for.</summary>
+internal static class DiskFault
+{
+    // POSIX: ENOSPC and EROFS. Windows: ERROR_DISK_FULL, ERROR_HANDLE_DISK_FULL and ERROR_WRITE_PROTECT.
+    private const int NoSpace = 28;
+    private const int ReadOnly = 30;
+    private const int WindowsFull = 112;
+    private const int WindowsHandleFull = 39;
+    private const int WindowsProtected = 19;
+
+    /// <summary>Why a file was not written; what stood there before still does.</summary>
+    /// <param name="fault">What the system said.</param>
+    internal static string OfWriting(Exception fault) => OfWriting(fault, OperatingSystem.IsWindows());
+
+    internal static string OfWriting(Exception fault, bool isWindows) => fault switch
+    {
+        DirectoryNotFoundException or FileNotFoundException => "there is no such folder.",
+        PathTooLongException => "the name is too long.",
+        UnauthorizedAccessException or SecurityException => "writing there is not allowed.",
+        ArgumentException or NotSupportedException => "this cannot be the name of a file.",
+        _ when Is(fault, isWindows ? [WindowsFull, WindowsHandleFull] : [NoSpace]) =>
+            "the disk is full. Nothing was written; a file that stood there still stands.",
+        _ when Is(fault, isWindows ? [WindowsProtected] : [ReadOnly]) => "the disk is write-protected.",
+        _ => "it cannot be written: " + WithoutPath(fault.Message),
+    };
+
+    /// <summary>Why a file or folder was not read.</summary>
+    /// <param name="fault">What the system said.</param>
+    internal static string OfReading(Exception fault) => fault is UnauthorizedAccessException or SecurityException
+        ? "reading it is not allowed."
+        : "it cannot be read: " + WithoutPath(fault.Message);
+
+    private static bool Is(Exception fault, int[] codes) => codes.Contains(fault.HResult & 0xFFFF);
+
+    // "Input/output error : '/somewhere'."
+    private static string WithoutPath(string message) =>
+        message.IndexOf(" : '", StringComparison.Ordinal) is > 0 and int end ? message[..end] + "." : message;
+}
