@@ -1,5 +1,4 @@
 using FieldCheck.Mechanics.Model;
-using FieldCheck.Mechanics.Strength;
 
 namespace FieldCheck.Mechanics.Tests.Strength;
 

@@ -1,4 +1,3 @@
-using FieldCheck.Sheet.Document;
 using FieldCheck.Sheet.Document.Tables;
 using FieldCheck.Sheet.Presets.Toml;
 
