@@ -15,7 +15,7 @@ internal static class SectionForceWords
         HandRemark.ZeroShear { Load: HandStretchLoad.Uniform } zero =>
             [$"The shear changes its sign here: it is nothing where V = w s, at the distance s behind {words.Place(zero.From)}. There the moment has a peak."],
         HandRemark.ZeroShear zero =>
-            [$"The shear changes its sign here: at the distance s behind {words.Place(zero.From)}, where w s + k s^2 / 2 = V, with k what w grows by per length: s = 2 V / (w + root(w^2 + 2 k V)), the root with the sign of V. There the moment has a peak."],
+            [$"The shear changes its sign here: at the distance s behind {words.Place(zero.From)}, where w s + k s^2 / 2 = V, with k what w grows by per length: s = 2 V / (w + root(w^2 + 2 k V)), the root with the sign of V (0, where rounding brings what it is of below 0). There the moment has a peak."],
         HandRemark.LoadTurns => ["The load changes from down to up on this stretch: it is nothing at one place, a mark of its own."],
         HandRemark.EndsWithNothing => ["Behind the right end there is no beam: V and M must have come to nothing."],
         HandRemark.HingeIsFree hinge => [$"In {WorkingNames.Hinge(hinge.Hinge)} itself the moment must have come to nothing:"],

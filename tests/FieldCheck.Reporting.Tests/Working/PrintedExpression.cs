@@ -91,7 +91,8 @@ internal sealed class PrintedExpression
     {
         if (Takes("root("))
         {
-            return Math.Sqrt(Bracket());
+            // As the page says: what rounding has brought below zero is zero.
+            return Math.Sqrt(Math.Max(Bracket(), 0));
         }
 
         if (Takes("("))
