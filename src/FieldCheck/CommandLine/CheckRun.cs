@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using FieldCheck.Mechanics.Solving;
 using FieldCheck.Reporting.Record;
 using FieldCheck.Sheet;
+using FieldCheck.Sheet.Building;
 using FieldCheck.Sheet.Catalogue;
 using FieldCheck.Sheet.Document;
 using FieldCheck.Sheet.Presets;
@@ -46,10 +47,20 @@ internal sealed class CheckRun(
     /// <param name="reading">What came of reading it.</param>
     internal BeamCheck Of(BeamFileReading reading) => reading switch
     {
-        BeamFileReading.Refused refused => new BeamCheck.Unusable(refused.Problems),
+        BeamFileReading.Refused refused => new BeamCheck.Unusable(ProblemsOf(refused)),
         BeamFileReading.Opened opened => Of(opened),
         _ => throw new System.Diagnostics.UnreachableException(),
     };
+
+    /// <summary>What was not understood, and with it the cells that do not read. One that is missing may be what was not understood.</summary>
+    private ImmutableArray<FileProblem> ProblemsOf(BeamFileReading.Refused refused) =>
+        refused.Rest is BeamFileReading.Opened rest && ModelBuilder.Build(rest.Document, catalogue) is BuildOutcome.Refused unread
+            ? FileProblem.InOrder(
+            [
+                .. refused.Problems,
+                .. rest.Origin.Locate(unread.Problems.Where(problem => DocumentCells.Get(rest.Document, problem.Key) is not null)),
+            ])
+            : refused.Problems;
 
     private static BeamFileReading OnDisk(string file, CommandEnvironment environment) =>
         BeamFileOnDisk.Open(file, Path.GetFullPath(file, environment.CurrentFolder));

@@ -45,6 +45,26 @@ public sealed class CheckCommandTests : IDisposable
     }
 
     [Fact]
+    public void KeyThatIsUnknownAndCellsThatDoNotRead_AreToldTogether()
+    {
+        _around.Write("bench.toml", Bench
+            .Replace("title  =", "titel  =", StringComparison.Ordinal)
+            .Replace("\"10 kN\"", "\"10 kM\"", StringComparison.Ordinal)
+            .Replace("length = \"4 m\"", "lenght = \"4 m\"", StringComparison.Ordinal)
+            .Replace("kind  = \"roller\"", "kind  = \"rolling\"", StringComparison.Ordinal));
+
+        Assert.Equal(2, _around.Run("check", "bench.toml"));
+
+        // The length that is missing is the one misspelt, and not told twice.
+        string[] told = _around.Complaints.TrimEnd().Split('\n');
+        Assert.Equal(
+            ["bench.toml:2:", "bench.toml:4:", "bench.toml:10:", "bench.toml:14:"],
+            told.Select(line => string.Concat(line.Split(':').Take(2).Select(part => part + ":"))));
+        Assert.Contains("did you mean length?", told[1]);
+        Assert.Contains("load[1].force", told[3]);
+    }
+
+    [Fact]
     public void Working_StandsBelowTheCheck()
     {
         _around.Write("bench.toml", Bench);
