@@ -68,12 +68,11 @@ internal sealed class LiftedSearch
         PatternScreen? screen = rests is null
             ? null
             : new PatternScreen(_sum, _combination, _trials.Optional, rests, _answers.Records);
-        for (int set = 0; set < 1 << _trials.Optional.Length; set++)
+        for (int pattern = 0; pattern < 1 << _trials.Optional.Length; pattern++)
         {
-            int pattern = set;
             if (screen is null || screen.CouldMatter(pattern))
             {
-                _answers.Try(_trials.Standing(k => (pattern & (1 << k)) != 0));
+                _answers.Try(_trials.Pattern(pattern));
                 continue;
             }
 
@@ -81,7 +80,7 @@ internal sealed class LiftedSearch
             {
                 if (screen.LetsGo(support) && !_answers.IsKnownToLetGo(support))
                 {
-                    _answers.NoteThatItLetsGo(support, _trials.Standing(k => (pattern & (1 << k)) != 0));
+                    _answers.NoteThatItLetsGo(support, _trials.Pattern(pattern));
                 }
             }
         }

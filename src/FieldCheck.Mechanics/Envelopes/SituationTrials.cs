@@ -29,7 +29,10 @@ internal sealed class SituationTrials
 
     /// <summary>Every pattern, without what rolls.</summary>
     internal IEnumerable<Situation> Every() =>
-        Enumerable.Range(0, 1 << Optional.Length).Select(set => Standing(k => (set & (1 << k)) != 0));
+        Enumerable.Range(0, 1 << Optional.Length).Select(Pattern);
+
+    /// <summary>The pattern in which those optional parts stand whose bits are set.</summary>
+    internal Situation Pattern(int set) => Standing(k => (set & (1 << k)) != 0);
 
     /// <summary>All, none, every other, one alone, all but one.</summary>
     internal IEnumerable<Situation> Usual()
@@ -44,13 +47,6 @@ internal sealed class SituationTrials
             yield return Standing(k => k == only);
             yield return Standing(k => k != only);
         }
-    }
-
-    /// <summary>The pattern in which those optional parts stand that are asked for.</summary>
-    internal Situation Standing(Func<int, bool> stands)
-    {
-        HashSet<int> parts = [.. Optional.Where((_, k) => stands(k))];
-        return _sum.Situation(_combination, parts.Contains, null);
     }
 
     /// <summary>A pattern with each rolling load at each of some places.</summary>
@@ -88,5 +84,11 @@ internal sealed class SituationTrials
         }
 
         double At(double position) => figure(best with { Rolling = place with { Position = position } });
+    }
+
+    private Situation Standing(Func<int, bool> stands)
+    {
+        HashSet<int> parts = [.. Optional.Where((_, k) => stands(k))];
+        return _sum.Situation(_combination, parts.Contains, null);
     }
 }

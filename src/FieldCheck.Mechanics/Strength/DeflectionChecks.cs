@@ -135,6 +135,11 @@ internal sealed class DeflectionChecks(StrengthProblem problem, DeflectionLimits
     /// <summary>Whether other loads keep the beam on all its supports wherever a case counts: what the case adds, adds up.</summary>
     private bool StaysDownUnder(int loadCase)
     {
+        if (beam.Problem.Model.Supports.All(one => one.Action == SupportAction.Both))
+        {
+            return true;
+        }
+
         ImmutableArray<Combination> combinations = beam.Problem.Model.Combinations;
         int[] own =
         [

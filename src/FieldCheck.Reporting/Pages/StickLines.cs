@@ -20,17 +20,18 @@ internal static class StickLines
             .. document.Sections.Select(section => Sentence(
                 "section",
                 section.Name,
-                Typed(Cells(Fields.Section, section)),
+                string.Join(", ", TypedCells.Of(Fields.Section, section)),
                 Read(words, Figures(beam.Sticks.FirstOrDefault(stick => stick.SectionName == section.Name)?.Section)),
                 section.Shape is string shape ? Source(catalogue.Shape(shape)) : "as given")),
             .. document.Materials.Select(material => Sentence(
                 "material",
                 material.Name,
-                Typed(
-                [
-                    .. Cells(Fields.Material, material),
-                    .. material.Factors.Select(factor => ($"factor {factor.Name}", (string?)factor.Text)),
-                ]),
+                string.Join(
+                    ", ",
+                    [
+                        .. TypedCells.Of(Fields.Material, material),
+                        .. material.Factors.Select(factor => $"factor {factor.Name} {factor.Text}"),
+                    ]),
                 Read(words, Figures(beam.Sticks.FirstOrDefault(stick => stick.MaterialName == material.Name)?.Material)),
                 material.Grade is string grade ? Source(catalogue.Grade(grade)) : "as given")),
             OwnWeight(document, beam),
@@ -39,12 +40,6 @@ internal static class StickLines
 
     private static string Sentence(string what, string name, string typed, string read, string source) =>
         TextSafety.ForTerminal($"{what} {name}: {typed}; {read}; source: {source}");
-
-    private static IEnumerable<(string Name, string? Text)> Cells<TRow>(ImmutableArray<Field<TRow>> fields, TRow row) =>
-        fields.Select(field => (field.Key.Replace('_', ' '), field.Get(row)));
-
-    private static string Typed(IEnumerable<(string Name, string? Text)> cells) =>
-        string.Join(", ", cells.Where(cell => cell.Text is not null).Select(cell => $"{cell.Name} {cell.Text}"));
 
     private static (string Name, double? Value, QuantityKind Kind)[] Figures(Section? section) => section is null ? [] :
     [

@@ -50,8 +50,7 @@ public static class EnvelopeSummary
     {
         0 => "",
         > MostNamed => $"{cases.Length} cases bay by bay",
-        1 => $"{cases[0]} bay by bay",
-        _ => $"{string.Join(", ", cases.SkipLast(1))} and {cases[^1]} bay by bay",
+        _ => $"{VariedWords.Listed(cases)} bay by bay",
     };
 
     // Notes and what is said of stated figures stand elsewhere.

@@ -54,22 +54,16 @@ internal sealed class InputLines
         .. _document.Patterns.Select(Pattern),
         .. _document.Rolling.Select(Rolling),
         .. _beam.Model.Combinations.Select(Combination),
-        .. Group("plus or minus, where a cell has none of its own", _document.Tolerance is { } tolerance ? Cells(Fields.Tolerance, tolerance) : []),
+        .. Group("plus or minus, where a cell has none of its own", _document.Tolerance is { } tolerance ? TypedCells.Of(Fields.Tolerance, tolerance) : []),
         .. Group("held against", _document.Limits is { } limits
-            ? Cells(Fields.Limits, limits)
-                .Concat(limits.DeflectionCases.Select(one => $"deflection under {_letters(one.Name)} alone {_letters(one.Text)}"))
-                .Concat(limits.Lasting.Select(one => $"{_letters(one.Text)} of {_letters(one.Name)} lasts"))
+            ? TypedCells.Of(Fields.Limits, limits)
+                .Concat(limits.DeflectionCases.Select(one => $"deflection under {one.Name} alone {one.Text}"))
+                .Concat(limits.Lasting.Select(one => $"{one.Text} of {one.Name} lasts"))
             : []),
     ];
 
-    private static IEnumerable<string> Group(string name, IEnumerable<string> cells) =>
-        string.Join(", ", cells) is { Length: > 0 } all ? [$"{name}: {all}"] : [];
-
-    private IEnumerable<string> Cells<TRow>(ImmutableArray<Field<TRow>> fields, TRow row) =>
-        from field in fields
-        let text = field.Get(row)
-        where text is not null
-        select $"{field.Key.Replace('_', ' ')} {_letters(text)}";
+    private IEnumerable<string> Group(string name, IEnumerable<string> cells) =>
+        string.Join(", ", cells) is { Length: > 0 } all ? [$"{name}: {_letters(all)}"] : [];
 
     private string Span(SpanEntry row, int index)
     {

@@ -55,6 +55,7 @@ internal static class VariedWords
             ]
             : [];
 
-    private static string Listed(string[] names) =>
+    /// <summary>"one, two and three".</summary>
+    internal static string Listed(string[] names) =>
         names.Length == 1 ? names[0] : $"{string.Join(", ", names.SkipLast(1))} and {names[^1]}";
 }
