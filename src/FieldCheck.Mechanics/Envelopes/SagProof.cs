@@ -8,6 +8,10 @@ namespace FieldCheck.Mechanics.Envelopes;
 /// </summary>
 internal sealed class SagProof(TrainElement element, SagBudget budget)
 {
+    // As many as leave of both sides of a box no more than the last bit of a number from 0 to 1. What is not settled by then
+    // halving does not settle, and each is a call within a call: without a bound they outgrow the stack before the budget ends.
+    private const int MostHalvings = 2 * 53;
+
     private readonly SagSurface _surface = element.Sag();
 
     /// <summary>Looks over one stretch of the element.</summary>
@@ -31,7 +35,7 @@ internal sealed class SagProof(TrainElement element, SagBudget budget)
             if (_surface.HasAxle(i) || leader.CouldRaise(most + Math.Abs(scale) * _surface.SizeOn(i)))
             {
                 _surface.Enter(i);
-                SagFinding found = Search(standing, scale, new SagBox(from, width, 0, 1), leader);
+                SagFinding found = Search(standing, scale, new SagBox(from, width, 0, 1), MostHalvings, leader);
                 if (found.Kind != SagFindingKind.Nothing)
                 {
                     return found;
@@ -42,7 +46,8 @@ internal sealed class SagProof(TrainElement element, SagBudget budget)
         return SagFinding.Nothing;
     }
 
-    private SagFinding Search(ReadOnlySpan<double> standing, double scale, in SagBox box, in Leader<Worst> leader)
+    private SagFinding Search(
+        ReadOnlySpan<double> standing, double scale, in SagBox box, int halvings, in Leader<Worst> leader)
     {
         SagBound bound = _surface.Bound(standing, scale, box);
         if (!leader.CouldRaise(bound.Most))
@@ -56,7 +61,7 @@ internal sealed class SagProof(TrainElement element, SagBudget budget)
         }
 
         budget.Spend();
-        if (budget.IsSpent)
+        if (budget.IsSpent || halvings == 0)
         {
             return SagFinding.Unsettled;
         }
@@ -71,7 +76,7 @@ internal sealed class SagProof(TrainElement element, SagBudget budget)
                 SagSurface.Narrow(own, own.Length, 1, half * 0.5, 0.5);
             }
 
-            SagFinding found = Search(own, scale, box.Half(isOfSections, half), leader);
+            SagFinding found = Search(own, scale, box.Half(isOfSections, half), halvings - 1, leader);
             if (found.Kind != SagFindingKind.Nothing)
             {
                 return found;
