@@ -68,8 +68,6 @@ internal static class CatalogueText
     internal static string NotFlat(string name) =>
         $"the catalogue gives no figures of {Found.Quoted(name)} laid flat: it needs its weak_inertia there";
 
-    internal static string CannotList(string why) => "the folder cannot be read: " + why;
-
     /// <summary>": did you mean X?" where a name is spelt much like it, or begins or goes on so; else nothing.</summary>
     private static string Meant(
         string typed, IReadOnlyList<string> names, Func<string, ImmutableArray<CatalogueName>> search)

@@ -64,7 +64,7 @@ public sealed record OwnCatalogue(SectionCatalogue Catalogue, ImmutableArray<Fil
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {
-            problems.Add(FileProblem.OfWhole(folder, CatalogueText.CannotList(problem.Message)));
+            problems.Add(FileProblem.OfWhole(folder, DiskFault.OfFolder(problem)));
             return [];
         }
     }

@@ -67,7 +67,7 @@ public sealed record CombinationLibrary(string PersonalFolder, ImmutableArray<st
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {
-            unreadable.Add(FileProblem.OfWhole(folder, "the folder cannot be read: " + problem.Message));
+            unreadable.Add(FileProblem.OfWhole(folder, DiskFault.OfFolder(problem)));
         }
     }
 

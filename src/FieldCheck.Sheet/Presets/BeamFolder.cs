@@ -31,7 +31,7 @@ public static class BeamFolder
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {
-            return new([FoundBeam.Refused(folder, "the folder cannot be read: " + fault.Message)], 0);
+            return new([FoundBeam.Refused(folder, DiskFault.OfFolder(fault))], 0);
         }
     }
 

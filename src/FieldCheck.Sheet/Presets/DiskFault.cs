@@ -3,7 +3,7 @@ using System.Security;
 namespace FieldCheck.Sheet.Presets;
 
 /// <summary>What a disk refused, in plain words: those of the system name files that nobody asked for.</summary>
-internal static class DiskFault
+public static class DiskFault
 {
     // POSIX: ENOSPC and EROFS. Windows: ERROR_DISK_FULL, ERROR_HANDLE_DISK_FULL and ERROR_WRITE_PROTECT.
     private const int NoSpace = 28;
@@ -11,16 +11,18 @@ internal static class DiskFault
     private const int WindowsFull = 112;
     private const int WindowsHandleFull = 39;
     private const int WindowsProtected = 19;
+    private const string NotAllowed = "reading it is not allowed.";
 
     /// <summary>Why a file was not written; what stood there before still does.</summary>
     /// <param name="fault">What the system said.</param>
-    internal static string OfWriting(Exception fault) => OfWriting(fault, OperatingSystem.IsWindows());
+    /// <returns>A sentence that begins with a small letter, without the name of the file.</returns>
+    public static string OfWriting(Exception fault) => OfWriting(fault, OperatingSystem.IsWindows());
 
     internal static string OfWriting(Exception fault, bool isWindows) => fault switch
     {
         DirectoryNotFoundException or FileNotFoundException => "there is no such folder.",
         PathTooLongException => "the name is too long.",
-        UnauthorizedAccessException or SecurityException => "writing there is not allowed.",
+        _ when IsForbidden(fault) => "writing there is not allowed.",
         ArgumentException or NotSupportedException => "this cannot be the name of a file.",
         _ when Is(fault, isWindows ? [WindowsFull, WindowsHandleFull] : [NoSpace]) =>
             "the disk is full. Nothing was written; a file that stood there still stands.",
@@ -28,11 +30,19 @@ internal static class DiskFault
         _ => "it cannot be written: " + WithoutPath(fault.Message),
     };
 
-    /// <summary>Why a file or folder was not read.</summary>
+    /// <summary>Why a file was not read.</summary>
     /// <param name="fault">What the system said.</param>
-    internal static string OfReading(Exception fault) => fault is UnauthorizedAccessException or SecurityException
-        ? "reading it is not allowed."
-        : "it cannot be read: " + WithoutPath(fault.Message);
+    /// <returns>A sentence that begins with a small letter, without the name of the file.</returns>
+    public static string OfReading(Exception fault) =>
+        IsForbidden(fault) ? NotAllowed : "it cannot be read: " + WithoutPath(fault.Message);
+
+    /// <summary>Why the files of a folder were not listed.</summary>
+    /// <param name="fault">What the system said.</param>
+    /// <returns>A sentence that begins with a small letter, without the name of the folder.</returns>
+    public static string OfFolder(Exception fault) =>
+        "the folder cannot be read: " + (IsForbidden(fault) ? NotAllowed : WithoutPath(fault.Message));
+
+    private static bool IsForbidden(Exception fault) => fault is UnauthorizedAccessException or SecurityException;
 
     private static bool Is(Exception fault, int[] codes) => codes.Contains(fault.HResult & 0xFFFF);
 

@@ -28,7 +28,7 @@ internal static class PresetFolder
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {
-            unreadable.Add(FileProblem.OfWhole(folder, "the folder cannot be read: " + problem.Message));
+            unreadable.Add(FileProblem.OfWhole(folder, DiskFault.OfFolder(problem)));
         }
 
         return new(presets.ToImmutable(), unreadable.ToImmutable());

@@ -62,7 +62,7 @@ public sealed record SettingsFile(string Path)
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {
-            return fault.Message;
+            return DiskFault.OfWriting(fault);
         }
     }
 }

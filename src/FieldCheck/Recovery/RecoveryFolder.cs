@@ -31,7 +31,7 @@ internal sealed class RecoveryFolder(string folder, TimeProvider clock)
 
     /// <summary>Keeps the work of this session in place of what was kept before.</summary>
     /// <remarks>A reader finds the one or the other whole, never a part. May be called from any thread.</remarks>
-    /// <returns>What the system said against it; null when the work is kept.</returns>
+    /// <returns>Why not, in plain words; null when the work is kept.</returns>
     internal string? Keep(BeamOrigin origin, string text)
     {
         string next = _own + ".next";
@@ -49,7 +49,7 @@ internal sealed class RecoveryFolder(string folder, TimeProvider clock)
         {
             // What was kept before stays; half a file beside it would only take room on a full disk.
             Delete(next);
-            return fault.Message;
+            return DiskFault.OfWriting(fault);
         }
     }
 

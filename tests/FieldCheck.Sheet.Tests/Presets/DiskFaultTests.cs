@@ -27,5 +27,10 @@ public sealed class DiskFaultTests
         Assert.Equal("reading it is not allowed.", DiskFault.OfReading(new UnauthorizedAccessException("Access to the path is denied")));
         Assert.Equal("there is no such folder.", DiskFault.OfWriting(new FileNotFoundException("Could not find file '/proc/.x.txt.1qd'")));
         Assert.Equal("it cannot be read: Input/output error.", DiskFault.OfReading(new IOException("Input/output error : '/mnt/beam.toml'")));
+        Assert.Equal(
+            "the folder cannot be read: reading it is not allowed.",
+            DiskFault.OfFolder(new UnauthorizedAccessException("Access to the path '/mnt/beams' is denied.")));
+        Assert.Equal(
+            "the folder cannot be read: Host is down.", DiskFault.OfFolder(new IOException("Host is down : '/mnt/beams'")));
     }
 }

@@ -56,7 +56,7 @@ public sealed class FaultTests : IDisposable
         string before = File.ReadAllText(kept.OwnFile!);
         disk.Fill();
 
-        Assert.Contains("the disk was full", kept.Keep(BeamOrigin.NewBeam, Large), StringComparison.Ordinal);
+        Assert.StartsWith("the disk is full.", kept.Keep(BeamOrigin.NewBeam, Large), StringComparison.Ordinal);
 
         Assert.Equal(before, File.ReadAllText(kept.OwnFile!));
         Assert.Equal([kept.OwnFile!], Directory.GetFiles(Path.Combine(disk.Folder, "recover")));
@@ -74,7 +74,7 @@ public sealed class FaultTests : IDisposable
         disk.Fill();
 
         Assert.StartsWith(
-            "No space left on device", settings.Change(old => old with { Theme = "terminal" }), StringComparison.Ordinal);
+            "the disk is full.", settings.Change(old => old with { Theme = "terminal" }), StringComparison.Ordinal);
 
         Assert.Equal("# mine\ntheme = \"mono\"\n", File.ReadAllText(settings.Path));
         Assert.Equal(["filler", "settings.toml"], NamesIn(disk.Folder));

@@ -51,7 +51,7 @@ internal static class BatchNames
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {
-            return [new(name, "the folder cannot be read: " + fault.Message)];
+            return [new(name, DiskFault.OfFolder(fault))];
         }
     }
 }

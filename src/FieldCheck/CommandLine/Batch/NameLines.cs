@@ -1,4 +1,5 @@
 using System.Text;
+using FieldCheck.Sheet.Presets;
 
 namespace FieldCheck.CommandLine.Batch;
 
@@ -66,7 +67,7 @@ internal static class NameLines
         }
         catch (IOException fault)
         {
-            return (-1, "it cannot be read: " + fault.Message);
+            return (-1, DiskFault.OfReading(fault));
         }
     }
 }
