@@ -27,13 +27,14 @@ public static class ResultsPanel
         return calculation switch
         {
             { Beam: BuiltBeam beam, Outcome: BeamOutcome.Stands stands } => Panel(
-                Header(stands, combination, state),
+                state,
                 StandingBlocks.Of(
                     calculation, beam, combination, stands.Combinations[combination].Response, width, height),
                 width,
-                height),
+                height,
+                stands.Combinations.Length == 1 ? "" : PlainAscii.Of(stands.Combinations[combination].Combination.Name)),
             { Beam: BuiltBeam beam, Outcome: BeamOutcome outcome } => Panel(
-                $"RESULTS  {MotionWords.Verdict(outcome)}  {(age is ResultsAge.UpToDate ? "" : state)}",
+                $"{MotionWords.Verdict(outcome)}  {(age is ResultsAge.UpToDate ? "" : state)}",
                 [
                     .. MotionWords.Of(beam, outcome).Select(motion => PanelBlock.Wrapped(motion, width, 0)),
                     .. StandingBlocks.Remarks(calculation, width),
@@ -41,17 +42,12 @@ public static class ResultsPanel
                 width,
                 height),
             _ => Panel(
-                $"RESULTS  {Cells(calculation.Problems.Length)} to mend",
+                $"{Cells(calculation.Problems.Length)} to mend",
                 UnreadBlocks(calculation, width),
                 width,
                 height),
         };
     }
-
-    private static string Header(BeamOutcome.Stands stands, int combination, string state) =>
-        stands.Combinations.Length == 1
-            ? $"RESULTS  {state}"
-            : $"RESULTS  {state}  {PlainAscii.Of(stands.Combinations[combination].Combination.Name)}";
 
     private static string Cells(int count) => count == 1 ? "1 cell" : $"{count} cells";
 
@@ -66,7 +62,7 @@ public static class ResultsPanel
 
     /// <summary>As many blocks as there is room for, the most telling ones first, in the order of the panel.</summary>
     private static ImmutableArray<string> Panel(
-        string header, ImmutableArray<PanelBlock> blocks, int width, int height)
+        string state, ImmutableArray<PanelBlock> blocks, int width, int height, string name = "")
     {
         int all = blocks.Sum(block => block.Lines.Length);
         int room = all <= height - 1 ? all : height - 2;
@@ -83,7 +79,10 @@ public static class ResultsPanel
         int left = blocks.Length - chosen.Count;
         string[] more = left == 0 ? [] : [$"..{left} more"];
         IEnumerable<string> shown = blocks.Where((_, index) => chosen.Contains(index)).SelectMany(block => block.Lines);
-        IEnumerable<string> lines = [header.TrimEnd(), .. shown, .. more];
+        IEnumerable<string> brief = blocks.Where((_, index) => !chosen.Contains(index)).Select(block => block.Brief).OfType<string>();
+        IEnumerable<string> parts = ["RESULTS", state.TrimEnd(), .. brief, name];
+        string header = string.Join("  ", parts.Where(part => part.Length > 0));
+        IEnumerable<string> lines = [header, .. shown, .. more];
         return [.. lines.Select(line => line.Length <= width ? line : line[..width])];
     }
 }

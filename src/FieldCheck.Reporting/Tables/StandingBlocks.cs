@@ -83,7 +83,7 @@ internal static class StandingBlocks
 
     private static IEnumerable<PanelBlock> Varied(Calculation calculation, BeamWords words, int combination, int width) =>
         VariedWords.InShort(calculation, words, words.Beam.Model.Combinations[combination]) is { IsEmpty: false } said
-            ? [new PanelBlock(TextFlow.Join(said, "  ", width, indent: 4), FaultRank)]
+            ? [new PanelBlock(TextFlow.Join(said, "  ", width, indent: 4), FaultRank, VariedWords.NotTheWorst)]
             : [];
 
     private static PanelBlock Sum(BeamWords words, EquilibriumProof proof, int width) => new(

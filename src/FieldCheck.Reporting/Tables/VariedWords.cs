@@ -12,6 +12,9 @@ namespace FieldCheck.Reporting.Tables;
 /// </summary>
 internal static class VariedWords
 {
+    /// <summary>What stands before or beside every figure of an answer that leaves something out.</summary>
+    internal const string NotTheWorst = "NOT THE WORST";
+
     /// <summary>"without Hand truck, with live on every bay"; null where nothing of a combination varies.</summary>
     internal static string? LeftOut(BuiltBeam beam, Combination combination)
     {
@@ -29,7 +32,7 @@ internal static class VariedWords
     /// <summary>A sentence that sends from the answer to one combination to the envelope; none where nothing varies.</summary>
     internal static ImmutableArray<string> Warning(BuiltBeam beam, Combination combination) =>
         LeftOut(beam, combination) is string leftOut
-            ? [$"NOT THE WORST: {leftOut}. The worst of all that may happen stands in the envelope."]
+            ? [$"{NotTheWorst}: {leftOut}. The worst of all that may happen stands in the envelope."]
             : [];
 
     /// <summary>The greatest and least reactions of an envelope in one sentence.</summary>
@@ -50,7 +53,7 @@ internal static class VariedWords
             && calculation.Envelopes.FirstOrDefault(one => one.Basis == combination.Basis) is Envelope envelope
             ?
             [
-                $"NOT THE WORST: {leftOut}; over all",
+                $"{NotTheWorst}: {leftOut}; over all",
                 .. words.Beam.Supports.Select((support, i) => $"{support.Label} {words.Vertical(envelope.Reactions[i].Vertical.Max.Value)}"),
             ]
             : [];

@@ -40,7 +40,12 @@ internal sealed class RecoveryFolder(string folder, TimeProvider clock)
             lock (_writing)
             {
                 Make(folder);
-                File.WriteAllText(next, $"{Mark}{OneLine(origin.Name)}\t{OneLine(origin.Path ?? "")}\n{text}");
+                // No room is asked for beforehand: of that the runtime tells a full disk in words of its own, and with no number.
+                using (StreamWriter file = File.CreateText(next))
+                {
+                    file.Write($"{Mark}{OneLine(origin.Name)}\t{OneLine(origin.Path ?? "")}\n{text}");
+                }
+
                 File.Move(next, _own, overwrite: true);
                 return null;
             }

@@ -30,6 +30,17 @@ public sealed class ResultsPanelTests
         ResultsPanel.Lines(Sheets.Run(Sheets.Trench), 38, 9, ResultsAge.BeforeThisCell)[0]);
 
     [Fact]
+    public void AnAnswerWithoutWhatRolls_SaysSoInTheHeader_WhereThereIsNoRoomBelow()
+    {
+        Calculation calculation = Sheets.Preset("hand-truck-bridge");
+
+        Assert.Equal("RESULTS  up to date  NOT THE WORST", ResultsPanel.Lines(calculation, 38, 3)[0]);
+        ImmutableArray<string> all = ResultsPanel.Lines(calculation, 60, 40);
+        Assert.Equal("RESULTS  up to date", all[0]);
+        Assert.Single(all, line => line.StartsWith("NOT THE WORST: ", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void ACellThatDoesNotRead_LeavesNoFigure()
     {
         Calculation unread = Sheets.Run(Sheets.Trench with { Spans = [new SpanEntry { Length = "3.6 mk" }] });

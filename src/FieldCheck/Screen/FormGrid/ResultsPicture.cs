@@ -133,7 +133,7 @@ internal static partial class ResultsPicture
     };
 
     [GeneratedRegex(
-        @"\b(up to date|before this cell|cells? to mend|waiting for|CAN MOVE|LIFTS|HELD|estimate|AGREES|WITHIN BAND|LOW|HIGH|NOT JUDGED|"
+        @"\b(up to date|before this cell|cells? to mend|waiting for|CAN MOVE|LIFTS|HELD|estimate|AGREES|WITHIN BAND|LOW|HIGH|NOT JUDGED|NOT THE WORST|"
             + @"DOES NOT CLOSE|not stated|OVER|OK)\b",
         RegexOptions.CultureInvariant)]
     private static partial Regex Verdicts();
