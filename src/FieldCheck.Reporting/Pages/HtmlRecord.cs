@@ -92,7 +92,7 @@ public sealed class HtmlRecord
                 Line("</figure>");
                 break;
             case RecordBlock.Lines lines:
-                Line($"<pre>{Escaped(string.Join('\n', lines.All))}</pre>");
+                Line($"<pre>{Escaped(string.Join('\n', lines.All.Select(line => line.Text)))}</pre>");
                 break;
             case RecordBlock.Signatures signatures:
                 Line($"<div class=\"sign\">\n{Each(signatures.All, Signature)}\n</div>");

@@ -33,7 +33,7 @@ public static class MarkdownRecord
         RecordBlock.Table table => ["", $"*{Escaped(table.Caption)}*", .. Table(table.Columns, table.Rows)],
         RecordBlock.Figure figure =>
             ["", $"*{Escaped(figure.Caption)}.* {Escaped(figure.Description)}", .. Fenced(figure.Sketch)],
-        RecordBlock.Lines lines => Fenced(lines.All),
+        RecordBlock.Lines lines => Fenced([.. lines.All.Select(line => line.Text)]),
         RecordBlock.Signatures signatures => Table(
             [new("who"), new("name"), new("date"), new("signature")],
             [.. signatures.All.Select(one => (ImmutableArray<string>)[one.Role, one.Name, "", ""])]),

@@ -44,7 +44,7 @@ public abstract record RecordBlock
 
     /// <summary>Lines that are kept as they stand, in letters of one width: the working.</summary>
     /// <param name="All">The lines, none longer than the width asked for; may be empty lines among them.</param>
-    public sealed record Lines(ImmutableArray<string> All) : RecordBlock;
+    public sealed record Lines(ImmutableArray<RecordLine> All) : RecordBlock;
 
     /// <summary>Room to sign.</summary>
     /// <param name="All">Who signs, one or more.</param>

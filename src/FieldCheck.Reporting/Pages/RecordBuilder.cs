@@ -63,7 +63,8 @@ public static class RecordBuilder
         [
             .. PrintedWorking.Pages(
                 calculation, null, new WorkingRequest(request.Width) { IsShort = request.IsWorkingShort })
-                .SkipWhile(line => line.Length == 0),
+                .SkipWhile(line => line.Text.Length == 0)
+                .Select(line => new RecordLine(line.Text) { Head = line.Head, IsHeading = line.Kind == WorkingLineKind.Step }),
         ]),
     ];
 }

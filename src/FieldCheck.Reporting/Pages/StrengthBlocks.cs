@@ -40,7 +40,7 @@ internal static class StrengthBlocks
             : checks.Governing is BeamCheck most ? [most]
             : [];
         string heading = request.IsWorkingShort ? "Working of the check that is used up most" : "Working of the checks";
-        ImmutableArray<string> lines = [.. shown.SelectMany(check => Work(check, beam, request.Width)).Skip(1)];
+        ImmutableArray<RecordLine> lines = [.. shown.SelectMany(check => Work(check, beam, request.Width)).Skip(1)];
         return lines.IsEmpty ? [] : [new RecordBlock.Heading(3, heading), new RecordBlock.Lines(lines)];
     }
 
@@ -48,12 +48,13 @@ internal static class StrengthBlocks
         [.. CheckTable.Cells(check, beam), CheckTable.Detail(check)];
 
     /// <summary>An empty line, then the working of one check.</summary>
-    private static IEnumerable<string> Work(BeamCheck check, BuiltBeam beam, int width) =>
+    private static IEnumerable<RecordLine> Work(BeamCheck check, BuiltBeam beam, int width) =>
     [
-        "",
-        .. TextFlow.Wrap($"{PlainAscii.Of(check.What)}: {check.Verdict}", width, indent: 4),
+        new(""),
+        .. TextFlow.Wrap($"{PlainAscii.Of(check.What)}: {check.Verdict}", width, indent: 4)
+            .Select(line => new RecordLine(line) { IsHeading = true }),
         .. CheckWork.Work(check, beam.Display)
             .SelectMany(line => TextFlow.Wrap(PlainAscii.Of(line), width - Indent, indent: 4))
-            .Select(line => new string(' ', Indent) + line),
+            .Select(line => new RecordLine(new string(' ', Indent) + line)),
     ];
 }

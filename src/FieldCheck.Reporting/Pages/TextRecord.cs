@@ -34,7 +34,7 @@ public static class TextRecord
         RecordBlock.Sentences sentences => ["", .. sentences.All.SelectMany(line => Sentence(line, width))],
         RecordBlock.Table table => ["", .. TextFlow.Wrap(table.Caption, width), .. TextTable.Lines(table, width)],
         RecordBlock.Figure figure => ["", .. TextFlow.Wrap(figure.Caption, width), "", .. figure.Sketch],
-        RecordBlock.Lines lines => ["", .. lines.All],
+        RecordBlock.Lines lines => ["", .. lines.All.Select(line => line.Text)],
         RecordBlock.Signatures signatures => signatures.All.SelectMany(one => Signature(one, width)),
         _ => throw new UnreachableException(),
     };

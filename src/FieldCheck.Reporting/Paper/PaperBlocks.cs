@@ -41,7 +41,7 @@ internal sealed class PaperBlocks(PaperLetters letters)
         RecordBlock.Sentences sentences => _text.Sentences(sentences.All),
         RecordBlock.Table table => [.. Caption(table.Caption), .. PaperTable.Of(letters, table)],
         RecordBlock.Figure figure => [.. Caption(figure.Caption), Figure(figure, letters)],
-        RecordBlock.Lines lines => _text.Kept(lines.All),
+        RecordBlock.Lines lines => PaperLines.Of(letters, lines.All),
         RecordBlock.Signatures signatures => _form.Signatures(signatures.All),
         _ => throw new UnreachableException(),
     };

@@ -33,9 +33,7 @@ internal sealed class PaperTable
         PaperTable paper = new(letters, table);
         PaperPiece[] heads = [.. paper.Row([.. table.Columns.Select(column => column.Heading)], isHead: true)];
         bool isRepeated = heads is [{ Height: <= MostHead }];
-        PaperPiece? again = isRepeated
-            ? heads[0] with { Marks = [.. heads[0].Marks.Select(mark => mark with { Element = null })] }
-            : null;
+        PaperPiece? again = isRepeated ? Again(heads[0]) : null;
         double most = PaperSheet.BodyHeight - (again?.Height ?? 0);
         return
         [
@@ -45,7 +43,7 @@ internal sealed class PaperTable
     }
 
     /// <summary>A short table stands on one page; of a longer one neither the first row nor the last stands alone.</summary>
-    private static IEnumerable<PaperPiece> Kept(PaperPiece[] rows)
+    internal static IEnumerable<PaperPiece> Kept(PaperPiece[] rows)
     {
         bool isShort = rows.Sum(row => row.Height) <= MostKept;
         return rows.Select((row, i) => row with
@@ -53,6 +51,10 @@ internal sealed class PaperTable
             KeepsNext = i + 1 < rows.Length && (isShort || i == 0 || i + 2 == rows.Length),
         });
     }
+
+    /// <summary>The head of a table as it is repeated: said once, it is no part of it again.</summary>
+    internal static PaperPiece Again(PaperPiece head) =>
+        head with { Marks = [.. head.Marks.Select(mark => mark with { Element = null })] };
 
     /// <summary>As wide as the widest cell; where that is too much, the widest columns give way, at last within words.</summary>
     private double[] Widths()

@@ -2,15 +2,10 @@ using System.Collections.Immutable;
 
 namespace FieldCheck.Reporting.Paper;
 
-/// <summary>Sets running text: headings, paragraphs, lists, and lines that are kept as they stand.</summary>
+/// <summary>Sets running text: headings, paragraphs, lists.</summary>
 internal sealed class PaperText(PaperLetters letters)
 {
-    private const double SmallestMono = 5;
-    private const double Mono = 8;
     private const double Bullet = 9;
-
-    // So that a line that fits is not cut by a last digit.
-    private const double Hair = 0.01;
 
     internal IEnumerable<PaperPiece> Title(string text) =>
         Lines(letters.Lines(text, PaperStyle.Title, PaperSheet.BlockWidth), PaperStyle.Title, 0, new(PaperElementKind.Title));
@@ -36,23 +31,6 @@ internal sealed class PaperText(PaperLetters letters)
     {
         PaperElement list = new(PaperElementKind.List);
         return all.SelectMany((text, i) => Sentence(text.TrimStart('-', ' '), list, i == 0 ? 3 : 1.5));
-    }
-
-    /// <summary>Lines in letters of one width, as large as lets the longest fit.</summary>
-    internal IEnumerable<PaperPiece> Kept(ImmutableArray<string> all)
-    {
-        PaperStyle em = new(PaperFace.Mono, 1);
-        string[] shown = [.. all.Select(line => letters.Shown(line, PaperFace.Mono).TrimEnd())];
-        double longest = shown.Max(line => letters.WidthOf(line, em));
-        PaperStyle style = em with { Size = Math.Clamp(PaperSheet.BlockWidth / Math.Max(longest, 1), SmallestMono, Mono) };
-        ImmutableArray<string> lines =
-            [.. shown.SelectMany(line => letters.Chunks(line, style, PaperSheet.BlockWidth + Hair))];
-        PaperElement element = new(PaperElementKind.Paragraph);
-        return lines.Select((line, i) => Line(line, style, 0, element) with
-        {
-            Above = i == 0 ? 4 : 0,
-            KeepsNext = KeepsNext(lines, i),
-        });
     }
 
     internal static PaperPiece Line(string text, PaperStyle style, double x, PaperElement? element) => new(
@@ -81,22 +59,4 @@ internal sealed class PaperText(PaperLetters letters)
 
     private static IEnumerable<PaperPiece> Spaced(ImmutableArray<PaperPiece> pieces, double above) =>
         pieces.Select((piece, i) => i == 0 ? piece with { Above = above } : piece);
-
-    /// <summary>
-    /// Lines between two empty ones are a paragraph: its first and its last are not left alone; nor is a line that heads
-    /// others, which are indented more.
-    /// </summary>
-    private static bool KeepsNext(ImmutableArray<string> lines, int at)
-    {
-        if (at + 1 >= lines.Length || lines[at].Length == 0 || lines[at + 1].Length == 0)
-        {
-            return false;
-        }
-
-        bool isFirst = at == 0 || lines[at - 1].Length == 0;
-        bool isLastButOne = at + 2 >= lines.Length || lines[at + 2].Length == 0;
-        return isFirst || isLastButOne || Indent(lines[at]) < Indent(lines[at + 1]);
-    }
-
-    private static int Indent(string line) => line.Length - line.TrimStart(' ').Length;
 }

@@ -57,7 +57,7 @@ public static class CheckText
         lines.Count == 0 ? [] : ["", title, .. lines.SelectMany(line => Row(line, width))];
 
     private static IEnumerable<string> Working(Calculation calculation, int width) =>
-        PrintedWorking.Pages(calculation, null, new WorkingRequest(width));
+        PrintedWorking.Pages(calculation, null, new WorkingRequest(width)).Select(line => line.Text);
 
     private static IEnumerable<string> Row(string line, int width) =>
         TextFlow.Wrap(line, width - 2, indent: 4).Select(part => "  " + part);

@@ -40,5 +40,6 @@ public static class PlainText
 
     private static ImmutableArray<string> Working(Calculation calculation) => SpokenWorking.Of(
         PrintedWorking.Pages(calculation, null, new WorkingRequest(SpokenWorking.Width) { HasTables = false })
+            .Select(line => line.Text)
             .Prepend("Working by hand."));
 }

@@ -8,6 +8,8 @@ namespace FieldCheck.Reporting.Working;
 /// <summary>The working by hand as a page: of which beam, and every combination asked for. Plain ASCII.</summary>
 public static class PrintedWorking
 {
+    private static readonly WorkingLine Empty = new("", WorkingLineKind.Words);
+
     /// <summary>The page.</summary>
     /// <param name="calculation">The beam and what follows from it.</param>
     /// <param name="file">The file's name; empty when there is none.</param>
@@ -22,12 +24,12 @@ public static class PrintedWorking
         return
         [
             .. Heading(calculation, file).SelectMany(line => TextFlow.Wrap(line, request.Width, indent: 2)),
-            .. Pages(calculation, combination, request),
+            .. Pages(calculation, combination, request).Select(line => line.Text),
         ];
     }
 
     /// <summary>The page without its heading.</summary>
-    internal static IEnumerable<string> Pages(Calculation calculation, int? combination, WorkingRequest request)
+    internal static IEnumerable<WorkingLine> Pages(Calculation calculation, int? combination, WorkingRequest request)
     {
         int count = calculation.Outcome is BeamOutcome.Stands stands ? stands.Combinations.Length : 1;
         IEnumerable<int> asked = combination is int one ? [one] : Enumerable.Range(0, count);
@@ -44,7 +46,7 @@ public static class PrintedWorking
         }
     }
 
-    private static IEnumerable<string> Of(Calculation calculation, int index, WorkingRequest request)
+    private static IEnumerable<WorkingLine> Of(Calculation calculation, int index, WorkingRequest request)
     {
         string? under = calculation.Outcome is BeamOutcome.Stands { Combinations: { Length: > 1 } answers }
             ? $"UNDER {PlainAscii.Of(answers[index].Combination.Name)} "
@@ -52,9 +54,12 @@ public static class PrintedWorking
             : null;
         return
         [
-            "",
-            .. under is null ? [] : (string[])[.. TextFlow.Wrap(under, request.Width, indent: 2), ""],
-            .. WorkingText.Lines(calculation, index, request).Select(line => line.Text),
+            Empty,
+            .. under is null ? [] : (WorkingLine[])
+            [
+                .. TextFlow.Wrap(under, request.Width, indent: 2).Select(line => new WorkingLine(line, WorkingLineKind.Step)), Empty,
+            ],
+            .. WorkingText.Lines(calculation, index, request),
         ];
     }
 }

@@ -74,13 +74,14 @@ internal sealed class WorkingPage
 
     internal void Figures(string line) => Write(Tied(line), WorkingLineKind.Figures);
 
-    /// <summary>Rows of a table; where none is wanted or the page is too narrow for them, sentences that say the same.</summary>
+    /// <summary>Rows of a table, the first of them its head; where none is wanted or the page is too narrow for them, sentences that say the same.</summary>
     internal void Rows(IReadOnlyList<string> rows, IEnumerable<string> sentences)
     {
         if (_request.HasTables && rows.Max(row => row.Length) + Indent <= _request.Width)
         {
-            _lines.AddRange(rows.Select(row =>
-                new WorkingLine(new string(' ', Indent) + row.TrimEnd(), WorkingLineKind.Figures)));
+            WorkingLine[] lines =
+                [.. rows.Select(row => new WorkingLine(new string(' ', Indent) + row.TrimEnd(), WorkingLineKind.Figures))];
+            _lines.AddRange(lines.Select((line, i) => i == 0 ? line : line with { Head = lines[0].Text }));
             return;
         }
 

@@ -277,7 +277,7 @@ public sealed partial class PdfRecordTests
         RecordBlock.Sentences sentences => sentences.All.Select(line => line.TrimStart('-', ' ')),
         RecordBlock.Table table => [table.Caption, .. table.Rows.SelectMany(row => row)],
         RecordBlock.Figure figure => [figure.Caption],
-        RecordBlock.Lines lines => lines.All,
+        RecordBlock.Lines lines => lines.All.Select(line => line.Text),
         RecordBlock.Signatures signatures => signatures.All.Select(one => one.Role),
         _ => throw new ArgumentOutOfRangeException(nameof(block)),
     };

@@ -104,6 +104,26 @@ public sealed class RecordBuilderTests
         Assert.Contains("Signed", Headings(record));
     }
 
+    /// <summary>The table of shear and moment tells which line is its head, and the names of steps that they are headings.</summary>
+    [Theory]
+    [MemberData(nameof(Sheets.PresetNames), MemberType = typeof(Sheets))]
+    public void Working_TellsWhichLinesAreHeadsAndRows(string name)
+    {
+        ImmutableArray<RecordLine> lines = Records.Of(Sheets.Preset(name), Records.Request with { IsWorkingShort = false })
+            .Blocks.OfType<RecordBlock.Lines>().Last().All;
+        int[] heads = [.. Enumerable.Range(0, lines.Length).Where(i => lines[i].Text.Contains("V left, ", StringComparison.Ordinal))];
+
+        Assert.NotEmpty(heads);
+        Assert.All(heads, head => Assert.Null(lines[head].Head));
+        Assert.All(heads, head => Assert.Equal(lines[head].Text, lines[head + 2].Head));
+        Assert.All(
+            Enumerable.Range(1, lines.Length - 1).Where(i => lines[i].Head is not null),
+            i => Assert.Contains(lines[i].Head, (string?[])[lines[i - 1].Text, lines[i - 1].Head]));
+        Assert.All(
+            lines.Where(line => line.Text.EndsWith(". Shear and moment along the beam", StringComparison.Ordinal)),
+            line => Assert.True(line.IsHeading));
+    }
+
     [Fact]
     public void Cautions_AreThoseOfEveryCheck()
     {

@@ -45,7 +45,7 @@ internal static class Records
                     ]),
                 ["===o==="],
                 text),
-            new RecordBlock.Lines(["V = 1 + 2 = 3", "", "  closes"]),
+            new RecordBlock.Lines([new("V = 1 + 2 = 3"), new(""), new("  closes")]),
             new RecordBlock.Signatures([new("prepared by", text), new("checked by", "")]),
         ]);
 }

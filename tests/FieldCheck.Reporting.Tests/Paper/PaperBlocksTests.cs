@@ -129,11 +129,68 @@ public sealed class PaperBlocksTests
     {
         string line = string.Concat(Enumerable.Repeat("0123456789", 8));
 
-        PaperMark.Words words = Words(Pages(new CheckRecord("t", [new RecordBlock.Lines(["V = 1", "", line])])))
+        PaperMark.Words words = Words(Pages(new CheckRecord("t", [new RecordBlock.Lines([new("V = 1"), new(""), new(line)])])))
             .Single(one => one.Text == line);
 
         Assert.Equal(PaperFace.Mono, words.Style.Face);
         Assert.Equal(8, words.Style.Size);
+    }
+
+    /// <summary>However far down the page it falls, and however many rows it has.</summary>
+    [Fact]
+    public void TableOfTheWorking_HasItsHeadOnEveryPageAndNeverWithoutTwoRows()
+    {
+        foreach (int rows in (int[])[2, 3, 12, 40, 150])
+        {
+            RecordLine[] table =
+                [new("   head"), .. Enumerable.Range(1, rows).Select(i => new RecordLine($"   row {i}") { Head = "   head" })];
+            for (int before = 1; before < 70; before++)
+            {
+                RecordLine[] filling = [.. Enumerable.Repeat(new RecordLine("   filling"), before)];
+                CheckRecord record = new(
+                    "t", [new RecordBlock.Lines([.. filling, new("1. step") { IsHeading = true }, .. table, .. filling])]);
+
+                string[][] pages =
+                    [.. Pages(record).Select(page => page.Marks.OfType<PaperMark.Words>().Select(words => words.Text.Trim()).ToArray())];
+
+                Assert.Equal(Enumerable.Range(1, rows).Select(i => $"row {i}"), pages.SelectMany(page => page).Where(IsRow));
+                string[][] having = [.. pages.Where(page => page.Any(IsRow))];
+                Assert.Contains("1. step", having[0]);
+                Assert.All(having, page => Assert.InRange(page.Count(IsRow), 2, rows));
+                Assert.All(having, page => Assert.True(IsRow(page[Array.IndexOf(page, "head") + 1])));
+                Assert.Equal(having.Length, pages.Sum(page => page.Count(text => text == "head")));
+            }
+        }
+
+        static bool IsRow(string text) => text.StartsWith("row ", StringComparison.Ordinal);
+    }
+
+    /// <summary>However far down the page they fall: with the blank line that may stand below them.</summary>
+    [Fact]
+    public void HeadingsOfTheWorking_StandWithWhatTheyHead()
+    {
+        for (int before = 1; before < 70; before++)
+        {
+            CheckRecord record = new(
+                "t",
+                [
+                    new RecordBlock.Lines(
+                    [
+                        .. Enumerable.Repeat(new RecordLine("   filling"), before), new(""),
+                        new("UNDER all") { IsHeading = true }, new(""), new("   first words"), new("1. step") { IsHeading = true },
+                        new("   Moments about A:"), new("   load 1: 2 x 3 = 6"), new("   sum: 6"), new("   last"),
+                    ]),
+                ]);
+            string[][] pages =
+                [.. Pages(record).Select(page => page.Marks.OfType<PaperMark.Words>().Select(words => words.Text.Trim()).ToArray())];
+
+            AssertTogether("UNDER all", "first words");
+            AssertTogether("1. step", "Moments about A:");
+            AssertTogether("Moments about A:", "load 1: 2 x 3 = 6");
+
+            void AssertTogether(string one, string other) =>
+                Assert.Contains(other, pages.Single(page => page.Contains(one)));
+        }
     }
 
     [Theory]
@@ -142,7 +199,7 @@ public sealed class PaperBlocksTests
     [InlineData(400, 3)]
     public void LongerLines_AreSetSmallerAndAtLastCut(int columns, int lines)
     {
-        RecordBlock.Lines block = new(["short", new string('x', columns)]);
+        RecordBlock.Lines block = new([new("short"), new(new string('x', columns))]);
 
         string[] texts = [.. Texts(Pages(new CheckRecord("t", [block]))).Where(text => text.StartsWith('x'))];
 
@@ -203,7 +260,7 @@ public sealed class PaperBlocksTests
             new RecordBlock.Facts([new("text", "text")]),
             new RecordBlock.Table("text", [new("text"), new("text")], [["text", "text"]]),
             new RecordBlock.Figure("text", new Reporting.Pictures.Picture(100, 90, []), [], "text"),
-            new RecordBlock.Lines(["text", "text"]),
+            new RecordBlock.Lines([new("text"), new("text")]),
             new RecordBlock.Signatures([new("text", "text")]),
         ];
 
