@@ -11,6 +11,13 @@ namespace FieldCheck.Reporting.Pages;
 /// <param name="Blocks">What follows, in order.</param>
 public sealed record CheckRecord(string Title, ImmutableArray<RecordBlock> Blocks)
 {
+    /// <summary>True: a block is words that lead to the block after it, and stands on its page if they are few.</summary>
+    /// <param name="at">Its index.</param>
+    internal bool IsLead(int at) => at + 1 < Blocks.Length
+        && Blocks[at + 1] is not RecordBlock.Heading
+        && (Blocks[at] is RecordBlock.Paragraph
+            || (Blocks[at] is RecordBlock.Sentences && at > 0 && Blocks[at - 1] is RecordBlock.Heading));
+
     /// <summary>What a fact says; empty where it is left open or is none of the record's.</summary>
     /// <param name="name">Its name, as "file".</param>
     internal string Fact(string name) => Blocks.OfType<RecordBlock.Facts>()

@@ -49,16 +49,16 @@ public sealed class HtmlRecord
             <main>
             <h1>{title}</h1>
             """);
-        foreach (RecordBlock block in record.Blocks)
+        for (int i = 0; i < record.Blocks.Length; i++)
         {
-            Write(block);
+            Write(record.Blocks[i], record.IsLead(i) ? " class=\"lead\"" : "");
         }
 
         Line(_sections > 0 ? "</section>" : "");
         Line("</main>\n</body>\n</html>");
     }
 
-    private void Write(RecordBlock block)
+    private void Write(RecordBlock block, string lead)
     {
         switch (block)
         {
@@ -76,11 +76,11 @@ public sealed class HtmlRecord
                 break;
             case RecordBlock.Paragraph paragraph:
                 Line(paragraph.IsWarning
-                    ? $"<p><strong>{Escaped(paragraph.Text)}</strong></p>"
-                    : $"<p>{Escaped(paragraph.Text)}</p>");
+                    ? $"<p{lead}><strong>{Escaped(paragraph.Text)}</strong></p>"
+                    : $"<p{lead}>{Escaped(paragraph.Text)}</p>");
                 break;
             case RecordBlock.Sentences sentences:
-                Line($"<ul>\n{Each(sentences.All, line => $"<li>{Escaped(line.TrimStart('-', ' '))}</li>")}\n</ul>");
+                Line($"<ul{lead}>\n{Each(sentences.All, line => $"<li>{Escaped(line.TrimStart('-', ' '))}</li>")}\n</ul>");
                 break;
             case RecordBlock.Table table:
                 Write(table);
@@ -92,7 +92,7 @@ public sealed class HtmlRecord
                 Line("</figure>");
                 break;
             case RecordBlock.Lines lines:
-                Line($"<pre>{Escaped(string.Join('\n', lines.All.Select(line => line.Text)))}</pre>");
+                Line(HtmlLines.Of(lines.All));
                 break;
             case RecordBlock.Signatures signatures:
                 Line($"<div class=\"sign\">\n{Each(signatures.All, Signature)}\n</div>");

@@ -5,7 +5,7 @@ internal static class HtmlStyle
 {
     /// <summary>
     /// The style sheet. Margins in print fit A4 and Letter alike; a heading stays with what follows it, and figures and rows stay
-    /// whole.
+    /// whole, and a table has its head again where a page ends within it.
     /// </summary>
     internal const string Sheet = """
         @page { margin: 16mm 15mm; }
@@ -14,7 +14,7 @@ internal static class HtmlStyle
         h1 { font-size: 15pt; border-bottom: 1.5pt solid #000; }
         h2 { font-size: 12pt; margin: 1.4em 0 .4em; border-bottom: .5pt solid #000; }
         h3 { font-size: 10.5pt; margin: 1em 0 .3em; }
-        h1, h2, h3, caption, figcaption { break-after: avoid; }
+        h1, h2, h3, caption, figcaption, .lead { break-after: avoid; }
         dl div { display: flex; gap: 1em; break-inside: avoid; }
         dt { min-width: 8em; }
         dd { margin: 0; overflow-wrap: anywhere; flex: 1; }
@@ -26,13 +26,19 @@ internal static class HtmlStyle
         th, td { text-align: left; vertical-align: top; padding: .15em .6em .15em 0; border-bottom: .4pt solid #888; font-weight: normal; }
         thead th { border-bottom: .8pt solid #000; font-weight: bold; }
         th.n, td.n { text-align: right; white-space: nowrap; }
-        .whole, tr { break-inside: avoid; }
+        .whole, .lead, thead, tr { break-inside: avoid; }
+        thead { display: table-header-group; }
+        tbody tr:first-child { break-after: avoid; }
+        tbody tr:last-child { break-before: avoid; }
         figure { margin: .8em 0; break-inside: avoid; }
         svg { width: 100%; height: auto; max-width: 176mm; font-family: "DejaVu Sans", Verdana, Arial, sans-serif; }
-        pre { font: 8.5pt/1.3 "DejaVu Sans Mono", Consolas, monospace; white-space: pre-wrap; }
+        .kept { margin: .8em 0; overflow-x: auto; }
+        .kept pre, .kept td { font: 8.5pt/1.3 "DejaVu Sans Mono", Consolas, monospace; white-space: pre-wrap; margin: 0; }
+        .kept table { margin: 0; }
+        .kept td { white-space: pre; padding: 0; border: 0; }
         .blank { display: inline-block; min-width: 14em; border-bottom: .6pt solid #000; height: 1em; }
         .sign p { break-inside: avoid; margin: 2em 0; display: flex; flex-wrap: wrap; gap: 1em; }
         .sign .blank { min-width: 9em; }
-        @media print { body { max-width: none; padding: 0; } .wide { overflow: visible; } }
+        @media print { body { max-width: none; padding: 0; } .wide, .kept { overflow: visible; } }
         """;
 }

@@ -17,17 +17,14 @@ internal sealed class PaperBlocks(PaperLetters letters)
     internal IEnumerable<PaperPiece> Of(CheckRecord record) =>
     [
         .. _text.Title(record.Title),
-        .. record.Blocks.SelectMany((block, i) => Of(
-            block, record.Blocks.ElementAtOrDefault(i - 1), record.Blocks.ElementAtOrDefault(i + 1))),
+        .. record.Blocks.SelectMany((block, i) => Of(block, record.IsLead(i))),
     ];
 
     /// <summary>The pieces of a block; a few words that lead to what follows them stand on the same page.</summary>
-    private IEnumerable<PaperPiece> Of(RecordBlock block, RecordBlock? before, RecordBlock? next)
+    private IEnumerable<PaperPiece> Of(RecordBlock block, bool isLead)
     {
         PaperPiece[] pieces = [.. Of(block)];
-        bool leads = block is RecordBlock.Paragraph || (block is RecordBlock.Sentences && before is RecordBlock.Heading);
-        bool isFollowed = next is not (null or RecordBlock.Heading or RecordBlock.Paragraph);
-        return leads && isFollowed && pieces.Length <= FewLines
+        return isLead && pieces.Length <= FewLines
             ? pieces.Select(piece => piece with { KeepsNext = true })
             : pieces;
     }

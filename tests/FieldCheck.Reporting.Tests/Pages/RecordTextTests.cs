@@ -60,7 +60,7 @@ public sealed class RecordTextTests
 
         Assert.Equal("en", html.Attribute("lang")!.Value);
         Assert.Single(html.Descendants("h1"));
-        Assert.All(html.Descendants("table"), table =>
+        Assert.All(html.Descendants("table").Where(table => table.Attribute("role") is null), table =>
         {
             Assert.Single(table.Elements("caption"));
             Assert.All(table.Element("thead")!.Descendants("th"), cell => Assert.Equal("col", cell.Attribute("scope")!.Value));
@@ -77,6 +77,52 @@ public sealed class RecordTextTests
         Assert.Equal(record.Blocks.OfType<RecordBlock.Figure>().Count(), html.Descendants(Svg + "svg").Count());
         string[] ids = [.. html.Descendants().Attributes("id").Select(id => id.Value)];
         Assert.Equal(ids.Distinct(), ids);
+    }
+
+    /// <summary>CSS Fragmentation 3, break-after: what leads to a table or a drawing is kept with it, and says so in its class.</summary>
+    [Theory]
+    [MemberData(nameof(Sheets.PresetNames), MemberType = typeof(Sheets))]
+    public void Html_HeadingsStandWithWhatTheyHead(string name)
+    {
+        XElement html = Parsed(HtmlRecord.Of(Records.OfPreset(name)));
+        string style = html.Descendants("style").Single().Value;
+        XElement[] answers = [.. html.Descendants("h2").Where(one => one.Value.StartsWith("Combination ", StringComparison.Ordinal))];
+
+        Assert.Contains("h1, h2, h3, caption, figcaption, .lead { break-after: avoid; }", style);
+        Assert.Contains(".whole, .lead, thead, tr { break-inside: avoid; }", style);
+        Assert.NotEmpty(answers);
+        Assert.All(answers, heading =>
+        {
+            XElement[] between = [.. heading.ElementsAfterSelf().TakeWhile(one => one.Name.LocalName is not ("figure" or "div"))];
+            Assert.NotEmpty(between);
+            Assert.All(between, one => Assert.Equal("lead", one.Attribute("class")?.Value));
+        });
+        Assert.DoesNotContain(html.Descendants("li").Select(item => item.Parent!), list =>
+            list.Attribute("class") is not null && list.ElementsAfterSelf().FirstOrDefault() is null);
+    }
+
+    /// <summary>Every line of the working stands in the file, in order; a table of it has its head where a browser repeats it.</summary>
+    [Theory]
+    [MemberData(nameof(Sheets.PresetNames), MemberType = typeof(Sheets))]
+    public void Html_HoldsEveryLineOfTheWorking(string name)
+    {
+        CheckRecord record = Records.Of(Sheets.Preset(name), Records.Request with { IsWorkingShort = false });
+        RecordLine[] lines = [.. record.Blocks.OfType<RecordBlock.Lines>().SelectMany(block => block.All)];
+        XElement[] kept = [.. Parsed(HtmlRecord.Of(record)).Descendants("div").Where(one => one.Attribute("class")?.Value == "kept")];
+
+        // A parser drops the line feed behind the opening tag.
+        Assert.Equal(
+            lines.Select(line => line.Text),
+            kept.Elements().SelectMany(part => part.Name == "pre"
+                ? part.Value[1..^1].Split('\n')
+                : part.Descendants("td").Select(cell => cell.Value)));
+        Assert.Equal(lines.Any(line => line.Head is not null), kept.Elements("table").Any());
+        Assert.All(kept.Elements("table"), table => Assert.Contains(
+            lines, line => line.Head == table.Element("thead")!.Value.Trim('\n') && line.Text == table.Element("tbody")!.Elements().First().Value));
+        Assert.Equal(
+            lines.Where(line => line.IsHeading).Select(line => line.Text),
+            kept.Elements("pre").Where(part => part.Attribute("class")?.Value == "lead")
+                .SelectMany(part => part.Value[1..^1].Split('\n').Where(text => text.Length > 0)));
     }
 
     [Fact]
