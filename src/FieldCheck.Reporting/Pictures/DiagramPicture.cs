@@ -11,7 +11,6 @@ public sealed class DiagramPicture
     private const double Margin = 14;
     private const double NameRow = 11;
     private const int StepsBetweenBreaks = 24;
-    private const int MostBandPlaces = 300;
     private const int LabelRowsEachSide = 1;
 
     private readonly PlotCurve _curve;
@@ -99,28 +98,15 @@ public sealed class DiagramPicture
 
     private void DrawBand()
     {
-        if (_curve.Band is not PlotBand band)
+        if (_curve.Band is PlotBand band)
         {
-            return;
-        }
+            (double Place, EnvelopeBand Value)[] edges = [.. BandOutline.Of(_curve, band)];
+            _marks.Add(Edge(value => value.Max));
+            _marks.Add(Edge(value => value.Min));
 
-        int between = Math.Max(1, Math.Min(StepsBetweenBreaks, MostBandPlaces / Math.Max(1, _curve.Breaks.Length - 1)));
-        ImmutableArray<double> places =
-        [
-            .. _curve.Breaks.Skip(1).Zip(_curve.Breaks)
-                .SelectMany(pair => Enumerable.Range(0, between)
-                    .Select(step => pair.Second + (pair.First - pair.Second) * step / between))
-                .Append(_curve.Length)
-                .Append(band.Max.Position)
-                .Append(band.Min.Position)
-                .Distinct()
-                .Order(),
-        ];
-        ImmutableArray<EnvelopeBand> values = band.At(places);
-        _marks.Add(new PictureMark.Line(
-            [.. places.Zip(values, (place, value) => At(place, value.Max))], PictureInk.Thin, IsDashed: true));
-        _marks.Add(new PictureMark.Line(
-            [.. places.Zip(values, (place, value) => At(place, value.Min))], PictureInk.Thin, IsDashed: true));
+            PictureMark.Line Edge(Func<EnvelopeBand, double> side) =>
+                new([.. edges.Select(edge => At(edge.Place, side(edge.Value)))], PictureInk.Thin, IsDashed: true);
+        }
     }
 
     /// <summary>The greatest peaks first, so that they keep their place where not all fit.</summary>

@@ -13,6 +13,9 @@ public sealed class PictureTests
 {
     private const double Near = 1e-9;
 
+    private static readonly IEqualityComparer<double> Close =
+        EqualityComparer<double>.Create((one, other) => Math.Abs(one - other) < 1e-5, _ => 0);
+
     public static TheoryData<string> Names => Sheets.PresetNames();
 
     [Theory]
@@ -91,6 +94,62 @@ public sealed class PictureTests
         PicturePoint quarter = moment.MinBy(point => Math.Abs(point.X - (moment[0].X + middle) / 2));
         double share = (quarter.X - moment[0].X) / (moment[^1].X - moment[0].X);
         Assert.Equal(4 * share * (1 - share), (moment[0].Y - quarter.Y) / (moment[0].Y - peak), 1e-6);
+    }
+
+    /// <summary>
+    /// Two bays of 4 m, 3 kN/m on either, both or none. Just right of the middle support the greatest shear is 5/8 w L = 7.5 kN
+    /// (three-moment equation), just left of it none: an upright line, not a slope over the step before it.
+    /// </summary>
+    [Fact]
+    public void EnvelopeAtASupport_JumpsUpright()
+    {
+        Calculation bays = Sheets.Run(Tables.EnvelopePanelTests.Bays(2, "3 kN/m"));
+        PlotCurve curve = PlotCurve.Of(bays.Beam!, ((BeamOutcome.Stands)bays.Outcome!).Combinations[0].Response, Mechanics.Response.Curve.Shear);
+
+        Drawn picture = DiagramPicture.Of(curve with { Band = PlotBand.Of(Assert.Single(bays.Envelopes), Mechanics.Response.Curve.Shear) });
+
+        PictureMark.Line[] edges = [.. picture.Marks.OfType<PictureMark.Line>().Where(line => line.IsDashed && line.Points.Length > 2)];
+        double middle = PictureInk.Width / 2;
+        double zero = Curve(picture)[0].Y;
+        double scale = (edges[0].Points[0].Y - zero) / -(7 / 16.0 * 3 * 4);
+        Assert.Equal([zero, zero - 7.5 * scale], edges[0].Points.Where(point => point.X == middle).Select(point => point.Y), Close);
+        Assert.Equal([zero + 7.5 * scale, zero], edges[1].Points.Where(point => point.X == middle).Select(point => point.Y), Close);
+    }
+
+    /// <summary>
+    /// 1 kN/m on 4 m, and in another combination 4 kN at 1 m too. The greatest shear falls there from 1 + 3 to 1 kN (a simple
+    /// span by hand), though the curve that is drawn has no load there.
+    /// </summary>
+    [Fact]
+    public void EnvelopeAtALoadOfAnotherCombination_JumpsUpright()
+    {
+        Calculation calculation = Sheets.Run(Sheets.Overhang with
+        {
+            Spans = [new() { Length = "4 m" }],
+            Supports = [new() { Kind = "pin", Joint = "0" }, new() { Kind = "roller", Joint = "1" }],
+            Loads =
+            [
+                new() { Kind = "distributed", Intensity = "1 kN/m", Case = "dead" },
+                new() { Kind = "point", Force = "4 kN", At = "1 m", Case = "snow" },
+            ],
+            Combinations =
+            [
+                new() { Name = "bare", Factors = [new("dead", "1")] },
+                new() { Name = "snow", Factors = [new("dead", "1"), new("snow", "1")] },
+            ],
+        });
+        PlotCurve curve = PlotCurve.Of(
+            calculation.Beam!, ((BeamOutcome.Stands)calculation.Outcome!).Combinations[0].Response, Mechanics.Response.Curve.Shear);
+
+        Drawn picture = DiagramPicture.Of(curve with { Band = PlotBand.Of(Assert.Single(calculation.Envelopes), Mechanics.Response.Curve.Shear) });
+
+        PictureMark.Line greatest = picture.Marks.OfType<PictureMark.Line>().First(line => line.IsDashed && line.Points.Length > 2);
+        double zero = Curve(picture)[0].Y;
+        double scale = (zero - greatest.Points[0].Y) / 5;
+        Assert.Equal(
+            [zero - 4 * scale, zero - scale],
+            greatest.Points.Where(point => point.X == PictureInk.X(1, 4)).Select(point => point.Y),
+            Close);
     }
 
     private static ImmutableArray<PicturePoint> Curve(Drawn picture) =>
