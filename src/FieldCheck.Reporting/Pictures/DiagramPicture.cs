@@ -54,10 +54,10 @@ public sealed class DiagramPicture
         ImmutableArray<PictureMark.Text> labels = [.. Labels()];
         _marks.Add(new PictureMark.Area([first, .. outline, last], PictureInk.Light));
         DrawMarks();
-        _marks.AddRange(labels.Select(Backing));
         _marks.Add(new PictureMark.Line([first, last], PictureInk.Thin));
         DrawBand();
         _marks.Add(new PictureMark.Line([first, .. outline, last], PictureInk.Curve));
+        _marks.AddRange(labels.Select(PictureInk.Behind));
         _marks.AddRange(labels);
     }
 
@@ -132,15 +132,6 @@ public sealed class DiagramPicture
                 yield return Text(middle, y, words);
             }
         }
-    }
-
-    /// <summary>White behind a label, so that no dashed line of a support runs through its figures.</summary>
-    private static PictureMark.Area Backing(PictureMark.Text label)
-    {
-        double half = PictureInk.WidthOf(label.Words) / 2;
-        (double left, double right) = (label.At.X - half, label.At.X + half);
-        (double top, double bottom) = (label.At.Y - PictureInk.Letters, label.At.Y + 1);
-        return new([new(left, top), new(right, top), new(right, bottom), new(left, bottom)], 1);
     }
 
     private static PictureMark.Text Text(double x, double y, string words) =>

@@ -26,6 +26,15 @@ internal static class PictureInk
 
     internal static double WidthOf(string words, double size = Letters) => LetterWidth * size * words.Length;
 
+    /// <summary>White behind a label in the middle of its place, so that no line runs through its figures.</summary>
+    internal static PictureMark.Area Behind(PictureMark.Text label)
+    {
+        double half = WidthOf(label.Words, label.Size) / 2;
+        (double left, double right) = (label.At.X - half, label.At.X + half);
+        (double top, double bottom) = (label.At.Y - label.Size, label.At.Y + 1);
+        return new([new(left, top), new(right, top), new(right, bottom), new(left, bottom)], 1);
+    }
+
     /// <summary>Where a place of the beam stands.</summary>
     internal static double X(double position, double length) => Side + position / length * (Width - 2 * Side);
 }
