@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using FieldCheck.Mechanics.Model;
+using FieldCheck.Mechanics.Response;
 using FieldCheck.Mechanics.Solving;
 using FieldCheck.Reporting.Tables;
 using FieldCheck.Sheet;
@@ -50,7 +51,7 @@ public static class BeamSketch
     /// <summary>The sketch of a beam.</summary>
     /// <param name="beam">The beam as read.</param>
     /// <param name="answer">
-    /// The combination whose loads and reactions are shown; null: the loads as typed, no reactions.
+    /// The combination whose loads and reactions are shown; null: all loads as read, no reactions.
     /// </param>
     /// <param name="width">Columns in all, the margin among them; 20 or more.</param>
     /// <param name="style">How to draw it.</param>
@@ -63,9 +64,18 @@ public static class BeamSketch
     {
         ArgumentNullException.ThrowIfNull(beam);
         ArgumentNullException.ThrowIfNull(style);
+        return Draw(beam, answer?.Response, LoadPictures.Of(beam, answer?.Combination), width, style);
+    }
+
+    /// <summary>The sketch of a beam with its loads as they were typed, and below it the lengths of its spans.</summary>
+    internal static ImmutableArray<string> Draw(TypedBeam typed, int width, SketchStyle style) =>
+        [.. Draw(typed.Beam, null, typed.Loads, width, style), .. SketchLengths.Rows(typed, width, MarginOf(style, width))];
+
+    private static ImmutableArray<string> Draw(
+        BuiltBeam beam, BeamResponse? response, ImmutableArray<LoadPicture> loads, int width, SketchStyle style)
+    {
         int margin = MarginOf(style, width);
         BeamColumns columns = new(beam.Model.Length, width - margin);
-        ImmutableArray<LoadPicture> loads = LoadPictures.Of(beam, answer?.Combination);
 
         (string above, string below) = LoadRows(loads, columns);
         Canvas canvas = new(columns.Width, 2);
@@ -77,7 +87,7 @@ public static class BeamSketch
         [
             .. SketchLabels.Rows(loads, columns, style.LabelRows, margin),
             .. loads.IsEmpty ? middle[1..] : middle,
-            .. SketchSupports.Rows(beam, below, answer?.Response, columns, margin),
+            .. SketchSupports.Rows(beam, below, response, columns, margin),
         ];
     }
 

@@ -12,71 +12,49 @@ namespace FieldCheck.Reporting.Pictures;
 /// <summary>Draws the idealised beam: supports, loads, lengths and, once solved, what each support gives.</summary>
 public sealed class BeamPicture
 {
-    private const int MostLabelRows = 6;
     private const int MostReactionRows = 4;
     private const double Gap = 5;
     private const double ReactionArrow = 16;
     private const double HingeRadius = 2.6;
-    private const double Tick = 3;
 
     private readonly BuiltBeam _beam;
     private readonly CombinationResponse? _answer;
+    private readonly TypedBeam? _typed;
     private readonly BeamWords _words;
-    private readonly LoadMarks _loads;
-    private readonly LabelRows _labels = new(MostLabelRows);
     private readonly ImmutableArray<PictureMark>.Builder _marks = ImmutableArray.CreateBuilder<PictureMark>();
+    private int _leftOut;
 
-    private BeamPicture(BuiltBeam beam, CombinationResponse? answer)
+    private BeamPicture(BuiltBeam beam, CombinationResponse? answer, TypedBeam? typed)
     {
         _beam = beam;
         _answer = answer;
+        _typed = typed;
         _words = new BeamWords(beam);
-        _loads = new LoadMarks(beam.Model.Length);
     }
 
     /// <summary>Draws a beam.</summary>
     /// <param name="beam">The beam as read.</param>
     /// <param name="answer">
-    /// The combination whose loads and reactions are shown; null: the loads as typed, no reactions.
+    /// The combination whose loads and reactions are shown; null: all loads as read, no reactions.
     /// </param>
     public static Picture Of(BuiltBeam beam, CombinationResponse? answer)
     {
         ArgumentNullException.ThrowIfNull(beam);
-        return new BeamPicture(beam, answer).Draw();
+        return new BeamPicture(beam, answer, null).Draw();
     }
+
+    /// <summary>Draws a beam with its lengths, places and loads as they were typed.</summary>
+    internal static Picture Of(TypedBeam typed) => new BeamPicture(typed.Beam, null, typed).Draw();
 
     private Picture Draw()
     {
-        (NamedLoad Named, double Factor, int Layer)[] loads =
-        [
-            .. _beam.Loads
-                .Select(named => (named, LoadPictures.FactorOf(_beam, named, _answer?.Combination)))
-                .Where(pair => pair.Item2 != 0)
-                .Select(pair => (pair.named, pair.Item2, _loads.LayerOf(pair.named.Load))),
-        ];
-        (string Label, int Row, double Middle)[] labels =
-        [
-            .. LoadPictures.Of(_beam, _answer?.Combination)
-                .OrderByDescending(load => load.Size)
-                .DistinctBy(load => load.Label)
-                .Select(load => (load.Label, _labels.Put(X((load.From + load.To) / 2), load.Label)))
-                .Where(pair => pair.Item2 is not null)
-                .Select(pair => (pair.Label, pair.Item2!.Value.Row, pair.Item2.Value.Middle)),
-        ];
-        double top = _labels.Count * PictureInk.Row + Gap + _loads.Height;
-        foreach ((NamedLoad named, double factor, int layer) in loads.OrderBy(load => load.Named.Load is Load.Distributed ? 0 : 1))
-        {
-            _marks.AddRange(_loads.Of(named.Load, factor, layer, top));
-        }
-
-        foreach ((string label, int row, double middle) in labels)
-        {
-            Write(middle, (_labels.Count - row) * PictureInk.Row - 2, label);
-        }
-
+        LoadedBeam loads = new(_beam, _answer?.Combination, _typed);
+        _marks.AddRange(loads.Marks);
+        _leftOut = loads.LeftOut;
+        double top = loads.Height;
         DrawBeam(top);
         double under = DrawReactions(top + PictureInk.Thick + SupportPicture.Depth + 2);
-        return new Picture(PictureInk.Width, DrawLengths(under + Gap), _marks.ToImmutable());
+        return new Picture(PictureInk.Width, DrawLeftOut(DrawLengths(under + Gap)), _marks.ToImmutable());
     }
 
     private void DrawBeam(double top)
@@ -118,47 +96,57 @@ public sealed class BeamPicture
                     : Arrows.Straight(upper, lower, PictureInk.Curve));
             }
 
-            if (rows.Put(X(support.Support.Position), words) is (int row, double middle))
-            {
-                Write(middle, letters + row * PictureInk.Row, words);
-            }
+            (int Row, double Middle)? put = rows.Put(X(support.Support.Position), words);
+            WriteAt(put is null ? null : (put.Value.Middle, letters + put.Value.Row * PictureInk.Row), words);
         }
 
         return letters + Math.Max(rows.Count - 1, 0) * PictureInk.Row;
     }
 
-    /// <summary>Distances between ends and supports.</summary>
+    /// <summary>Distances between ends and supports; of a beam as typed, its spans and every place that was typed.</summary>
     /// <returns>How far down they reach [pt].</returns>
     private double DrawLengths(double top)
+    {
+        DimensionLines lines = new(_beam.Model.Length);
+        double bottom = _typed is null ? lines.Chain(top, Distances()) : lines.Running(lines.Chain(top, _typed.Spans()), _typed.Places());
+        _marks.AddRange(lines.Marks);
+        _leftOut += lines.LeftOut;
+        return bottom;
+    }
+
+    private IEnumerable<(double From, double To, string Words)> Distances()
     {
         double[] stations =
         [
             .. _beam.Supports.Select(support => support.Support.Position)
                 .Concat([0, _beam.Model.Length]).Distinct().Order(),
         ];
-        LabelRows rows = new(2);
-        double line = top + Gap;
-        _marks.Add(new PictureMark.Line([new(X(0), line), new(X(_beam.Model.Length), line)], PictureInk.Thin));
-        foreach (double station in stations)
-        {
-            _marks.Add(new PictureMark.Line(
-                [new(X(station) - Tick / 2, line + Tick), new(X(station) + Tick / 2, line - Tick)], PictureInk.Thin));
-        }
-
-        foreach ((double from, double to) in stations.Zip(stations.Skip(1)))
-        {
-            string words = _words.Say(to - from, QuantityKind.Length);
-            if (rows.Put((X(from) + X(to)) / 2, words) is (int row, double middle))
-            {
-                Write(middle, line + PictureInk.Row + row * PictureInk.Row, words);
-            }
-        }
-
-        return line + PictureInk.Row * (1 + rows.Count) - PictureInk.Letters + 2;
+        return stations.Zip(stations.Skip(1), (from, to) => (from, to, _words.Say(to - from, QuantityKind.Length)));
     }
 
-    private void Write(double x, double y, string words) =>
-        _marks.Add(new PictureMark.Text(new(x, y), words, TextAnchor.Middle, PictureInk.Letters));
+    /// <summary>What found no room is not passed over in silence.</summary>
+    private double DrawLeftOut(double top)
+    {
+        if (_leftOut == 0)
+        {
+            return top;
+        }
+
+        WriteAt((PictureInk.Width / 2, top + PictureInk.Row), $"{_leftOut} more have no room here");
+        return top + PictureInk.Row + 2;
+    }
+
+    private void WriteAt((double X, double Y)? place, string words)
+    {
+        if (place is (double x, double y))
+        {
+            _marks.Add(new PictureMark.Text(new(x, y), words, TextAnchor.Middle, PictureInk.Letters));
+        }
+        else
+        {
+            _leftOut++;
+        }
+    }
 
     private double X(double place) => PictureInk.X(place, _beam.Model.Length);
 }

@@ -24,7 +24,31 @@ internal static class PictureInk
     /// <summary>Width of one letter as a share of its size: somewhat more than the common fonts take on average.</summary>
     private const double LetterWidth = 0.62;
 
-    internal static double WidthOf(string words, double size = Letters) => LetterWidth * size * words.Length;
+    /// <summary>Width of a letter of the scripts that write in squares.</summary>
+    private const double SquareWidth = 1.05;
+
+    private const int FirstSquare = 0x1100;
+
+    internal static double WidthOf(string words, double size = Letters) =>
+        size * words.EnumerateRunes().Sum(rune => rune.Value < FirstSquare ? LetterWidth : SquareWidth);
+
+    /// <summary>Words that are no wider than a picture; of longer ones what fits, with an ellipsis.</summary>
+    internal static string Fitted(string words)
+    {
+        if (WidthOf(words) <= Width)
+        {
+            return words;
+        }
+
+        const string Ellipsis = "...";
+        int kept = words.Length - 1;
+        while (char.IsLowSurrogate(words[kept]) || WidthOf(words[..kept] + Ellipsis) > Width)
+        {
+            kept--;
+        }
+
+        return words[..kept] + Ellipsis;
+    }
 
     /// <summary>White behind a label in the middle of its place, so that no line runs through its figures.</summary>
     internal static PictureMark.Area Behind(PictureMark.Text label)

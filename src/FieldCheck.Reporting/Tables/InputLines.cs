@@ -120,7 +120,8 @@ internal sealed class InputLines
             + $"read as {read}";
     }
 
-    private static string SizeTyped(LoadEntry row, Func<string, string> letters)
+    /// <summary>The size of a load as typed.</summary>
+    internal static string SizeTyped(LoadEntry row, Func<string, string> letters)
     {
         return row switch
         {
