@@ -55,15 +55,22 @@ internal sealed class ContactSearch(StiffnessMethod method, Kinematics kinematic
         int patience = Patience;
         for (int step = 0; step < 20 * _state.Count + 50; step++)
         {
-            if (!_state.Solve())
+            // One by one is sure to end only where the soft springs are there for every set alike.
+            bool isOneByOne = patience <= 0;
+            if (!_state.Solve(isEased: isOneByOne))
             {
                 return ContactVerdict.Fails;
             }
 
             int wrong = _state.FindWrong();
+            if (wrong == 0 && _state.IsHeld)
+            {
+                return !isOneByOne || SolvesSoundly() ? ContactVerdict.Stands : null;
+            }
+
             if (wrong == 0)
             {
-                return _state.IsHeld ? ContactVerdict.Stands : _state.IsLetGo ? ContactVerdict.Tips : null;
+                return _state.IsLetGo ? ContactVerdict.Tips : null;
             }
 
             patience = wrong < fewest ? Patience : patience - 1;
@@ -100,7 +107,7 @@ internal sealed class ContactSearch(StiffnessMethod method, Kinematics kinematic
         _state.Press(sense);
         ContactVerdict? pressed = Switch();
         _state.Press(0);
-        return pressed == ContactVerdict.Stands && SolvesSoundly() ? ContactVerdict.Stands : null;
+        return pressed == ContactVerdict.Stands && Switch() == ContactVerdict.Stands ? ContactVerdict.Stands : null;
     }
 
     /// <summary>Tries every set of lifted supports where they are few.</summary>

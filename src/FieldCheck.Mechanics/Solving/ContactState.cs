@@ -83,12 +83,13 @@ internal sealed class ContactState(StiffnessMethod method, Kinematics kinematics
     internal bool IsWrong(int support) => _wrong[support];
 
     /// <summary>Solves on what touches.</summary>
+    /// <param name="isEased">True: the soft springs stay even where what touches holds the beam.</param>
     /// <returns>False: the arithmetic cannot hold the figures.</returns>
-    internal bool Solve()
+    internal bool Solve(bool isEased = false)
     {
         kinematics.Examine(Model, Touching);
         IsHeld = !kinematics.CanMoveAcross && !SlidesAway;
-        if (!method.Hold(Touching, _wantsAlong, IsHeld ? 0 : _ease))
+        if (!method.Hold(Touching, _wantsAlong, IsHeld && !isEased ? 0 : _ease))
         {
             return false;
         }

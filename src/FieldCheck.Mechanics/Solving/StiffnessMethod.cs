@@ -10,6 +10,12 @@ namespace FieldCheck.Mechanics.Solving;
 /// </remarks>
 internal sealed partial class StiffnessMethod
 {
+    /// <summary>
+    /// How the gentle press grows from one support to the next, times the square of their number [–]: of supports at even
+    /// distances its resultant then stands some third of a bay off the middle, however many they are.
+    /// </summary>
+    private const double PressGrowth = 4;
+
     private readonly LoadGrid _loads = new();
     private readonly Freedoms _freedoms = new();
     private readonly Assembly _assembly = new();
@@ -35,7 +41,8 @@ internal sealed partial class StiffnessMethod
     /// <summary>How often it has factored a matrix.</summary>
     internal int Factorisations { get; private set; }
 
-    /// <summary>A force down at every node besides the loads [N], for trying which way a resting beam settles.</summary>
+    /// <summary>A force down at the first support besides the loads [N], for trying which way a resting beam settles.</summary>
+    /// <remarks>It grows along the supports, so that supports at even distances do not balance it on the middle one alone.</remarks>
     internal double Press { get; set; }
 
     /// <summary>False: some solution since the supports were last held came out infinite or not a number.</summary>
@@ -145,7 +152,7 @@ internal sealed partial class StiffnessMethod
         SectionForces right = node < Grid.ElementCount ? _forces[node].Start : default;
         PointAction action = _loads.At(Grid.PointOf(node));
         return (_noise.Force(left.Axial - right.Axial - action.Right),
-            _noise.Force(right.Shear - left.Shear - action.Up + Press),
+            _noise.Force(right.Shear - left.Shear - action.Up + PressAt(node)),
             _noise.Moment(left.Moment - right.Moment - action.TurnLeft - action.TurnRight));
     }
 
@@ -236,7 +243,7 @@ internal sealed partial class StiffnessMethod
     private void AddToSide(int node)
     {
         PointAction action = _nodeActions[node];
-        action.Up -= Press;
+        action.Up -= PressAt(node);
         ref readonly SurfaceDirection direction = ref _freedoms.Direction(node);
         if (direction.IsSloped)
         {
@@ -248,6 +255,13 @@ internal sealed partial class StiffnessMethod
         AddToSide(node, Freedoms.Across, action.Up);
         AddToSide(node, Freedoms.TurnLeft, action.TurnLeft);
         AddToSide(node, Freedoms.TurnRight, action.TurnRight);
+    }
+
+    private double PressAt(int node)
+    {
+        int support = Grid.SupportAt(node);
+        double count = Model.Supports.Length;
+        return support < 0 ? 0 : Press * (1 + PressGrowth * support / (count * count));
     }
 
     private void AddToSide(int node, int place, DoubleDouble force)
