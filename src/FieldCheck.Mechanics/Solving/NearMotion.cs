@@ -69,7 +69,7 @@ internal static class NearMotion
     {
         rows[row, column] = restraint.Left;
         rows[row, column + 1] = restraint.Right;
-        if (rows.ColumnCount > column + 2 && restraint.Along != 0)
+        if (restraint.Along != 0)
         {
             rows[row, rows.ColumnCount - 1] = restraint.Along;
         }

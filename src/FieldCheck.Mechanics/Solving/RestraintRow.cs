@@ -12,8 +12,6 @@ internal struct RestraintRow(double left, double right, double along)
     internal double Right = right;
     internal double Along = along;
 
-    internal readonly bool IsEmpty => Left == 0 && Right == 0 && Along == 0;
-
     /// <summary>What a support that holds along forbids.</summary>
     internal static RestraintRow OfAlong => new(0, 0, 1);
 
