@@ -11,9 +11,24 @@ internal static class AssumptionLines
 {
     internal static ImmutableArray<string> Of(Calculation calculation, BuiltBeam beam, BeamOutcome outcome) =>
     [
-        "The beam is straight, lies level, and is loaded in one upright plane through its axis; it bends elastically, moves "
-            + "little, and plane sections stay plane.",
+        outcome is BeamOutcome.CanMove
+            ? "The beam is straight, lies level, and moves in one upright plane through its axis, a little."
+            : "The beam is straight, lies level, and is loaded in one upright plane through its axis; it bends elastically, moves "
+                + "little, and plane sections stay plane.",
         "Every support stands at a point, in the middle of its bearing, and holds what its kind says and nothing else.",
+        .. outcome is BeamOutcome.CanMove ? [] : Bending(beam),
+        .. beam.Supports.Any(support => support.Support.Action is SupportAction.PushesOnly or SupportAction.HoldsDownOnly)
+            ? new[] { "A support that acts one way only lets go where it would have to act the other way." }
+            : [],
+        .. outcome is BeamOutcome.Stands && beam.Varies
+            ? new[] { "Figures under a combination are with every pattern load present and no rolling load; the envelope covers the others." }
+            : [],
+        "Loads and combinations are those of the file: that they are the right ones, and that the limits and factors fit the "
+            + "code in force, is for the person who signs.",
+    ];
+
+    private static IEnumerable<string> Bending(BuiltBeam beam) =>
+    [
         beam.Model.Spans.Any(span => span.ShearRigidity is not null)
             ? "The flexibility in shear is counted."
             : "The flexibility in shear is not counted.",
@@ -23,13 +38,5 @@ internal static class AssumptionLines
         .. beam.UniformAreaAssumed
             ? new[] { "Areas were not given: they were taken as uniform for the forces along the beam." }
             : [],
-        .. beam.Supports.Any(support => support.Support.Action is SupportAction.PushesOnly or SupportAction.HoldsDownOnly)
-            ? new[] { "A support that acts one way only lets go where it would have to act the other way." }
-            : [],
-        .. outcome is BeamOutcome.Stands && beam.Varies
-            ? new[] { "Figures under a combination are with every pattern load present and no rolling load; the envelope covers the others." }
-            : [],
-        "Loads and combinations are those of the file: that they are the right ones, and that the limits and factors fit the "
-            + "code in force, is for the person who signs.",
     ];
 }

@@ -18,6 +18,12 @@ public sealed record CheckRecord(string Title, ImmutableArray<RecordBlock> Block
         && (Blocks[at] is RecordBlock.Paragraph
             || (Blocks[at] is RecordBlock.Sentences && at > 0 && Blocks[at - 1] is RecordBlock.Heading));
 
+    /// <summary>True: a block stands before the room to sign, which has the end of it on its page.</summary>
+    /// <param name="at">Its index.</param>
+    internal bool IsBeforeSigning(int at) => at + 2 < Blocks.Length
+        && Blocks[at + 1] is RecordBlock.Heading
+        && Blocks[at + 2] is RecordBlock.Signatures;
+
     /// <summary>What a fact says; empty where it is left open or is none of the record's.</summary>
     /// <param name="name">Its name, as "file".</param>
     internal string Fact(string name) => Blocks.OfType<RecordBlock.Facts>()

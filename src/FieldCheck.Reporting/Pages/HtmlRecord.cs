@@ -51,7 +51,7 @@ public sealed class HtmlRecord
             """);
         for (int i = 0; i < record.Blocks.Length; i++)
         {
-            Write(record.Blocks[i], record.IsLead(i) ? " class=\"lead\"" : "");
+            Write(record.Blocks[i], record.IsLead(i) ? " class=\"lead\"" : record.IsBeforeSigning(i) ? " class=\"tail\"" : "");
         }
 
         Line(_sections > 0 ? "</section>" : "");

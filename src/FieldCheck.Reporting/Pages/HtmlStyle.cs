@@ -14,7 +14,7 @@ internal static class HtmlStyle
         h1 { font-size: 15pt; border-bottom: 1.5pt solid #000; }
         h2 { font-size: 12pt; margin: 1.4em 0 .4em; border-bottom: .5pt solid #000; }
         h3 { font-size: 10.5pt; margin: 1em 0 .3em; }
-        h1, h2, h3, caption, figcaption, .lead { break-after: avoid; }
+        h1, h2, h3, caption, figcaption, .lead, .tail, .tail li:last-child { break-after: avoid; }
         dl div { display: flex; gap: 1em; break-inside: avoid; }
         dt { min-width: 8em; }
         dd { margin: 0; overflow-wrap: anywhere; flex: 1; }
@@ -37,7 +37,8 @@ internal static class HtmlStyle
         .kept table { margin: 0; }
         .kept td { white-space: pre; padding: 0; border: 0; }
         .blank { display: inline-block; min-width: 14em; border-bottom: .6pt solid #000; height: 1em; }
-        .sign p { break-inside: avoid; margin: 2em 0; display: flex; flex-wrap: wrap; gap: 1em; }
+        .sign { break-inside: avoid; }
+        .sign p { margin: 2em 0; display: flex; flex-wrap: wrap; gap: 1em; }
         .sign .blank { min-width: 9em; }
         @media print { body { max-width: none; padding: 0; } .wide, .kept { overflow: visible; } }
         """;

@@ -50,7 +50,7 @@ public static class RecordBuilder
         .. StatedBlocks.Of(calculation, beam),
         .. StrengthBlocks.Of(calculation, beam, request),
         .. Sentences("Remarks", MessageLines.Of(calculation)),
-        .. Sentences("Methods and rules", MethodLines.Of(calculation, beam)),
+        .. Sentences("Methods and rules", MethodLines.Of(calculation, beam, outcome)),
         .. Sentences("Taken for granted", AssumptionLines.Of(calculation, beam, outcome)),
         .. Sentences("Not checked", [Cautions.NotCheckedIn(calculation)]),
         .. Working(calculation, request),

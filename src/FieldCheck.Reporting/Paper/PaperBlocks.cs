@@ -7,6 +7,7 @@ namespace FieldCheck.Reporting.Paper;
 internal sealed class PaperBlocks(PaperLetters letters)
 {
     private const int FewLines = 4;
+    private const int LastWords = 3;
     private const double AboveParagraph = 6;
     private const double AboveCaption = 8;
 
@@ -17,16 +18,18 @@ internal sealed class PaperBlocks(PaperLetters letters)
     internal IEnumerable<PaperPiece> Of(CheckRecord record) =>
     [
         .. _text.Title(record.Title),
-        .. record.Blocks.SelectMany((block, i) => Of(block, record.IsLead(i))),
+        .. record.Blocks.SelectMany((block, i) => Of(block, record.IsLead(i), record.IsBeforeSigning(i))),
     ];
 
-    /// <summary>The pieces of a block; a few words that lead to what follows them stand on the same page.</summary>
-    private IEnumerable<PaperPiece> Of(RecordBlock block, bool isLead)
+    /// <summary>
+    /// The pieces of a block; a few words that lead to what follows them stand on the same page, and so do the last words
+    /// before the room to sign: nobody signs a page with nothing on it.
+    /// </summary>
+    private IEnumerable<PaperPiece> Of(RecordBlock block, bool isLead, bool isBeforeSigning)
     {
         PaperPiece[] pieces = [.. Of(block)];
-        return isLead && pieces.Length <= FewLines
-            ? pieces.Select(piece => piece with { KeepsNext = true })
-            : pieces;
+        int kept = isLead && pieces.Length <= FewLines ? pieces.Length : isBeforeSigning ? LastWords : 0;
+        return pieces.Select((piece, i) => i >= pieces.Length - kept ? piece with { KeepsNext = true } : piece);
     }
 
     private IEnumerable<PaperPiece> Of(RecordBlock block) => block switch

@@ -94,6 +94,24 @@ public sealed class RecordBuilderTests
         Assert.Contains(record.Blocks, block => block is RecordBlock.Figure);
     }
 
+    /// <summary>Of a beam without an answer nothing is said that only an answer has.</summary>
+    [Theory]
+    [InlineData("moves")]
+    [InlineData("tips")]
+    public void WithoutAnswer_SpeaksOfNoProofThatIsThere(string kind)
+    {
+        BeamDocument tips = Sheets.Overhang with { Supports = [.. Sheets.Overhang.Supports.Select(support => support with { Acts = "up" })] };
+        CheckRecord record = Records.Of(kind == "tips" ? tips : Sheets.OnePin with { Limits = new() { Rules = "EN 1993-1-1" } });
+        string[] methods = [.. Under(record, "Methods and rules")];
+
+        Assert.Equal("There is no reaction, and so neither a proof of one nor a second opinion.", methods[1]);
+        Assert.StartsWith(kind == "tips" ? "That it tips: " : "That it can move: ", methods[0], StringComparison.Ordinal);
+        Assert.Equal(3, methods.Length);
+        Assert.DoesNotContain(Sentences(record), line => line.StartsWith("Proof", StringComparison.Ordinal)
+            || line.StartsWith("Second opinion", StringComparison.Ordinal) || line.StartsWith("Strengths are", StringComparison.Ordinal));
+        Assert.Equal(kind == "tips", Under(record, "Taken for granted").Contains("The flexibility in shear is not counted."));
+    }
+
     [Fact]
     public void Unread_SaysWhatIsToBeMendedAndGivesNoFigure()
     {
@@ -166,6 +184,12 @@ public sealed class RecordBuilderTests
         Assert.Equal(HtmlRecord.Of(first), HtmlRecord.Of(second));
         Assert.Equal(MarkdownRecord.Of(first), MarkdownRecord.Of(second));
     }
+
+    private static IEnumerable<string> Under(CheckRecord record, string heading) => record.Blocks
+        .SkipWhile(block => block is not RecordBlock.Heading one || one.Text != heading)
+        .OfType<RecordBlock.Sentences>()
+        .First()
+        .All;
 
     private static IEnumerable<string> Headings(CheckRecord record) =>
         record.Blocks.OfType<RecordBlock.Heading>().Select(heading => heading.Text);

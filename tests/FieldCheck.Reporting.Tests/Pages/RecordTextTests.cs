@@ -88,7 +88,7 @@ public sealed class RecordTextTests
         string style = html.Descendants("style").Single().Value;
         XElement[] answers = [.. html.Descendants("h2").Where(one => one.Value.StartsWith("Combination ", StringComparison.Ordinal))];
 
-        Assert.Contains("h1, h2, h3, caption, figcaption, .lead { break-after: avoid; }", style);
+        Assert.Contains("h1, h2, h3, caption, figcaption, .lead, .tail, .tail li:last-child { break-after: avoid; }", style);
         Assert.Contains(".whole, .lead, thead, tr { break-inside: avoid; }", style);
         Assert.NotEmpty(answers);
         Assert.All(answers, heading =>
@@ -97,8 +97,9 @@ public sealed class RecordTextTests
             Assert.NotEmpty(between);
             Assert.All(between, one => Assert.Equal("lead", one.Attribute("class")?.Value));
         });
-        Assert.DoesNotContain(html.Descendants("li").Select(item => item.Parent!), list =>
-            list.Attribute("class") is not null && list.ElementsAfterSelf().FirstOrDefault() is null);
+        XElement[] last = [.. html.Descendants("ul").Where(list => list.Attribute("class") is not null && !list.ElementsAfterSelf().Any())];
+        Assert.Equal("tail", Assert.Single(last).Attribute("class")!.Value);
+        Assert.Equal("Signed", last[0].Parent!.ElementsAfterSelf("section").First().Element("h2")!.Value);
     }
 
     /// <summary>Every line of the working stands in the file, in order; a table of it has its head where a browser repeats it.</summary>

@@ -309,6 +309,27 @@ public sealed class PaperBlocksTests
         }
     }
 
+    /// <summary>However far down the page it would fall: with its heading, whole, and not without words of what is signed.</summary>
+    [Fact]
+    public void RoomToSign_StandsBelowTheLastWords()
+    {
+        for (int before = 1; before < 60; before++)
+        {
+            CheckRecord record = new(
+                "t",
+                [
+                    new RecordBlock.Sentences([.. Enumerable.Repeat("filling", before), "last"]), new RecordBlock.Heading(2, "Signed"),
+                    new RecordBlock.Signatures([new("prepared by", ""), new("checked by", "")]),
+                ]);
+
+            PaperMark[] page = [.. Pages(record).Single(one => one.Bookmarks.Any(mark => mark.Text == "Signed")).Marks];
+
+            string[] words = [.. page.OfType<PaperMark.Words>().Select(one => one.Text)];
+            Assert.Contains("last", words);
+            Assert.Equal(["prepared by", "checked by"], words.Where(one => one.EndsWith(" by", StringComparison.Ordinal)));
+        }
+    }
+
     [Fact]
     public void FigureLargerThanAPage_IsMadeSmallerAndStandsWithItsCaption()
     {
