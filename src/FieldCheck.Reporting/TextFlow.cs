@@ -7,7 +7,7 @@ namespace FieldCheck.Reporting;
 /// <summary>Breaks text into lines of a given width.</summary>
 public static class TextFlow
 {
-    /// <summary>Breaks a sentence at its blanks, never a number from its unit; cuts too long a word.</summary>
+    /// <summary>Breaks a sentence at its blanks, never a number from its unit; too long a word at its hyphens, and else anywhere.</summary>
     /// <param name="text">The sentence.</param>
     /// <param name="width">Columns of a line.</param>
     /// <param name="indent">Blanks before every line but the first.</param>
@@ -26,9 +26,9 @@ public static class TextFlow
         ImmutableArray<string>.Builder lines = ImmutableArray.CreateBuilder<string>();
         StringBuilder line = new();
         bool isEmpty = true;
-        foreach (string piece in items.SelectMany(item => Pieces(item, width - indent)))
+        foreach ((string piece, bool isRest) in items.SelectMany(item => Pieces(item, width - indent).Select((piece, i) => (piece, i > 0))))
         {
-            if (!isEmpty && line.Length + separator.Length + piece.Length > width)
+            if (!isEmpty && (isRest || line.Length + separator.Length + piece.Length > width))
             {
                 lines.Add(line.ToString().TrimEnd());
                 line.Clear().Append(' ', indent);
@@ -67,6 +67,22 @@ public static class TextFlow
         return words;
     }
 
+    /// <summary>Where a word may be broken: behind a hyphen between two letters.</summary>
+    internal static IEnumerable<string> Parts(string word)
+    {
+        int from = 0;
+        for (int i = 1; i + 1 < word.Length; i++)
+        {
+            if (word[i] == '-' && char.IsLetter(word[i - 1]) && char.IsLetter(word[i + 1]))
+            {
+                yield return word[from..(i + 1)];
+                from = i + 1;
+            }
+        }
+
+        yield return word[from..];
+    }
+
     private static IEnumerable<string> Pieces(string item, int most)
     {
         if (item.Length <= most)
@@ -75,6 +91,25 @@ public static class TextFlow
         }
 
         List<string> words = Words(item);
-        return words.Count > 1 ? Join(words, " ", most) : item.Chunk(most).Select(part => new string(part));
+        return words.Count > 1 ? Join(words, " ", most) : Broken(item, most);
     }
+
+    private static IEnumerable<string> Broken(string word, int most)
+    {
+        StringBuilder piece = new();
+        foreach (string part in Parts(word).SelectMany(part => part.Length <= most ? [part] : Runes(part)))
+        {
+            if (piece.Length > 0 && piece.Length + part.Length > most)
+            {
+                yield return piece.ToString();
+                piece.Clear();
+            }
+
+            piece.Append(part);
+        }
+
+        yield return piece.ToString();
+    }
+
+    private static IEnumerable<string> Runes(string text) => text.EnumerateRunes().Select(rune => rune.ToString());
 }

@@ -31,7 +31,7 @@ internal static class HeadBlocks
             Fact("prepared by", record.PreparedBy),
             .. record.PreparedFor is null ? [] : new[] { Fact("prepared for", record.PreparedFor) },
             Fact("checked by", record.CheckedBy),
-            Fact("category", record.Category),
+            Fact("category", CategoryWords.Of(record.Category)),
             Fact("units", document.Units == UnitSystem.Us ? "US customary" : "SI"),
             Fact("file", request.File.Length == 0 ? "none: not saved" : request.File),
             Fact("SHA-256", request.Digest),

@@ -22,17 +22,31 @@ internal static class TextTable
         ];
     }
 
-    /// <summary>As wide as the widest cell; where that is too much, the widest columns give way.</summary>
+    /// <summary>As wide as the widest cell; where that is too much, the widest columns give way, at last within words.</summary>
     private static int[] Widths(ImmutableArray<ImmutableArray<string>> rows, int room)
     {
         int[] widths = [.. rows[0].Select((_, column) => Math.Max(1, rows.Max(row => row[column].Length)))];
-        while (widths.Sum() > room && widths.Max() > Least)
+        int[] words = [.. rows[0].Select((_, column) => rows.Max(row => LongestWord(row[column])))];
+        while (widths.Sum() > room && Widest(column => widths[column] > Math.Max(words[column], Least)) is int column)
         {
-            widths[Array.IndexOf(widths, widths.Max())]--;
+            widths[column]--;
+        }
+
+        while (widths.Sum() > room && Widest(column => widths[column] > Least) is int column)
+        {
+            widths[column]--;
         }
 
         return widths;
+
+        int? Widest(Func<int, bool> mayGive) => Enumerable.Range(0, widths.Length)
+            .Where(mayGive)
+            .Select(column => (int?)column)
+            .MaxBy(column => widths[column!.Value]);
     }
+
+    private static int LongestWord(string cell) =>
+        TextFlow.Words(cell).SelectMany(TextFlow.Parts).Select(part => part.Length).DefaultIfEmpty(1).Max();
 
     private static IEnumerable<string> Row(ImmutableArray<RecordColumn> columns, ImmutableArray<string> cells, int[] widths)
     {

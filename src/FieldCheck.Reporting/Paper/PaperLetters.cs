@@ -54,7 +54,7 @@ internal sealed class PaperLetters
         return width / Em * style.Size;
     }
 
-    /// <summary>Breaks a text at its blanks, never a number from its unit; cuts too long a word.</summary>
+    /// <summary>Breaks a text at its blanks, never a number from its unit; too long a word at its hyphens, and else anywhere.</summary>
     /// <param name="text">The text.</param>
     /// <param name="style">Its letters.</param>
     /// <param name="width">How long a line may be [pt].</param>
@@ -63,10 +63,11 @@ internal sealed class PaperLetters
     {
         ImmutableArray<string>.Builder lines = ImmutableArray.CreateBuilder<string>();
         string line = "";
-        foreach (string word in TextFlow.Words(Shown(text, style.Face)).SelectMany(word => Parts(word, style, width)))
+        foreach ((string word, bool isRest) in TextFlow.Words(Shown(text, style.Face))
+            .SelectMany(word => Parts(word, style, width).Select((part, i) => (part, i > 0))))
         {
             string longer = line.Length == 0 ? word : $"{line} {word}";
-            if (line.Length > 0 && WidthOf(longer, style) > width)
+            if (line.Length > 0 && (isRest || WidthOf(longer, style) > width))
             {
                 lines.Add(line);
                 longer = word;
@@ -116,7 +117,24 @@ internal sealed class PaperLetters
     private IEnumerable<string> Parts(string word, PaperStyle style, double width) =>
         WidthOf(word, style) <= width ? [word]
         : word.Contains(' ', StringComparison.Ordinal) ? word.Split(' ').SelectMany(part => Parts(part, style, width))
-        : Chunks(word, style, width);
+        : Broken(word, style, width);
+
+    private IEnumerable<string> Broken(string word, PaperStyle style, double width)
+    {
+        string piece = "";
+        foreach (string part in TextFlow.Parts(word).SelectMany(part => WidthOf(part, style) <= width ? [part] : Chunks(part, style, width)))
+        {
+            if (piece.Length > 0 && WidthOf(piece + part, style) > width)
+            {
+                yield return piece;
+                piece = "";
+            }
+
+            piece += part;
+        }
+
+        yield return piece;
+    }
 
     private double WidthOf(Rune rune, PaperFace face)
     {

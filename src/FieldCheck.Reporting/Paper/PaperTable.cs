@@ -88,7 +88,7 @@ internal sealed class PaperTable
     private double Width(string text, PaperStyle style) => _letters.WidthOf(_letters.Shown(text, style.Face), style) + 0.01;
 
     private double LongestWord(string text, PaperStyle style) =>
-        TextFlow.Words(text).Select(word => Width(word, style)).DefaultIfEmpty(1).Max();
+        TextFlow.Words(text).SelectMany(TextFlow.Parts).Select(part => Width(part, style)).DefaultIfEmpty(1).Max();
 
     private IEnumerable<PaperPiece> Row(ImmutableArray<string> cells, bool isHead, double most = PaperSheet.BodyHeight)
     {

@@ -50,7 +50,7 @@ public sealed class RecordBuilderTests
             date: 1 May
             prepared by: Ana Sol
             checked by: Bo Fen
-            category: 1
+            category: 1 (unless another scale is agreed, of 0 to 3 in BS 5975-1:2024, Table 2: another of the same team)
             units: SI
             file: beam.toml
             SHA-256: {Records.Digest}
@@ -61,6 +61,19 @@ public sealed class RecordBuilderTests
             [new RecordSignature("prepared by", "Ana Sol"), new RecordSignature("checked by", "Bo Fen")],
             record.Blocks.OfType<RecordBlock.Signatures>().Single().All.ToArray());
     }
+
+    /// <summary>Categories of design check: BS 5975-1:2024, Table 2. All but its bare numbers stands as typed.</summary>
+    [Theory]
+    [InlineData("0", "0 (unless another scale is agreed, of 0 to 3 in BS 5975-1:2024, Table 2: a standard solution)")]
+    [InlineData(" 2 ", "2 (unless another scale is agreed, of 0 to 3 in BS 5975-1:2024, Table 2: a person independent of the team)")]
+    [InlineData("3", "3 (unless another scale is agreed, of 0 to 3 in BS 5975-1:2024, Table 2: another organisation)")]
+    [InlineData("4", "4")]
+    [InlineData("12", "12")]
+    [InlineData("2, by the site's own rules", "2, by the site's own rules")]
+    [InlineData("B", "B")]
+    [InlineData(null, "")]
+    public void Category_NamesTheScaleOfABareNumber(string? typed, string shown) =>
+        Assert.Contains(new RecordFact("category", shown), Facts(Records.Of(Sheets.Trench with { Record = new() { Category = typed } })));
 
     [Fact]
     public void DateAsked_StandsInPlaceOfTheFilesOwn()

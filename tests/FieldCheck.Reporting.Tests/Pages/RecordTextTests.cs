@@ -162,6 +162,20 @@ public sealed class RecordTextTests
     public void Markdown_KeepsFiguresReadable(string text, string written) => Assert.Contains(
         $"\n{written}\n", MarkdownRecord.Of(new CheckRecord("t", [new RecordBlock.Paragraph(text)])));
 
+    /// <summary>Columns give way at blanks and hyphens before a word is cut within.</summary>
+    [Fact]
+    public void Text_TableDoesNotCutAWordWhereAnotherColumnCanGiveWay()
+    {
+        string sentence = string.Concat(Enumerable.Repeat("word after word ", 20));
+        RecordBlock.Table table = new("Checks", [new("check"), new("under"), new("where")], [["lateral-torsional buckling of span 1", sentence, "unstiffenedness"]]);
+
+        string text = TextRecord.Of(new CheckRecord("t", [table]), 60);
+
+        Assert.Contains("torsional", text);
+        Assert.Contains("unstiffenedness", text);
+        Assert.All(text.Split('\n'), line => Assert.InRange(line.Length, 0, 60));
+    }
+
     [Fact]
     public void Text_HasEveryKindOfBlock() => Picture.MatchesFile(
         "record-every-kind.txt", TextRecord.Of(Records.OfEveryKind("Bearer over the service trench, at the gate")));

@@ -72,6 +72,11 @@ public sealed class PaperLettersTests
     }
 
     [Fact]
+    public void LongWord_IsBrokenAtItsHyphens() => Assert.Equal(
+        ["of lateral-", "torsional", "buckling"],
+        _letters.Lines("of lateral-torsional buckling", Body, _letters.WidthOf("lateral-tors", Body)).ToArray());
+
+    [Fact]
     public void NarrowerThanALetter_StillHasALetterALine() => Assert.Equal(["a", "b", "c"], _letters.Lines("abc", Body, 1).ToArray());
 
     [Fact]
