@@ -15,6 +15,17 @@ internal static class FormCommand
     internal static int Run(
         Request.Form request, Arguments arguments, CommandEnvironment environment, Printout printout)
     {
+        if (request.File is string named
+            && !Path.Exists(Path.GetFullPath(named, environment.CurrentFolder))
+            && Arguments.Meant(named) is string meant)
+        {
+            printout.Remark($"""
+                fieldcheck: there is no file and no command {named}. Did you mean {meant}?
+                For a new beam of that name: fieldcheck {named}.toml
+                """);
+            return ExitStatus.NotUsable;
+        }
+
         if (WhatTheFormLacks(request, environment) is string lacking)
         {
             int status = Print(request.File, arguments, environment, printout);
@@ -66,19 +77,8 @@ internal static class FormCommand
         return CheckCommand.StatusOf(check);
     }
 
-    private static int OpenNew(string file, Arguments arguments, CommandEnvironment environment, Printout printout)
-    {
-        if (Arguments.Meant(file) is string meant)
-        {
-            printout.Remark($"""
-                fieldcheck: there is no file and no command {file}. Did you mean {meant}?
-                For a new beam of that name: fieldcheck {file}.toml
-                """);
-            return ExitStatus.NotUsable;
-        }
-
-        return Enter(Start(file, new BeamDocument(), null, arguments, environment), arguments, environment, printout);
-    }
+    private static int OpenNew(string file, Arguments arguments, CommandEnvironment environment, Printout printout) =>
+        Enter(Start(file, new BeamDocument(), null, arguments, environment), arguments, environment, printout);
 
     private static int Open(
         string? file, BeamFileReading reading, Arguments arguments, CommandEnvironment environment, Printout printout)

@@ -153,7 +153,8 @@ internal static class HelpText
                         file with its drawings), .md, .txt
           --date DATE   the date of the check, in your words; else the date in the
                         file, else a blank to fill in
-          --short       of the working only equations and results
+          --short       of the working only equations and results, of the checks
+                        only the working of the one used up most
           --force       write over a file that is there
           --units us|si the units to show, whatever the file asks for
         """;

@@ -15,6 +15,20 @@ public sealed class FormCommandTests : IDisposable
     private readonly Surroundings _terminal = new() { IsTerminal = true };
     private readonly Surroundings _pipe = new();
 
+    [Theory]
+    [InlineData("chekc", "check")]
+    [InlineData("json", "--json")]
+    public void MistypedCommand_WithoutATerminalToo_AsksWhatWasMeant(string typed, string meant)
+    {
+        Assert.Equal(2, _pipe.Run(typed));
+
+        Assert.Equal("", _pipe.Written);
+        Assert.Equal(
+            $"fieldcheck: there is no file and no command {typed}. Did you mean {meant}?\n"
+            + $"For a new beam of that name: fieldcheck {typed}.toml\n",
+            _pipe.Complaints);
+    }
+
     [Fact]
     public void NoFile_OpensTheExample()
     {

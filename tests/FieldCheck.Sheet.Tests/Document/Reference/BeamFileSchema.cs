@@ -50,12 +50,18 @@ internal static class BeamFileSchema
         Schema.Cell cell => Cell(Notes[path], cell.Wanted),
         Schema.Texts => Described(path, "array", ("items", Cell(Notes[path + "[]"], new Wanted.FreeText()))),
         Schema.Figures figures =>
-            Described(path, "object", ("additionalProperties", Cell(Notes[path + ".*"], figures.Wanted))),
+            Described(path, "object", ("additionalProperties", WithRules(path + ".*", Cell(Notes[path + ".*"], figures.Wanted)))),
         Schema.Table table => Table(path, table),
-        Schema.TableRows rows => Described(path, "array", ("items", Table(path + "[]", rows.Row))),
+        Schema.TableRows rows => WithRules(path, Described(path, "array", ("items", Table(path + "[]", rows.Row)))),
         Schema.NamedTables named => Described(path, "object", ("additionalProperties", Table(path + ".*", named.Row))),
         _ => throw new InvalidDataException(path),
     };
+
+    private static JsonObject WithRules(string path, JsonObject schema)
+    {
+        Required.Add(schema, path);
+        return schema;
+    }
 
     private static JsonObject Described(string path, string type, (string Key, JsonNode Value) rest) => new()
     {
@@ -104,6 +110,8 @@ internal static class BeamFileSchema
         Wanted.Whole of => new() { ["type"] = "integer", ["minimum"] = of.Least, ["maximum"] = 10_000 },
         Wanted.BareNumber => new() { ["type"] = new JsonArray("number", "string") },
         Wanted.Measure of => new() { ["$ref"] = "#/$defs/" + Name(of.Kind) },
+        // A job's number or a date may stand without quotation marks.
+        Wanted.FreeText => new() { ["type"] = new JsonArray("string", "number", "boolean") },
         Wanted.SupportLabel => new() { ["type"] = "string", ["pattern"] = "^[A-Za-z][A-Za-z0-9_]{0,11}$" },
         _ => new() { ["type"] = "string" },
     };

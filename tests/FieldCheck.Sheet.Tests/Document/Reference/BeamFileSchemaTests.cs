@@ -144,6 +144,38 @@ public sealed class BeamFileSchemaTests
         Assert.Equal(isSound, Faults(file) is []);
     }
 
+    public static TheoryData<bool, string, string> Rules() => new()
+    {
+        { false, "stated[]", """{ "support": "A" }""" },
+        { true, "stated[]", """{ "support": "A", "moment": "1 kNm" }""" },
+        { false, "rolling[]", """{ "axles": [] }""" },
+        { true, "rolling[]", """{ "axles": [{ "offset": "0 m", "force": "5 kN" }] }""" },
+        { false, "support[]", """{ "kind": "spring", "joint": 0 }""" },
+        { true, "support[]", """{ "kind": "spring", "joint": 0, "stiffness": "2 kN/mm" }""" },
+        { false, "limits", """{ "lasting": { "live": 2 } }""" },
+        { true, "limits", """{ "lasting": { "live": 0.5 } }""" },
+        { true, "record", """{ "job": 17, "location": true }""" },
+        { false, "record", """{ "job": ["17"] }""" },
+    };
+
+    [Theory]
+    [MemberData(nameof(Rules))]
+    public void RuleOfATable_IsHeldByTheSchemaAndByTheProgram(bool isSound, string table, string row)
+    {
+        JsonNode file = Everything();
+        JsonObject own = RowOf(file, table);
+        own.Clear();
+        foreach ((string key, JsonNode? value) in JsonNode.Parse(row)!.AsObject())
+        {
+            own[key] = value!.DeepClone();
+        }
+
+        Assert.Equal(isSound, Holds(Schema, file));
+        Assert.Equal(
+            isSound,
+            BeamFileText.Read("one.toml", Written(file)) is BeamFileReading.Opened && Faults(file) is []);
+    }
+
     private static bool Holds(JsonSchema schema, JsonNode node) =>
         schema.Evaluate(JsonSerializer.SerializeToElement(node)).IsValid;
 

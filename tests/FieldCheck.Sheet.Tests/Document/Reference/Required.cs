@@ -39,6 +39,12 @@ internal static class Required
     /// <summary>The ways to say how great a spread load is: the keys of exactly one stand.</summary>
     internal static readonly string[][] Sizes = [["intensity"], ["pressure", "width"], ["total"]];
 
+    /// <summary>Keys of which one at least must stand, by table.</summary>
+    internal static readonly Dictionary<string, string[]> OneAtLeast = new()
+    {
+        ["stated[]"] = ["vertical", "horizontal", "moment"],
+    };
+
     /// <summary>Whether the reference marks a key as one that must stand.</summary>
     internal static bool Marks(string table, string key) =>
         (Always.TryGetValue(table, out string[]? always) && always.Contains(key))
@@ -55,6 +61,26 @@ internal static class Required
         if (ExactlyOne.TryGetValue(table, out string[]? one))
         {
             schema["oneOf"] = OneOf(one.Select(key => new[] { key }));
+        }
+
+        if (OneAtLeast.TryGetValue(table, out string[]? some))
+        {
+            schema["anyOf"] = OneOf(some.Select(key => new[] { key }));
+        }
+
+        if (table == "rolling[].axles")
+        {
+            schema["minItems"] = 1;
+        }
+
+        if (table == "limits.lasting.*")
+        {
+            (schema["minimum"], schema["maximum"]) = (0, 1);
+        }
+
+        if (table == "support[]")
+        {
+            schema["allOf"] = new JsonArray(If("spring", new JsonObject { ["required"] = Texts(["stiffness"]) }));
         }
 
         if (table == "load[]")
@@ -78,16 +104,18 @@ internal static class Required
             then["oneOf"] = OneOf(Sizes);
         }
 
-        return new JsonObject
-        {
-            ["if"] = new JsonObject
-            {
-                ["properties"] = new JsonObject { ["kind"] = new JsonObject { ["const"] = load.Kind } },
-                ["required"] = Texts(["kind"]),
-            },
-            ["then"] = then,
-        };
+        return If(load.Kind, then);
     }
+
+    private static JsonObject If(string kind, JsonObject then) => new()
+    {
+        ["if"] = new JsonObject
+        {
+            ["properties"] = new JsonObject { ["kind"] = new JsonObject { ["const"] = kind } },
+            ["required"] = Texts(["kind"]),
+        },
+        ["then"] = then,
+    };
 
     private static JsonArray OneOf(IEnumerable<string[]> ways) =>
         new([.. ways.Select(keys => new JsonObject { ["required"] = Texts(keys) })]);
