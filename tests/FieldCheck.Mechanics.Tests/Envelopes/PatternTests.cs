@@ -6,7 +6,7 @@ using FieldCheck.Mechanics.Solving;
 
 namespace FieldCheck.Mechanics.Tests.Envelopes;
 
-public sealed class PatternTests
+public sealed partial class PatternTests
 {
     /// <summary>
     /// Greatest figures of patterns of a uniform load on equal spans, in parts of w, wl and wl²: AISC Manual Table 3-23
@@ -49,28 +49,6 @@ public sealed class PatternTests
         LoadedBays loaded = situation.Patterns[0]!;
         Assert.Equal(bays, string.Join(' ', loaded.Bays.Select(bay => bay + 1)));
         Assert.False(loaded.OnLeftOverhang || loaded.OnRightOverhang);
-    }
-
-    /// <summary>4095 patterns and none, against the sum of signs.</summary>
-    [Fact]
-    public void TwelveSpans_AreTheBestOfAll4096Patterns()
-    {
-        EnvelopeProblem problem = EqualSpans(12) with { };
-        Envelope envelope = Of(problem);
-        BeamSolver solver = new();
-        BeamResponse[] answers =
-        [
-            .. EveryPattern.Of(problem, CombinationBasis.Service)
-                .Select(model => ((BeamOutcome.Stands)solver.Solve(model)).Combinations[0].Response),
-        ];
-
-        Assert.Equal(4096, answers.Length);
-        foreach (Figure figure in Figure.All(problem.Model))
-        {
-            double size = answers.Max(one => Math.Max(Math.Abs(figure.GreatestOf(one)), Math.Abs(figure.LeastOf(one))));
-            Assert.Equal(answers.Max(figure.GreatestOf), figure.Greatest(envelope).Value, (1e-9 * size) + double.Epsilon);
-            Assert.Equal(answers.Min(figure.LeastOf), figure.Least(envelope).Value, (1e-9 * size) + double.Epsilon);
-        }
     }
 
     [Fact]

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using FieldCheck.Mechanics.Model;
 using FieldCheck.Mechanics.Solving;
 using static FieldCheck.Mechanics.Tests.Solving.Beams;
@@ -97,7 +96,7 @@ public sealed class CaseReuseTests
 
     private static int? SameAs(BeamOutcome.Stands stands, CombinationResponse combination)
     {
-        int same = stands.Cases.ToImmutableArray().IndexOf(combination.Response);
+        int same = stands.Cases.IndexOf(combination.Response);
         return same >= 0 && ReferenceEquals(stands.Cases[same], combination.Response) ? same : null;
     }
 }
