@@ -33,13 +33,18 @@ public static class PlainAscii
 
     /// <summary>The text with accents dropped, signs spelled, and "?" for all else that is not ASCII.</summary>
     /// <param name="text">The text; null is none.</param>
-    public static string Of(string? text)
+    public static string Of(string? text) => Of(text, keepsLetters: false);
+
+    /// <summary>The same, or only signs spelled, and letters and what cannot be spelled kept.</summary>
+    internal static string Of(string? text, bool keepsLetters)
     {
         StringBuilder plain = new();
         foreach (Rune rune in (text ?? "").EnumerateRunes())
         {
-            string spelled = rune.Value is >= ' ' and <= '~' ? rune.ToString()
+            bool isKept = rune.Value is >= ' ' and <= '~' || (keepsLetters && Rune.IsLetter(rune));
+            string spelled = isKept ? rune.ToString()
                 : rune.IsBmp && Spelled.TryGetValue((char)rune.Value, out string? known) ? known
+                : keepsLetters ? rune.ToString()
                 : "?";
             // 6 1/2, which without the space would be read as 61/2.
             bool isApart = spelled.Contains('/') && spelled.Length > 1 && plain.Length > 0 && char.IsAsciiDigit(plain[^1]);

@@ -43,7 +43,7 @@ internal static class AnswerBlocks
         BuiltBeam beam, CombinationResponse answer, RecordRequest request, bool isDrawn)
     {
         string basis = BasisWords.Of(answer.Combination.Basis);
-        string name = PlainAscii.Of(answer.Combination.Name);
+        string name = TypedLetters.Name(beam, answer.Combination.Name);
         ImmutableArray<ImmutableArray<string>> peaks = Peaks(beam, answer.Response);
         return
         [

@@ -43,13 +43,13 @@ internal static class EnvelopeBlocks
             .. peaks.IsEmpty
                 ? Array.Empty<RecordBlock>()
                 : [new RecordBlock.Table($"Peaks over all, {basis}", Columns, peaks)],
-            new RecordBlock.Paragraph(Legend(stands.Combinations[drawn], basis)),
+            new RecordBlock.Paragraph(Legend(beam, stands.Combinations[drawn], basis)),
             .. AnswerBlocks.Curves(beam, stands.Combinations[drawn], envelope, request),
         ];
     }
 
-    private static string Legend(CombinationResponse answer, string basis) =>
-        $"Drawn below: the curve is that of {PlainAscii.Of(answer.Combination.Name)}; the dashed lines, in a sketch the stars, "
+    private static string Legend(BuiltBeam beam, CombinationResponse answer, string basis) =>
+        $"Drawn below: the curve is that of {TypedLetters.Name(beam, answer.Combination.Name)}; the dashed lines, in a sketch the stars, "
             + $"are the greatest and least of all {basis} figures at each place.";
 
     private static ImmutableArray<string> Row(EnvelopeRow row) =>

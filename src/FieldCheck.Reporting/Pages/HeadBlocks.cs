@@ -55,7 +55,7 @@ internal static class HeadBlocks
             .. stands.Combinations.Length > MostTold
                 ? new[] { $"The figures under all {stands.Combinations.Length} combinations stand below." }
                 : [],
-            .. MessageLines.InOrder(calculation).Where(IsGrave).Select(message => PlainAscii.Of(message.Text)),
+            .. MessageLines.InOrder(calculation).Where(IsGrave).Select(message => TypedLetters.Sentence(beam, message.Text)),
             .. Stated(calculation),
             .. Checks(calculation),
             .. Amiss(calculation),
@@ -75,7 +75,7 @@ internal static class HeadBlocks
                 .. ReactionTable.Remarks(words, support, answer.Response.Reactions[i]),
             ]));
         string leftOut = VariedWords.LeftOut(beam, answer.Combination) is string what ? $", NOT THE WORST, {what}" : "";
-        return $"Reactions, {PlainAscii.Of(answer.Combination.Name)}{leftOut}: {string.Join("; ", supports)}.";
+        return $"Reactions, {TypedLetters.Name(beam, answer.Combination.Name)}{leftOut}: {string.Join("; ", supports)}.";
     }
 
     private static bool IsGrave(Message message) =>
@@ -87,7 +87,7 @@ internal static class HeadBlocks
 
     private static IEnumerable<string> Checks(Calculation calculation) => calculation.Checks.All.IsEmpty
         ? ["Sections, seats and deflections: nothing to hold them against was given, and none was checked."]
-        : CheckTable.Below(calculation.Checks)[..^1];
+        : CheckTable.Below(calculation.Checks, calculation.Beam)[..^1];
 
     private static IEnumerable<string> Amiss(Calculation calculation) => calculation.Status == CheckStatus.Holds
         ? ["All that was asked for holds."]

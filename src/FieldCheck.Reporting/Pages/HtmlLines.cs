@@ -57,8 +57,8 @@ internal static class HtmlLines
         }
 
         string lead = lines[0].IsHeading ? " class=\"lead\"" : "";
-        return $"<pre{lead}>\n{string.Concat(lines.Select(line => HtmlText.Of(line.Text) + "\n"))}</pre>";
+        return $"<pre{lead}>\n{string.Concat(lines.Select(line => HtmlText.InFlow(line.Text) + "\n"))}</pre>";
     }
 
-    private static string Row(RecordLine line) => $"<tr><td>{HtmlText.Of(line.Text)}</td></tr>";
+    private static string Row(RecordLine line) => $"<tr><td>{HtmlText.InFlow(line.Text)}</td></tr>";
 }

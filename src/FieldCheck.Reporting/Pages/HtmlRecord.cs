@@ -40,7 +40,7 @@ public sealed class HtmlRecord
             <meta charset="utf-8">
             <meta name="viewport" content="width=device-width, initial-scale=1">
             <meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'">
-            <title>{title}</title>
+            <title>{HtmlText.Of(record.Title)}</title>
             <style>
             {HtmlStyle.Sheet}
             </style>
@@ -131,7 +131,7 @@ public sealed class HtmlRecord
 
     private static string Each<T>(ImmutableArray<T> all, Func<T, string> write) => string.Join('\n', all.Select(write));
 
-    private static string Escaped(string text) => HtmlText.Of(text);
+    private static string Escaped(string text) => HtmlText.InFlow(text);
 
     private static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
 

@@ -23,7 +23,7 @@ internal static class MethodLines
         .. outcome is BeamOutcome.Stands ? OfAnswer : OfNone(outcome),
         Literature,
         .. calculation.Document.Limits?.Rules is string rules && !calculation.Checks.All.IsEmpty
-            ? new[] { $"Strengths are judged by {PlainAscii.Of(rules)}; each check names its clause." }
+            ? new[] { $"Strengths are judged by {TypedLetters.Name(beam, rules)}; each check names its clause." }
             : [],
         .. calculation.Bands is null
             ? []

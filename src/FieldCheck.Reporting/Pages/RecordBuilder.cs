@@ -23,6 +23,7 @@ public static class RecordBuilder
         ArgumentNullException.ThrowIfNull(calculation);
         ArgumentNullException.ThrowIfNull(catalogue);
         ArgumentNullException.ThrowIfNull(request);
+        calculation = InLetters(calculation, request);
         string? title = calculation.Document.Title;
         return new CheckRecord(
             title is null ? "Check of a beam" : $"Check of a beam: {TextSafety.ForTerminal(title)}",
@@ -35,6 +36,11 @@ public static class RecordBuilder
                 .. SignatureBlocks.Of(calculation.Document.Record),
             ]);
     }
+
+    private static Calculation InLetters(Calculation calculation, RecordRequest request) =>
+        calculation.Beam is BuiltBeam beam && !request.IsPlain
+            ? calculation with { Beam = beam with { KeepsLetters = true } }
+            : calculation;
 
     /// <summary>A section of sentences; nothing where there are none.</summary>
     internal static IEnumerable<RecordBlock> Sentences(string heading, ImmutableArray<string> lines, int level = 2) =>

@@ -12,6 +12,9 @@ public sealed record RecordRequest(string File, string Digest, string Version)
     /// <summary>True: of the working only the equations and results.</summary>
     public bool IsWorkingShort { get; init; }
 
+    /// <summary>True: names stand in plain ASCII outside the input, for lines of text; false: in the letters that were typed.</summary>
+    public bool IsPlain { get; init; }
+
     /// <summary>Columns of a line of the text, the sketches and the working; 60 or more.</summary>
     public int Width { get; init; } = 80;
 }

@@ -28,7 +28,7 @@ internal static class StatedBlocks
                 "Stated figures beside the computed ones",
                 [new("figure"), new("verdict"), new("stated"), new("beside it"), new("source")],
                 [
-                    .. calculation.Stated.Select(figure => Row(stated, figure)),
+                    .. calculation.Stated.Select(figure => Row(beam, stated, figure)),
                     .. calculation.Unstated.Select(one => (ImmutableArray<string>)
                     [
                         $"{one.Label} {one.Component.Name}", "not stated", "", string.Join("; ", stated.Beside(one)), "",
@@ -39,14 +39,14 @@ internal static class StatedBlocks
         ];
     }
 
-    private static ImmutableArray<string> Row(StatedWords words, StatedFigure figure) =>
+    private static ImmutableArray<string> Row(BuiltBeam beam, StatedWords words, StatedFigure figure) =>
     [
         StatedWords.Name(figure),
         VerdictWords.WithSide(figure),
         words.Stated(figure),
         figure.Comparison is ReactionComparison compared
             ? string.Join("; ", words.Beside(figure, compared))
-            : PlainAscii.Of(figure.Reason),
-        PlainAscii.Of(figure.Entry.Source),
+            : TypedLetters.Sentence(beam, figure.Reason),
+        TypedLetters.Name(beam, figure.Entry.Source),
     ];
 }

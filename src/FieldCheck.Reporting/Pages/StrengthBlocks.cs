@@ -26,7 +26,7 @@ internal static class StrengthBlocks
                         new("used", IsNumber: true), new("verdict"), new("where, under what, by what"),
                     ],
                     [.. checks.Select(check => Row(check, beam))]),
-                .. CheckTable.Below(calculation.Checks) is { Length: > 1 } below
+                .. CheckTable.Below(calculation.Checks, beam) is { Length: > 1 } below
                     ? [new RecordBlock.Paragraph(below[0])]
                     : Array.Empty<RecordBlock>(),
                 .. Works(calculation.Checks, beam, request),
@@ -45,16 +45,16 @@ internal static class StrengthBlocks
     }
 
     private static ImmutableArray<string> Row(BeamCheck check, BuiltBeam beam) =>
-        [.. CheckTable.Cells(check, beam), CheckTable.Detail(check)];
+        [.. CheckTable.Cells(check, beam), CheckTable.Detail(check, beam)];
 
     /// <summary>An empty line, then the working of one check.</summary>
     private static IEnumerable<RecordLine> Work(BeamCheck check, BuiltBeam beam, int width) =>
     [
         new(""),
-        .. TextFlow.Wrap($"{PlainAscii.Of(check.What)}: {check.Verdict}", width, indent: 4)
+        .. TextFlow.Wrap($"{TypedLetters.Sentence(beam, check.What)}: {check.Verdict}", width, indent: 4)
             .Select(line => new RecordLine(line) { IsHeading = true }),
         .. CheckWork.Work(check, beam.Display)
-            .SelectMany(line => TextFlow.Wrap(PlainAscii.Of(line), width - Indent, indent: 4))
+            .SelectMany(line => TextFlow.Wrap(TypedLetters.Sentence(beam, line), width - Indent, indent: 4))
             .Select(line => new RecordLine(new string(' ', Indent) + line)),
     ];
 }

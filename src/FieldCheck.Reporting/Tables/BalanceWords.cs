@@ -13,7 +13,7 @@ internal static class BalanceWords
     {
         ReactionBalance balance = stated.Balance;
         string under = string.Concat(new StatedWords(words).Answer(stated.Against).Select(answer => $", {answer}"));
-        string source = stated.Source is null ? "" : $", as {PlainAscii.Of(stated.Source)} has them";
+        string source = stated.Source is null ? "" : $", as {TypedLetters.Name(words.Beam, stated.Source)} has them";
         return
         [
             $"sum of the stated figures{under}{source}: "

@@ -91,7 +91,7 @@ internal sealed class BandWords(BuiltBeam beam, ToleranceBands bands, bool isSpo
     private int CombinationCount => beam.Model.Combinations.Length;
 
     private IEnumerable<string> Under(int combination, ImmutableArray<string> lines) => CombinationCount > 1
-        ? lines.Select(line => $"under {PlainAscii.Of(beam.Model.Combinations[combination].Name)}: {line}")
+        ? lines.Select(line => $"under {TypedLetters.Name(beam, beam.Model.Combinations[combination].Name)}: {line}")
         : lines;
 
     /// <summary>The parts of reactions that are, or may be, more than nothing.</summary>
@@ -158,7 +158,7 @@ internal sealed class BandWords(BuiltBeam beam, ToleranceBands bands, bool isSpo
     }
 
     private string Input(int index) =>
-        $"{PlainAscii.Of(beam.Uncertain[index].Width)} {PlainAscii.Of(beam.Uncertain[index].Words)}";
+        $"{TypedLetters.Sentence(beam, beam.Uncertain[index].Width)} {TypedLetters.Sentence(beam, beam.Uncertain[index].Words)}";
 
     /// <summary>What is known of a band, in a word or two.</summary>
     internal static string Word(BandCertainty certainty) => certainty switch

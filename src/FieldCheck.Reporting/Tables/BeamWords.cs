@@ -98,9 +98,9 @@ internal sealed record BeamWords(BuiltBeam Beam, bool IsSpoken = false)
         return IsNothing(value, kind) ? size : $"{size} {(value > 0 ? positive : negative)}";
     }
 
-    /// <summary>A sentence in ASCII, its units written out where it is for reading aloud.</summary>
+    /// <summary>A sentence, its units written out where it is for reading aloud.</summary>
     /// <param name="text">The sentence.</param>
-    internal string Sentence(string text) => IsSpoken ? SpokenUnits.Throughout(PlainAscii.Of(text)) : PlainAscii.Of(text);
+    internal string Sentence(string text) => IsSpoken ? SpokenUnits.Throughout(PlainAscii.Of(text)) : TypedLetters.Sentence(Beam, text);
 
     private string Written(string text) => IsSpoken ? SpokenUnits.In(Plain(text)) : Plain(text);
 

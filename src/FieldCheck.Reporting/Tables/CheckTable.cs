@@ -45,22 +45,23 @@ internal static class CheckTable
     }
 
     /// <summary>What is used up most, and what is not checked.</summary>
-    internal static ImmutableArray<string> Below(BeamChecks checks) => checks.All.IsEmpty
+    internal static ImmutableArray<string> Below(BeamChecks checks, BuiltBeam? beam = null) => checks.All.IsEmpty
         ? []
         :
         [
             .. checks.Governing is BeamCheck most
-                ? new[] { $"Most used: {PlainAscii.Of(most.What)}, {most.Used} of what it may have: {most.Verdict}." }
+                ? new[] { $"Most used: {TypedLetters.Sentence(beam, most.What)}, {most.Used} of what it may have: {most.Verdict}." }
                 : [],
             JudgedByWords.NotChecked(checks),
         ];
 
     /// <summary>Where the demand stands, under what, and where the limit comes from; or why it is not judged.</summary>
-    internal static string Detail(BeamCheck check) => PlainAscii.Of(
-        check.Why ?? string.Join("; ", new[] { Place(check), check.Source }.Where(text => text.Length > 0)));
+    internal static string Detail(BeamCheck check, BuiltBeam? beam = null) => TypedLetters.Sentence(
+        beam,
+        check.Why ?? string.Join("; ", new[] { Place(check, beam), check.Source }.Where(text => text.Length > 0)));
 
     /// <summary>Where the demand stands and under what, as "at x = 4.17 ft, under strength".</summary>
-    internal static string Place(BeamCheck check) => PlainAscii.Of(string.Join(
+    internal static string Place(BeamCheck check, BuiltBeam? beam = null) => TypedLetters.Sentence(beam, string.Join(
         ", ",
         new[]
         {
@@ -74,7 +75,7 @@ internal static class CheckTable
     /// <summary>What it is of, demand, limit, share used and verdict.</summary>
     internal static ImmutableArray<string> Cells(BeamCheck check, BuiltBeam beam) =>
     [
-        PlainAscii.Of(check.What),
+        TypedLetters.Sentence(beam, check.What),
         PlainAscii.Of(check.Have(beam.Display)),
         PlainAscii.Of(check.Allow(beam.Display)),
         check.Used.Length == 0 ? "--" : check.Used,

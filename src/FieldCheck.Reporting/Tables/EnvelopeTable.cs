@@ -51,7 +51,7 @@ internal sealed class EnvelopeTable(BeamWords words)
         bool hasPattern = Beam.PatternCases.Any(index => Counts(Beam, envelope, index));
         return
         [
-            PlainAscii.Of($"over {string.Join("; ", what)}"),
+            TypedLetters.Sentence(Beam, $"over {string.Join("; ", what)}"),
             .. hasPattern ? BayNames() : [],
             .. envelope.WithoutAnswer.Take(1).Select(situation => words.Sentence(
                 $"without {SituationWords.Within(Beam, situation)}: there the beam tips, or has no answer")),

@@ -17,9 +17,9 @@ internal static class ExplanationLines
 
     private static IEnumerable<string> Of(Calculation calculation, StatedExplanation set, BeamWords words)
     {
-        string source = set.Source is null ? "" : $", as {PlainAscii.Of(set.Source)} has them";
+        string source = set.Source is null ? "" : $", as {TypedLetters.Name(words.Beam, set.Source)} has them";
         string[] heading = calculation.Explanations.Length > 1 || set.Source is not null
-            ? [$"The figures for {PlainAscii.Of(set.Against.Name)}{source}:"]
+            ? [$"The figures for {TypedLetters.Name(words.Beam, set.Against.Name)}{source}:"]
             : [];
         return [.. heading, .. WordsOf(calculation, set, words).Of(set.Diagnosis, IsPlaceTold(calculation, set))];
     }

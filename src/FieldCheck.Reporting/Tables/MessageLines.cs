@@ -8,7 +8,7 @@ internal static class MessageLines
 {
     /// <summary>The messages, each with its word before it.</summary>
     internal static ImmutableArray<string> Of(Calculation calculation) =>
-        [.. InOrder(calculation).Select(message => $"{Word(message.Severity)}: {PlainAscii.Of(message.Text)}")];
+        [.. InOrder(calculation).Select(message => $"{Word(message.Severity)}: {TypedLetters.Sentence(calculation.Beam, message.Text)}")];
 
     internal static IEnumerable<Message> InOrder(Calculation calculation) =>
         calculation.Messages.OrderByDescending(message => message.Severity);

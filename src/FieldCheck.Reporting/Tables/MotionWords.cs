@@ -49,7 +49,7 @@ internal static class MotionWords
         IEnumerable<MovingPart> parts = tips.Motions.SelectMany(motion => motion.Parts).Distinct();
         string[] moves = [.. parts.Select(part => Part(beam, part))];
         string then = moves.Length == 0 ? "nothing is left to hold it" : BeamWords.List(moves);
-        return $"it tips under {PlainAscii.Of(tips.Combination.Name)}: {lifted} {go}, and {then}: "
+        return $"it tips under {TypedLetters.Name(beam, tips.Combination.Name)}: {lifted} {go}, and {then}: "
             + $"make {lifted} hold both ways, or move a support or the load";
     }
 

@@ -46,7 +46,7 @@ internal sealed class SlipWords
     private string Factors(Slip slip) => slip switch
     {
         Slip.OtherCombination other =>
-            $"the combination {PlainAscii.Of(_beam.Model.Combinations[other.Combination].Name)} taken instead",
+            $"the combination {TypedLetters.Name(_beam, _beam.Model.Combinations[other.Combination].Name)} taken instead",
         Slip.CommonFactor { IsTakenOff: true } common => $"{Loads(common)} divided by {Number(common.Factor)}",
         Slip.CommonFactor common => $"a factor of {Number(common.Factor)} on {Loads(common)}",
         Slip.OtherFactors { Permanent: 1, Variable: 1 } => "loads without factors",
@@ -91,7 +91,7 @@ internal sealed class SlipWords
     private string Load(int index)
     {
         NamedLoad load = _loads[index];
-        string label = load.Label.Length == 0 ? "" : $" ({PlainAscii.Of(load.Label)})";
+        string label = load.Label.Length == 0 ? "" : $" ({TypedLetters.Name(_beam, load.Label)})";
         return load.Row is int row ? $"load {row + 1}{label}" : "own weight";
     }
 
@@ -111,7 +111,7 @@ internal sealed class SlipWords
         [
             .. pattern.Bays.Select(bay => $"from {_words.Place(ends[bay])} to {_words.Place(ends[bay + 1])}"),
         ];
-        return $"loads of {PlainAscii.Of(_beam.Model.Cases[pattern.Case].Name)} only {BeamWords.List(bays)}";
+        return $"loads of {TypedLetters.Name(_beam, _beam.Model.Cases[pattern.Case].Name)} only {BeamWords.List(bays)}";
     }
 
     private string Moved(Slip.SupportMoved moved)

@@ -89,7 +89,7 @@ internal sealed class StatedWords(BeamWords words)
     /// <summary>Which answer a figure is held against: nothing where there is only one.</summary>
     internal ImmutableArray<string> Answer(StatedAgainst against)
     {
-        string name = PlainAscii.Of(against.Name);
+        string name = TypedLetters.Name(words.Beam, against.Name);
         string basis = BasisWords.Of(against.Basis);
         IEnumerable<string> loads = against.Governs is Situation governs
             ? SituationWords.Loads(words.Beam, governs, against.Factors).Select(words.Sentence)

@@ -26,7 +26,7 @@ internal static class VariedWords
             .. rolling.Length == 0 ? [] : new[] { $"without {Listed(rolling)}" },
             .. patterns.Length == 0 ? [] : new[] { $"with {Listed(patterns)} on every bay" },
         ];
-        return parts.Length == 0 ? null : PlainAscii.Of(string.Join(", ", parts));
+        return parts.Length == 0 ? null : TypedLetters.Sentence(beam, string.Join(", ", parts));
     }
 
     /// <summary>A sentence that sends from the answer to one combination to the envelope; none where nothing varies.</summary>

@@ -17,7 +17,7 @@ internal static class NotStanding
         WorkingPage page = new(request);
         string[] motions = [.. MotionWords.Of(beam, outcome).Select(motion => $": {motion}")];
         page.Result($"{MotionWords.Verdict(outcome)}{string.Concat(motions)}.");
-        page.Results(MessageLines.InOrder(calculation).Select(message => PlainAscii.Of(message.Text)));
+        page.Results(MessageLines.InOrder(calculation).Select(message => TypedLetters.Sentence(beam, message.Text)));
         HandWorking working = outcome is BeamOutcome.Tips tips
             ? HandWorking.Of(beam.Model, tips.Combination.Factors, request.About)
             : HandWorking.FreeBodyOf(beam.Model, outcome is BeamOutcome.CanMove);

@@ -31,18 +31,18 @@ internal sealed record PlacesTyped(BeamDocument Document, BuiltBeam Beam)
 
     /// <summary>The size of a load as typed; empty for own weight, and where nothing was typed.</summary>
     internal string SizeOf(NamedLoad load) =>
-        load.Row is int row && InputLines.SizeTyped(Document.Loads[row]) is string typed && typed != InputLines.Nothing
+        load.Row is int row && InputLines.SizeTyped(Document.Loads[row], text => TypedLetters.Name(Beam, text)) is string typed && typed != InputLines.Nothing
             ? typed
             : "";
 
-    private static string InBrackets(string? text) => Measured(text) is string typed ? $" ({typed})" : "";
+    private string InBrackets(string? text) => Measured(text) is string typed ? $" ({typed})" : "";
 
     // In inches or millimetres the tape was read otherwise than the working is written.
-    private static string? Measured(string? text) =>
+    private string? Measured(string? text) =>
         text is not null
         && (text.AsSpan().IndexOfAny('\'', '"') >= 0
             || text.Split([' ', '+', '-', '*', '(', ')'], StringSplitOptions.RemoveEmptyEntries)
                 .Any(word => word.TrimStart('0', '1', '2', '3', '4', '5', '6', '7', '8', '9', '.', '/') is "in" or "mm" or "cm"))
-            ? PlainAscii.Of(text.Trim())
+            ? TypedLetters.Name(Beam, text.Trim())
             : null;
 }

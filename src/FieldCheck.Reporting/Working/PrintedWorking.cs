@@ -49,7 +49,7 @@ public static class PrintedWorking
     private static IEnumerable<WorkingLine> Of(Calculation calculation, int index, WorkingRequest request)
     {
         string? under = calculation.Outcome is BeamOutcome.Stands { Combinations: { Length: > 1 } answers }
-            ? $"UNDER {PlainAscii.Of(answers[index].Combination.Name)} "
+            ? $"UNDER {TypedLetters.Name(calculation.Beam, answers[index].Combination.Name)} "
                 + $"({BasisWords.Of(answers[index].Combination.Basis)}, combination {index + 1} of {answers.Length})"
             : null;
         return

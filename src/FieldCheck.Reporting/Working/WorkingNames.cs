@@ -39,8 +39,8 @@ internal sealed class WorkingNames
     internal string LoadInFull(int index)
     {
         NamedLoad load = _loads[index];
-        string label = load.Label.Length == 0 || load.Row is null ? "" : $", {PlainAscii.Of(load.Label)}";
-        return $"{LoadName(index)}{label} ({PlainAscii.Of(load.Case)})";
+        string label = load.Label.Length == 0 || load.Row is null ? "" : $", {TypedLetters.Name(_beam, load.Label)}";
+        return $"{LoadName(index)}{label} ({TypedLetters.Name(_beam, load.Case)})";
     }
 
     /// <summary>What a term comes from, as "load 2" or "V_A".</summary>

@@ -98,8 +98,8 @@ internal sealed record WorkingSheet(
         string terms = string.Concat(Beam.Model.Cases.Zip(factors)
             .Where(pair => pair.Second != 0)
             .Select((pair, i) => $"{Sign(pair.Second, i == 0)}"
-                + $"{Beam.Display.Number(Math.Abs(pair.Second), QuantityKind.Number)} {PlainAscii.Of(pair.First.Name)}"));
-        return $"Combination {PlainAscii.Of(Answer.Combination.Name)}: {terms}. Every load times its factor.";
+                + $"{Beam.Display.Number(Math.Abs(pair.Second), QuantityKind.Number)} {TypedLetters.Name(Beam, pair.First.Name)}"));
+        return $"Combination {TypedLetters.Name(Beam, Answer.Combination.Name)}: {terms}. Every load times its factor.";
     }
 
     private static string Sign(double factor, bool isFirst) => (isFirst, factor < 0) switch

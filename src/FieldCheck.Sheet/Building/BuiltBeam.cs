@@ -28,6 +28,9 @@ public sealed record BuiltBeam(
     /// <summary>The loads that roll over the beam, in the order of the sheet.</summary>
     public ImmutableArray<RollingLoad> Rolling { get; init; } = [];
 
+    /// <summary>True: names are told in the letters that were typed; false: in plain ASCII, as columns of a terminal need them.</summary>
+    public bool KeepsLetters { get; init; }
+
     /// <summary>True: more may happen to the beam than its combinations say, by patterns or rolling loads.</summary>
     public bool Varies => !PatternCases.IsEmpty || !Rolling.IsEmpty;
 

@@ -25,6 +25,7 @@ internal static class ReportCommand
                 {
                     Date = request.Date,
                     IsWorkingShort = request.IsShort,
+                    IsPlain = request.Format == RecordFormat.Text,
                 };
                 CheckRecord record = RecordBuilder.Of(done.Calculation, own.Catalogue, wanted);
                 return Save(request, RecordFile.Bytes(record, request.Format), environment, printout)

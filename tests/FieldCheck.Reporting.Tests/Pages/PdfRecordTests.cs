@@ -75,6 +75,19 @@ public sealed partial class PdfRecordTests
         Assert.All(record.Blocks.SelectMany(Said), said => Assert.Contains(Plain(said), text));
     }
 
+    /// <summary>Letters that the fonts have stand as typed, in the running text, the tables and the working.</summary>
+    [Fact]
+    public void Names_StandInTheLettersThatWereTyped()
+    {
+        using PdfDocument pdf = PdfDocument.Open(PdfRecord.Of(Records.Of(RecordTextTests.Named)));
+        string text = string.Concat(pdf.GetPages().Select(Body));
+
+        Assert.DoesNotContain("??", text);
+        Assert.Contains(Plain("Combination \u043e\u0441\u043d\u043e\u0432\u043d\u0430\u044f (service figures)"), text);
+        Assert.Contains(Plain("Tr\u00e4ger \u2013 \u25a1\u25a1 (\u0441\u043d\u0435\u0433): 6\u00bd kN"), text);
+        Assert.Contains(Plain("\u0441\u043d\u0435\u0433 on bay 1"), text);
+    }
+
     [Fact]
     public void Figures_AreDrawnInLinesAndSayWhatTheyShow()
     {

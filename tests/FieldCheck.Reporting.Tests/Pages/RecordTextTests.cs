@@ -11,6 +11,34 @@ public sealed class RecordTextTests
 
     private static readonly XNamespace Svg = "http://www.w3.org/2000/svg";
 
+    /// <summary>Two bays in which every name is in letters that ASCII lacks, with all that tells of names.</summary>
+    internal static readonly BeamDocument Named = new()
+    {
+        Spans = [new() { Length = "4 m" }, new() { Length = "3 m" }],
+        Supports = [new() { Kind = "pin", Joint = "0" }, new() { Kind = "roller", Joint = "1" }, new() { Kind = "roller", Joint = "2" }],
+        Loads =
+        [
+            new() { Kind = "distributed", Total = "6\u00bd kN", To = "4 m", Case = "\u0441\u043d\u0435\u0433", Label = "Tr\u00e4ger \u2013 \u7d5e\u8eca" },
+            new() { Kind = "point", At = "5 m", Force = "2 kN \u00b1 5 %", Case = "\u03b2\u03ac\u03c1\u03bf\u03c2" },
+        ],
+        Sections = [new() { Name = "\u0431\u0440\u0443\u0441", Width = "75 mm", Depth = "225 mm" }],
+        Materials = [new() { Name = "\u0441\u043e\u0441\u043d\u0430", Grade = "C24" }],
+        Combinations =
+        [
+            new() { Name = "\u043e\u0441\u043d\u043e\u0432\u043d\u0430\u044f", Factors = [new("\u0441\u043d\u0435\u0433", "1"), new("\u03b2\u03ac\u03c1\u03bf\u03c2", "1")] },
+            new() { Name = "\u0443\u0441\u0438\u043b\u0435\u043d\u043d\u0430\u044f", Basis = "factored", Factors = [new("\u0441\u043d\u0435\u0433", "1.5"), new("\u03b2\u03ac\u03c1\u03bf\u03c2", "1.2")] },
+        ],
+        Patterns = [new() { Case = "\u0441\u043d\u0435\u0433" }],
+        Rolling = [new() { Label = "\u0442\u0435\u043b\u0435\u0436\u043a\u0430", Case = "\u03b2\u03ac\u03c1\u03bf\u03c2", Axles = [new() { Offset = "0 m", Force = "1 kN" }] }],
+        Stated =
+        [
+            new() { Support = "A", Vertical = "1 kN", Combination = "\u043e\u0441\u043d\u043e\u0432\u043d\u0430\u044f", Source = "\u0447\u0435\u0440\u0442\u0451\u0436 5" },
+            new() { Support = "B", Vertical = "9 kN", Combination = "\u043e\u0441\u043d\u043e\u0432\u043d\u0430\u044f", Source = "\u0447\u0435\u0440\u0442\u0451\u0436 5" },
+            new() { Support = "C", Vertical = "3 kN", Combination = "\u043e\u0441\u043d\u043e\u0432\u043d\u0430\u044f", Source = "\u0447\u0435\u0440\u0442\u0451\u0436 5" },
+        ],
+        Limits = new() { Deflection = "L/360", DeflectionCases = [new("\u0441\u043d\u0435\u0433", "L/480")] },
+    };
+
     public static TheoryData<string> Looked => ["ledger-on-bolts", "hand-truck-bridge", "masonry-lintel"];
 
     [Theory]
@@ -44,6 +72,44 @@ public sealed class RecordTextTests
         Assert.Contains("- load 1 P\u016f\u013d Tr\u00e4ger \u4e2d? (live): 6\u00bd kN, read as 6.50 kN at 1.00 m", text);
         Assert.Contains("- combination \u0416 (service): 1.00 live", text);
     }
+
+    /// <summary>Names in other letters than Latin ones, wherever a name is told: working, tables, envelopes, stated figures, checks.</summary>
+    [Fact]
+    public void Names_StandAsTypedWhereTheFormCanCarryThem()
+    {
+        CheckRecord record = Records.Of(Sheets.Run(Named), Records.Request with { IsWorkingShort = false });
+        string html = HtmlRecord.Of(record);
+        string markdown = MarkdownRecord.Of(record);
+
+        Assert.All((string[])[html, markdown], text => Assert.DoesNotContain("??", text));
+        Assert.Equal(
+            [
+                "UNDER \u043e\u0441\u043d\u043e\u0432\u043d\u0430\u044f (service, combination 1 of 2)",
+                "   Load 1, Tr\u00e4ger \u2013 \u7d5e\u8eca (\u0441\u043d\u0435\u0433): 6\u00bd kN in all,",
+            ],
+            record.Blocks.OfType<RecordBlock.Lines>().Last().All.Select(line => line.Text)
+                .Where(text => text.StartsWith("UNDER", StringComparison.Ordinal) || text.Contains("Load 1,", StringComparison.Ordinal)).Select(text => text.Split(" from ")[0]).Take(2));
+        Assert.Contains("<h2 id=\"s6\">Combination \u043e\u0441\u043d\u043e\u0432\u043d\u0430\u044f (service figures)</h2>", html);
+        Assert.Contains("<td>\u0447\u0435\u0440\u0442\u0451\u0436 5</td>", html);
+    }
+
+    /// <summary>Text for a line printer keeps to ASCII outside the input, as its columns need it.</summary>
+    [Fact]
+    public void Names_ArePlainInText()
+    {
+        string text = TextRecord.Of(Records.Of(Sheets.Run(Named), Records.Request with { IsPlain = true }));
+
+        Assert.Contains("UNDER ???????? (service, combination 1 of 2)", text);
+        Assert.Contains("- load 1 Tr\u00e4ger \u2013 \u7d5e\u8eca (\u0441\u043d\u0435\u0433): 6\u00bd kN in all, read as", text);
+    }
+
+    /// <summary>Hebrew beside figures: each run of words is isolated, so that no figure changes its place (Unicode Standard Annex 9).</summary>
+    [Theory]
+    [InlineData("1.20 \u05d0\u05d1 + 1.60 \u05d2", "1.20 <bdi>\u05d0\u05d1</bdi> + 1.60 <bdi>\u05d2</bdi>")]
+    [InlineData("\u05d0\u05d1  \u05d2 \u0627 3", "<bdi>\u05d0\u05d1  \u05d2 \u0627</bdi> 3")]
+    [InlineData("x \U00010840 & \u0416", "x <bdi>\U00010840</bdi> &amp; \u0416")]
+    public void Html_SetsWordsThatRunToTheLeftApart(string text, string written) => Assert.Contains(
+        $"<p>{written}</p>", HtmlRecord.Of(new CheckRecord("t", [new RecordBlock.Paragraph(text)])));
 
     [Theory]
     [MemberData(nameof(Sheets.PresetNames), MemberType = typeof(Sheets))]

@@ -8,7 +8,7 @@ internal static partial class Markup
     private static readonly HashSet<string> Elements = new(StringComparer.Ordinal)
     {
         "!DOCTYPE", "html", "head", "meta", "title", "style", "body", "main", "section", "h1", "h2", "h3", "dl", "div", "dt", "dd", "p",
-        "strong", "ul", "li", "figure", "figcaption", "pre", "table", "caption", "thead", "tbody", "tr", "th", "td", "span",
+        "strong", "ul", "li", "figure", "figcaption", "pre", "table", "caption", "thead", "tbody", "tr", "th", "td", "span", "bdi",
         "svg", "desc", "polyline", "polygon", "circle", "text",
     };
 

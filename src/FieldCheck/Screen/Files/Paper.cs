@@ -37,6 +37,6 @@ internal abstract record Paper
         internal override PaperKind Kind => PaperKind.Record;
 
         internal override byte[] Bytes(SectionCatalogue catalogue) =>
-            RecordFile.Bytes(RecordBuilder.Of(Calculation, catalogue, Request), Format);
+            RecordFile.Bytes(RecordBuilder.Of(Calculation, catalogue, Request with { IsPlain = Format == RecordFormat.Text }), Format);
     }
 }
