@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using FieldCheck.Mechanics.Model;
 using FieldCheck.Mechanics.Response;
 using FieldCheck.Mechanics.Solving;
 using FieldCheck.Reporting.Drawing;

@@ -198,7 +198,7 @@ public sealed class RecordBuilderTests
         Assert.Equal(MarkdownRecord.Of(first), MarkdownRecord.Of(second));
     }
 
-    private static IEnumerable<string> Under(CheckRecord record, string heading) => record.Blocks
+    private static ImmutableArray<string> Under(CheckRecord record, string heading) => record.Blocks
         .SkipWhile(block => block is not RecordBlock.Heading one || one.Text != heading)
         .OfType<RecordBlock.Sentences>()
         .First()

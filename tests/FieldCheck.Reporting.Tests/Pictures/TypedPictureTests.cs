@@ -1,5 +1,3 @@
-using FieldCheck.Mechanics.Model;
-using FieldCheck.Reporting.Drawing;
 using FieldCheck.Reporting.Pages;
 using FieldCheck.Reporting.Pictures;
 using FieldCheck.Reporting.Tests.Pages;
