@@ -167,6 +167,19 @@ public sealed class KinematicsTests
     }
 
     [Fact]
+    public void TwoMotions_AreToldApart()
+    {
+        // The beam slides up the slope, turning its left part about the middle roller; its right part hangs there.
+        BeamModel model = Beam(L, [Support.Roller(0, 0.3), Support.Roller(L / 2)], [new Load.Point(L, 1)], [L / 2]);
+
+        BeamOutcome.CanMove outcome = Assert.IsType<BeamOutcome.CanMove>(new BeamSolver().Solve(model));
+
+        Assert.Equal([true, false], outcome.Motions.Select(motion => motion.SlidesAlong));
+        Assert.Equal(new MovingPart(0, L / 2, L / 2), Assert.Single(outcome.Motions[0].Parts));
+        Assert.Equal(new MovingPart(L / 2, L, L / 2), Assert.Single(outcome.Motions[1].Parts));
+    }
+
+    [Fact]
     public void SpringsCountAsRestraints()
     {
         Support left = new(0, Restraint.Held, new Restraint.Spring(1e-3), Restraint.Free);
