@@ -20,8 +20,8 @@ internal static class ReportCommand
                 printout.Remarks(unusable.Problems);
                 return ExitStatus.NotUsable;
             case BeamCheck.Calculated done:
-                RecordRequest wanted = new(
-                    Path.GetFileName(CheckRun.Shown(request.File)), done.Origin.Digest(), Program.Version)
+                string file = request.File == CheckRun.StandardInput ? "standard input" : Path.GetFileName(request.File);
+                RecordRequest wanted = new(file, done.Origin.Digest(), Program.Version)
                 {
                     Date = request.Date,
                     IsWorkingShort = request.IsShort,

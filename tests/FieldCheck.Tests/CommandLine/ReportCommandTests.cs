@@ -134,14 +134,14 @@ public sealed class ReportCommandTests : IDisposable
     }
 
     [Fact]
-    public void Dash_ReadsStandardInputAndHasNoFile()
+    public void Dash_ReadsStandardInputAndSaysSo()
     {
         using Surroundings piped = new() { Input = Bench };
 
         Assert.Equal(0, piped.Run("report", "-", "--output", "bench.txt"));
 
         Assert.Contains(
-            "file         none: not saved\n",
+            "file         standard input\n",
             File.ReadAllText(Path.Combine(piped.Folder.FullName, "bench.txt")),
             StringComparison.Ordinal);
     }
