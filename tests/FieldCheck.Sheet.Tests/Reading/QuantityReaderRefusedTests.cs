@@ -99,10 +99,37 @@ public sealed class QuantityReaderRefusedTests
     [InlineData("3 m +/- 1 in", 4, "plus or minus is written ± or +-")]
     [InlineData("1e300 m ± 1e300 %", 10, "the number is too large")]
     [InlineData("± 1 in", 0, "expected a length such as \"12 ft 6 in\", found '±'")]
+    [InlineData("(2 + 3)\"", 7, "a unit follows a number, not a bracket: write (2 + 3) * 1 in")]
+    [InlineData("(2 + 3) '", 8, "a unit follows a number, not a bracket: write (2 + 3) * 1 ft")]
     public void BrokenLength_IsAnsweredInTheseWords(string text, int offset, string expected) =>
         AssertRefused(text, offset, expected, QuantityKind.Length);
 
     [Theory]
+    [InlineData("feet", "ft")]
+    [InlineData("foot", "ft")]
+    [InlineData("inch", "in")]
+    [InlineData("meter", "m")]
+    [InlineData("meters", "m")]
+    [InlineData("metre", "m")]
+    [InlineData("Metres", "m")]
+    [InlineData("pound", "lbf")]
+    [InlineData("pounds", "lbf")]
+    [InlineData("lbs", "lb")]
+    [InlineData("tonne", "t")]
+    [InlineData("tonnes", "t")]
+    [InlineData("t/m", "kg/m")]
+    [InlineData("degree", "deg")]
+    [InlineData("degrees", "deg")]
+    public void UnitSpeltOut_IsAskedForInItsSign(string spelt, string sign)
+    {
+        foreach (QuantityKind kind in new[] { QuantityKind.Length, QuantityKind.Force, QuantityKind.ForcePerLength, QuantityKind.Angle })
+        {
+            AssertRefused($"12 {spelt}", 3, $"unknown unit '{spelt}': did you mean {sign}?", kind);
+        }
+    }
+
+    [Theory]
+    [InlineData("2 tonf", QuantityKind.Force, 2, "2 tonf could be 2 t, 4000 lbf (short tons) or 4480 lbf (long tons): write the one meant")]
     [InlineData(
         "12", QuantityKind.Force, 0,
         "12 has no unit: a force is written in N, kN, MN, lbf, lb, kip, kgf, kg or t")]
