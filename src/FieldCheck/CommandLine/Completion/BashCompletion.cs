@@ -20,7 +20,7 @@ internal static class BashCompletion
         }
 
         _fieldcheck() {
-            local current=${COMP_WORDS[COMP_CWORD]} before=${COMP_WORDS[COMP_CWORD-1]} command= i
+            local current=${COMP_WORDS[COMP_CWORD]} before=${COMP_WORDS[COMP_CWORD-1]} command= rest= i
             # An option and its value are parted at the sign between them.
             if [[ $current == = ]]; then
                 current=
@@ -34,11 +34,22 @@ internal static class BashCompletion
                     {{CompletionScript.Valued.Barred()}})
                         [[ ${COMP_WORDS[i+1]} == = ]] && ((i++))
                         ((i++)) ;;
+                    --) rest=names ;;
                     -*) ;;
                     *) command=${COMP_WORDS[i]}; break ;;
                 esac
             done
+            for ((; i < COMP_CWORD; i++)); do
+                [[ ${COMP_WORDS[i]} == -- ]] && rest=names
+            done
             COMPREPLY=()
+            if [[ -n $rest ]]; then # behind -- nothing is a command or an option
+                case $command in
+                    {{CommandWords.Presets}}|{{CommandWords.Completion}}) ;;
+                    *) _fieldcheck_files ;;
+                esac
+                return
+            fi
             case $before in
         {{CompletionScript.OfChoices.Lines(option => $"        {option.Name}) _fieldcheck_words '{option.Choices.Spaced()}'; return ;;")}}
                 {{CompletionScript.OfFiles.Barred()}}) COMPREPLY=(); compopt -o default 2>/dev/null; return ;;

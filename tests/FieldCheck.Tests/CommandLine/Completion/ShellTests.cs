@@ -39,6 +39,10 @@ public sealed class ShellTests : IDisposable
     [InlineData("presets ", "")]
     [InlineData("completion ", "bash fish powershell zsh")]
     [InlineData("--p", "--paths --plain")]
+    [InlineData("-- ", "bearer.toml my beam.toml yard")]
+    [InlineData("check -- b", "bearer.toml")]
+    [InlineData("check bearer.toml -- -", "")]
+    [InlineData("presets -- ", "")]
     public void Bash_Proposes(string typed, string expected)
     {
         const string Bash = "/bin/bash";
