@@ -95,6 +95,41 @@ public sealed class ContactSearchTests
         }
     }
 
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void WhatTipsOffPlainSupports_IsNotSearchedFurther(bool isSloped)
+    {
+        // Ten supports have 1,024 sets; none of them can hold a load that far out.
+        Support[] supports =
+        [
+            Pushing(0) with { Along = isSloped ? Restraint.Free : Restraint.Held },
+            .. Enumerable.Range(1, 9).Select(i => Pushing(2.0 * i)),
+        ];
+        supports[4] = isSloped ? Support.Roller(8, 0.1) with { Action = SupportAction.PushesOnly } : supports[4];
+        supports[9] = isSloped ? new Support(18, Restraint.Held, Restraint.Held, Restraint.Free) : supports[9];
+        BeamSolver solver = new();
+
+        BeamOutcome outcome = solver.Solve(Beam(40, supports, [new Load.Point(40, 1000)]));
+
+        BeamOutcome.Tips tips = Assert.IsType<BeamOutcome.Tips>(outcome);
+        Assert.Equal(Enumerable.Range(0, 9), tips.LiftedOff);
+        Assert.InRange(solver.Factorisations, 2, 30);
+    }
+
+    [Fact]
+    public void SupportThatTakesItsRotationAlong_AndLeavesTheBeamUnheld_TipsAndIsNamed()
+    {
+        Support first = new(0, Restraint.Free, Restraint.Held, new Restraint.Spring(1e3), Action: SupportAction.PushesOnly);
+
+        BeamOutcome outcome = new BeamSolver().Solve(
+            Beam(9, [first, Pushing(3), Pushing(6)], [new Load.Point(9, 5e3), new Load.Point(1, 10)]));
+
+        BeamOutcome.Tips tips = Assert.IsType<BeamOutcome.Tips>(outcome);
+        Assert.Equal([0, 1], tips.LiftedOff.AsEnumerable());
+        Assert.Equal(new MovingPart(0, 9, 6), Assert.Single(tips.Motions.Single(motion => !motion.SlidesAlong).Parts));
+    }
+
     private static void AssertAgrees(Support[] supports, BeamResponse response, double size) =>
         Assert.All(supports.Zip(response.Reactions), pair =>
         {
