@@ -49,7 +49,7 @@ internal sealed class InputLines
         $"length {_words.SayBothWays(_beam.Model.Length, QuantityKind.Length)}",
         .. _document.Spans.Select(Span),
         .. _beam.Supports.Select(Support),
-        .. _beam.Model.Hinges.Select(Hinge),
+        .. _document.Hinges.Select(Hinge),
         .. _beam.Loads.Select(Load),
         .. _document.Patterns.Select(Pattern),
         .. _document.Rolling.Select(Rolling),
@@ -102,8 +102,13 @@ internal sealed class InputLines
         _ => "",
     };
 
-    private string Hinge(double position) =>
-        $"hinge at {_words.SayBothWays(position, QuantityKind.Length)}";
+    private string Hinge(HingeEntry row)
+    {
+        string typed = row.Joint is null ? Typed(row.At) : $"joint {Typed(row.Joint)}";
+        return BeamPlaces.Find(_beam, row.Joint is null ? row.At ?? "" : $"joint {row.Joint}") is Reading<double>.Accepted place
+            ? $"hinge at {typed}, read as {_words.SayBothWays(place.Value, QuantityKind.Length)}"
+            : $"hinge at {typed}";
+    }
 
     private string Load(NamedLoad named)
     {
