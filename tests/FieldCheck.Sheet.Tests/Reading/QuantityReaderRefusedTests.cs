@@ -99,10 +99,19 @@ public sealed class QuantityReaderRefusedTests
     [InlineData("3 m +/- 1 in", 4, "plus or minus is written ± or +-")]
     [InlineData("1e300 m ± 1e300 %", 10, "the number is too large")]
     [InlineData("± 1 in", 0, "expected a length such as \"12 ft 6 in\", found '±'")]
+    [InlineData("12 ft ) \"", 6, "this bracket was not opened")]
+    [InlineData("2 m \"", 4, "expected + - * / or the end, found an inch mark")]
+    [InlineData("2 m '", 4, "expected + - * / or the end, found a foot mark")]
+    [InlineData("2 m 😀", 4, "expected + - * / or the end, found '😀'")]
     [InlineData("(2 + 3)\"", 7, "a unit follows a number, not a bracket: write (2 + 3) * 1 in")]
     [InlineData("(2 + 3) '", 8, "a unit follows a number, not a bracket: write (2 + 3) * 1 ft")]
     public void BrokenLength_IsAnsweredInTheseWords(string text, int offset, string expected) =>
         AssertRefused(text, offset, expected, QuantityKind.Length);
+
+    // No text of an attribute can hold it.
+    [Fact]
+    public void HalfOfAPair_IsNamedByItsNumber() => AssertRefused(
+        "2 m \ud83d", 4, "expected + - * / or the end, found the character U+D83D", QuantityKind.Length);
 
     [Theory]
     [InlineData("feet", "ft")]

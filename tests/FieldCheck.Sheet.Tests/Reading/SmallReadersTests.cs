@@ -7,6 +7,8 @@ public sealed class SmallReadersTests
 {
     [Theory]
     [InlineData("3", 3)]
+    [InlineData("1", 1)]
+    [InlineData("9", 9)]
     [InlineData(" 9 ", 9)]
     [InlineData("007", 7)]
     public void WholeNumber_Reads(string text, int expected) =>
@@ -64,10 +66,12 @@ public sealed class SmallReadersTests
     [Theory]
     [InlineData("", 0, "empty: expected two lengths such as \"24 in x 24 in\"")]
     [InlineData("24 in", 5, "expected two lengths such as \"24 in x 24 in\", found no x")]
+    [InlineData("x 24 in", 0, "empty: expected a length such as \"12 ft 6 in\"")]
     [InlineData("24 in x", 7, "empty: expected a length such as \"12 ft 6 in\"")]
     [InlineData("24 x 24 in", 0, "24 has no unit: a length is written in ft, in, m, cm or mm")]
     [InlineData("24 in x 24 kN", 8, "expected a length such as \"12 ft 6 in\", found a force")]
     [InlineData("24 in x 0 in", 7, "both lengths are greater than 0")]
+    [InlineData("0 in x 24 in", 0, "both lengths are greater than 0")]
     [InlineData("-24 in x 24 in", 0, "both lengths are greater than 0")]
     [InlineData("1 m x 1 m x 1 m", 10, "expected + - * / or the end, found 'x'")]
     public void BrokenPad_IsAnsweredInTheseWords(string text, int offset, string expected) =>
@@ -79,6 +83,7 @@ public sealed class SmallReadersTests
         Tolerance.OfFigure share = Assert.IsType<Tolerance.OfFigure>(Read.Accepted(ToleranceReader.Read("2 %")));
         Tolerance.OfForce force = Assert.IsType<Tolerance.OfForce>(Read.Accepted(ToleranceReader.Read("0.25 kN")));
 
+        Assert.Equal(0, Assert.IsType<Tolerance.OfForce>(Read.Accepted(ToleranceReader.Read("0 kN"))).Value);
         Assert.Equal(0.02, share.Ratio, 1e-15);
         Assert.Equal(250, force.Value, 1e-12);
     }
@@ -97,6 +102,7 @@ public sealed class SmallReadersTests
 
         Assert.Equal(Date, Read.Accepted(FreeTextReader.Read(Date)));
         Assert.Equal("", Read.Accepted(FreeTextReader.Read("")));
+        Assert.Equal(4000, Read.Accepted(FreeTextReader.Read(new string('a', 4000))).Length);
         AssertRefused(FreeTextReader.Read(new string('a', 4001)), 4000, "too long: at most 4000 characters");
     }
 
