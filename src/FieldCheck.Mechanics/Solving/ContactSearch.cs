@@ -4,9 +4,8 @@ namespace FieldCheck.Mechanics.Solving;
 
 /// <summary>Finds which of the supports that act one way only touch, under the loads now on the beam.</summary>
 /// <remarks>
-/// Supports that are wrong are switched until none is: all at once as long as that leaves fewer and fewer, else only
-/// the last of them, which must end since soft springs make the problem one with a positive definite matrix
-/// (docs/methods.md, "Supports that let go", [judice-pires-1994]).
+/// Supports that are wrong are switched until none is: all at once as long as that leaves fewer and fewer
+/// (docs/methods.md, "Supports that let go", [judice-pires-1994]), else by going down in energy, which must end.
 /// </remarks>
 internal sealed class ContactSearch(StiffnessMethod method, Kinematics kinematics)
 {
@@ -17,6 +16,7 @@ internal sealed class ContactSearch(StiffnessMethod method, Kinematics kinematic
     private const int MostTried = 12;
 
     private readonly ContactState _state = new(method, kinematics);
+    private ContactDescent? _descent;
 
     /// <summary>Which supports touch; those that act both ways always do.</summary>
     internal ReadOnlySpan<bool> Touching => _state.Touching;
@@ -28,7 +28,7 @@ internal sealed class ContactSearch(StiffnessMethod method, Kinematics kinematic
         ContactVerdict? verdict = Switch();
         if (verdict is null || (verdict == ContactVerdict.Tips && LetsGoOfMore(model)))
         {
-            verdict = Settle(1) ?? Settle(-1) ?? TryEach() ?? LiftOnly();
+            verdict = Settle(1) ?? Settle(-1) ?? TryEach() ?? LiftOnly(model);
         }
 
         return verdict.Value;
@@ -52,47 +52,38 @@ internal sealed class ContactSearch(StiffnessMethod method, Kinematics kinematic
     private ContactVerdict? Switch()
     {
         int fewest = int.MaxValue;
-        int patience = Patience;
-        for (int step = 0; step < 20 * _state.Count + 50; step++)
+        for (int patience = Patience; patience > 0;)
         {
-            // One by one is sure to end only where the soft springs are there for every set alike.
-            bool isOneByOne = patience <= 0;
-            if (!_state.Solve(isEased: isOneByOne))
+            if (!_state.Solve())
             {
                 return ContactVerdict.Fails;
             }
 
             int wrong = _state.FindWrong();
-            if (wrong == 0 && _state.IsHeld)
-            {
-                return !isOneByOne || SolvesSoundly() ? ContactVerdict.Stands : null;
-            }
-
             if (wrong == 0)
             {
-                return _state.IsLetGo ? ContactVerdict.Tips : null;
+                return _state.IsHeld ? ContactVerdict.Stands : WithoutHold();
             }
 
             patience = wrong < fewest ? Patience : patience - 1;
             fewest = Math.Min(fewest, wrong);
-            SwitchWrong(lastOnly: patience <= 0);
+            SwitchWrong();
         }
 
-        return null;
+        _descent ??= new ContactDescent(_state);
+        return !_descent.Run() ? null
+            : !_state.IsHeld ? WithoutHold()
+            : SolvesSoundly() ? ContactVerdict.Stands
+            : null;
     }
 
-    private void SwitchWrong(bool lastOnly)
+    private ContactVerdict? WithoutHold() => _state.IsLetGo ? ContactVerdict.Tips : null;
+
+    private void SwitchWrong()
     {
-        for (int i = _state.Count - 1; i >= 0; i--)
+        for (int i = 0; i < _state.Count; i++)
         {
-            if (_state.IsWrong(i))
-            {
-                _state.Touching[i] = !_state.Touching[i];
-                if (lastOnly)
-                {
-                    return;
-                }
-            }
+            _state.Touching[i] ^= _state.IsWrong(i);
         }
     }
 
@@ -139,8 +130,14 @@ internal sealed class ContactSearch(StiffnessMethod method, Kinematics kinematic
     private bool SolvesSoundly() => _state.Solve() && _state.IsHeld && _state.FindWrong() == 0;
 
     /// <summary>No set agrees with itself: lifts what pulls, and lets nothing touch again, to tell why.</summary>
-    private ContactVerdict LiftOnly()
+    private ContactVerdict LiftOnly(BeamModel model)
     {
+        if (!LetsGoOfMore(model))
+        {
+            // Plain supports always have an answer; that none was found says nothing of the beam.
+            return ContactVerdict.Contradicts;
+        }
+
         _state.TouchAll();
         while (_state.Solve())
         {

@@ -130,14 +130,14 @@ internal sealed class ContactState(StiffnessMethod method, Kinematics kinematics
     }
 
     /// <summary>The reaction of a touching support in the one sense that it can give [N]: negative is wrong.</summary>
-    private double Push(int support)
+    internal double Push(int support)
     {
         (double right, double up, _) = method.ReactionAt(method.Grid.NodeOfSupport(support));
         return Signed(support, Model.Supports[support].NormalPart(right, up));
     }
 
     /// <summary>How far the beam stands clear of a support [m]: negative is wrong.</summary>
-    private double Clearance(int support)
+    internal double Clearance(int support)
     {
         NodeMovement movement = method.MovementOf(method.Grid.NodeOfSupport(support));
         double rise = Model.Supports[support].NormalPart((double)movement.Right, (double)movement.Up);

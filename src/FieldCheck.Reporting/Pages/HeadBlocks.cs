@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using FieldCheck.Mechanics.Solving;
+using FieldCheck.Mechanics.Strength;
 using FieldCheck.Reporting.Tables;
 using FieldCheck.Sheet;
 using FieldCheck.Sheet.Building;
@@ -49,7 +50,9 @@ internal static class HeadBlocks
     {
         { Beam: BuiltBeam beam, Outcome: BeamOutcome.Stands stands } =>
         [
-            "STANDS.",
+            calculation.Messages.Any(message => message.Code == MessageCodes.Tips)
+                ? $"{MotionWords.StandsAsWritten}: the figures are without that."
+                : "STANDS.",
             .. EnvelopeTable.Telling(calculation, beam).Select(envelope => VariedWords.Worst(new BeamWords(beam), envelope)),
             .. stands.Combinations.Take(MostTold).Select(answer => Reactions(beam, answer)),
             .. stands.Combinations.Length > MostTold
@@ -60,7 +63,14 @@ internal static class HeadBlocks
             .. Checks(calculation),
             .. Amiss(calculation),
         ],
-        { Outcome: BeamOutcome outcome } => [$"{MotionWords.Verdict(outcome)}: no reaction can be told."],
+        { Beam: BuiltBeam beam, Outcome: BeamOutcome outcome } =>
+        [
+            $"{MotionWords.Verdict(outcome)}: no reaction can be told.",
+            .. MotionWords.Of(beam, outcome),
+            .. calculation.Stated.IsEmpty && calculation.Checks.All.IsEmpty
+                ? Array.Empty<string>()
+                : ["Stated figures and limits are NOT JUDGED."],
+        ],
         _ => ["The beam could not be read: there are no figures."],
     };
 
@@ -87,7 +97,18 @@ internal static class HeadBlocks
 
     private static IEnumerable<string> Checks(Calculation calculation) => calculation.Checks.All.IsEmpty
         ? ["Sections, seats and deflections: nothing to hold them against was given, and none was checked."]
-        : CheckTable.Below(calculation.Checks, calculation.Beam)[..^1];
+        : [.. CheckTable.Below(calculation.Checks, calculation.Beam)[..^1], .. NotJudged(calculation)];
+
+    private static IEnumerable<string> NotJudged(Calculation calculation)
+    {
+        string[] names =
+        [
+            .. calculation.Checks.All
+                .Where(check => check.Figures.Verdict == CheckVerdict.NotJudged)
+                .Select(check => TypedLetters.Sentence(calculation.Beam, check.What)),
+        ];
+        return names.Length == 0 ? [] : [$"NOT JUDGED: {VariedWords.Listed(names)}."];
+    }
 
     private static IEnumerable<string> Amiss(Calculation calculation) => calculation.Status == CheckStatus.Holds
         ? ["All that was asked for holds."]

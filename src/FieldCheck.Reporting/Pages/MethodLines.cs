@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using FieldCheck.Mechanics.Solving;
+using FieldCheck.Mechanics.Strength;
 using FieldCheck.Reporting.Tables;
 using FieldCheck.Sheet;
 using FieldCheck.Sheet.Building;
@@ -10,6 +11,9 @@ namespace FieldCheck.Reporting.Pages;
 internal static class MethodLines
 {
     private const string Literature = "Derivations and literature: docs/methods.md and docs/sources.md of the program.";
+
+    private const string FromTheSupports = "Deflections held against a limit are measured from the beam's own places at its supports: in a bay from the straight "
+        + "line between them, on an overhang from the level of its support. Peaks are measured from the unloaded line.";
 
     private static readonly ImmutableArray<string> OfAnswer =
     [
@@ -24,6 +28,10 @@ internal static class MethodLines
         Literature,
         .. calculation.Document.Limits?.Rules is string rules && !calculation.Checks.All.IsEmpty
             ? new[] { $"Strengths are judged by {TypedLetters.Name(beam, rules)}; each check names its clause." }
+            : [],
+        .. calculation.Checks.All.Any(check => check.Figures.Kind is CheckKind.Deflection or CheckKind.FinalDeflection
+            or CheckKind.OverhangDeflection or CheckKind.FinalOverhangDeflection)
+            ? new[] { FromTheSupports }
             : [],
         .. calculation.Bands is null
             ? []

@@ -34,12 +34,14 @@ internal static class CheckHeading
             .. Entry("date", record.Date),
             .. Entry("category", record.Category),
             .. Entry("notes", document.Notes),
-            .. Entry("result", Word(calculation.Outcome)),
+            .. Entry("result", Word(calculation)),
         ];
 
         IEnumerable<string> Entry(string name, string? text) => text is null ? [] : [$"{name}: {letters(text)}"];
     }
 
-    private static string? Word(BeamOutcome? outcome) =>
-        outcome is null ? null : MotionWords.Verdict(outcome) ?? "STANDS";
+    private static string? Word(Calculation calculation) => calculation.Outcome is not BeamOutcome outcome
+        ? null
+        : MotionWords.Verdict(outcome)
+            ?? (calculation.Messages.Any(message => message.Code == MessageCodes.Tips) ? MotionWords.StandsAsWritten : "STANDS");
 }

@@ -9,6 +9,10 @@ namespace FieldCheck.Reporting.Tables;
 /// <summary>How a beam can move, and the way out, in words.</summary>
 internal static class MotionWords
 {
+    /// <summary>What stands in place of STANDS where it does not with some loads away or one rolling.</summary>
+    internal const string StandsAsWritten =
+        "STANDS with all loads on and nothing rolling, but tips or has no answer otherwise";
+
     /// <summary>CAN MOVE, or NOT JUDGED where no answer can be given; null for a beam that stands.</summary>
     internal static string? Verdict(BeamOutcome outcome) => outcome switch
     {

@@ -72,7 +72,7 @@ public static class SituationWords
     }
 
     /// <summary>Where the loads of a case stand, as "bays 1, 3 and the right overhang"; empty for nowhere.</summary>
-    /// <remarks>Of many only the ends are said: "2 to 5" of neighbours, "7, 9 ... 15" of every other one.</remarks>
+    /// <remarks>Of many only the ends are said: "2 to 5" of neighbours, "7 to 15 by twos" of every other one.</remarks>
     /// <param name="loaded">Where they stand.</param>
     public static string Places(LoadedBays loaded)
     {
@@ -95,7 +95,7 @@ public static class SituationWords
             int neighbours = Length(bays, first, step: 1);
             int others = Length(bays, first, step: 2);
             (int length, string text) = neighbours >= LeastNeighbours ? (neighbours, $"{bays[first]} to {Last(neighbours)}")
-                : others >= LeastOthers ? (others, $"{bays[first]}, {bays[first + 1]} ... {Last(others)}")
+                : others >= LeastOthers ? (others, $"{bays[first]} to {Last(others)} by twos")
                 : (1, Last(1));
             yield return text;
             first += length;

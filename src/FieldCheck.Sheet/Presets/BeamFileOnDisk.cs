@@ -16,8 +16,17 @@ public static class BeamFileOnDisk
     /// <summary>Reads a stream to its end as a beam.</summary>
     /// <param name="name">What the stream is called; stands in every problem.</param>
     /// <param name="stream">UTF-8, with or without a byte order mark.</param>
-    public static BeamFileReading Open(string name, Stream stream) =>
-        Open(name, Bytes(stream, BeamFileText.MostBytes));
+    public static BeamFileReading Open(string name, Stream stream)
+    {
+        try
+        {
+            return Open(name, Bytes(stream, BeamFileText.MostBytes));
+        }
+        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException or NotSupportedException)
+        {
+            return Open(name, Refuse(DiskFault.OfReading(problem)));
+        }
+    }
 
     /// <summary>Reads a file's bytes, but no more of a large one than shows that it is too large.</summary>
     /// <param name="path">Where it lies; a pipe that a person named is waited for.</param>

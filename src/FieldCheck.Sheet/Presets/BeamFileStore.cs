@@ -61,6 +61,26 @@ public static class BeamFileStore
         }
     }
 
+    /// <summary>Whether two paths lead to one file, links followed.</summary>
+    /// <param name="path">The one, whole.</param>
+    /// <param name="other">The other, whole.</param>
+    /// <returns>False too where they lead nowhere.</returns>
+    public static bool IsSame(string path, string other)
+    {
+        bool anyCase = OperatingSystem.IsWindows() || OperatingSystem.IsMacOS();
+        try
+        {
+            return string.Equals(
+                LinkedFile.At(path).FullName,
+                LinkedFile.At(other).FullName,
+                anyCase ? StringComparison.OrdinalIgnoreCase : StringComparison.Ordinal);
+        }
+        catch (Exception fault) when (IsOfTheDisk(fault))
+        {
+            return false;
+        }
+    }
+
     private static BeamFileSaving? ObstacleAt(FileInfo file, BeamFileText? known, bool overwrite)
     {
         if (Directory.Exists(file.FullName))

@@ -5,7 +5,8 @@ namespace FieldCheck.Sheet.Presets;
 /// <summary>What a disk refused, in plain words: those of the system name files that nobody asked for.</summary>
 public static class DiskFault
 {
-    // POSIX: ENOSPC and EROFS. Windows: ERROR_DISK_FULL, ERROR_HANDLE_DISK_FULL and ERROR_WRITE_PROTECT.
+    // POSIX: EISDIR, ENOSPC and EROFS. Windows: ERROR_DISK_FULL, ERROR_HANDLE_DISK_FULL and ERROR_WRITE_PROTECT.
+    private const int Folder = 21;
     private const int NoSpace = 28;
     private const int ReadOnly = 30;
     private const int WindowsFull = 112;
@@ -34,7 +35,9 @@ public static class DiskFault
     /// <param name="fault">What the system said.</param>
     /// <returns>A sentence that begins with a small letter, without the name of the file.</returns>
     public static string OfReading(Exception fault) =>
-        IsForbidden(fault) ? NotAllowed : "it cannot be read: " + WithoutPath(fault.Message);
+        IsForbidden(fault) ? NotAllowed
+        : !OperatingSystem.IsWindows() && Is(fault, [Folder]) ? "it is a folder, not a file."
+        : "it cannot be read: " + WithoutPath(fault.Message);
 
     /// <summary>Why the files of a folder were not listed.</summary>
     /// <param name="fault">What the system said.</param>

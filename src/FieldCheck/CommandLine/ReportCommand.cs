@@ -39,6 +39,13 @@ internal static class ReportCommand
     private static bool Save(Request.Report request, byte[] bytes, CommandEnvironment environment, Printout printout)
     {
         string path = Path.GetFullPath(request.Output, environment.CurrentFolder);
+        if (request.File != CheckRun.StandardInput
+            && BeamFileStore.IsSame(path, Path.GetFullPath(request.File, environment.CurrentFolder)))
+        {
+            printout.Remark($"{request.Output}: this is the beam file itself; name another file for the record.");
+            return false;
+        }
+
         switch (BeamFileStore.SaveBytes(path, bytes, request.IsForced))
         {
             case BeamFileSaving.Saved:

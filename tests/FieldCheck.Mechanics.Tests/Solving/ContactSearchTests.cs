@@ -53,6 +53,30 @@ public sealed class ContactSearchTests
         }
     }
 
+    [Theory]
+    [InlineData(0)]
+    [InlineData(0.3)]
+    public void LoadRightOverOneOfManySupportsOfUnequalHeights_StandsOnIt(double overhang)
+    {
+        for (int seed = 0; seed < 150; seed++)
+        {
+            Random random = new(seed);
+            int count = 13 + seed % 8;
+            Support[] supports =
+            [
+                .. Enumerable.Range(0, count)
+                    .Select(i => Pushing(overhang + 1.1 * i) with { Settlement = 0.001 * random.Next(4) }),
+            ];
+            int over = random.Next(3) == 0 ? random.Next(count) : 0;
+            double force = Math.Pow(10, random.Next(-2, 5));
+            BeamModel model = Beam(1.1 * (count - 1) + 2 * overhang, supports, [new Load.Point(supports[over].Position, force)]);
+
+            BeamOutcome.Stands stands = Assert.IsType<BeamOutcome.Stands>(new BeamSolver().Solve(model));
+
+            AssertAgrees(supports, stands.Combinations[0].Response, force);
+        }
+    }
+
     [Fact]
     public void ManySupports_AreSwitchedAtOnce_NotOneByOne()
     {

@@ -23,9 +23,10 @@ public sealed class SituationWordsTests
     [InlineData("1 2", "bays 1 and 2")]
     [InlineData("2 3 4 5", "bays 2 to 5")]
     [InlineData("1 3 5", "bays 1, 3 and 5")]
-    [InlineData("1 3 5 7", "bays 1, 3 ... 7")]
-    [InlineData("1 3 5 7 8 10", "bays 1, 3 ... 7, 8 and 10")]
-    [InlineData("2 3 4 6 8 10 12", "bays 2 to 4 and 6, 8 ... 12")]
+    [InlineData("1 3 5 7", "bays 1 to 7 by twos")]
+    [InlineData("1 3 5 7 9", "bays 1 to 9 by twos")]
+    [InlineData("1 3 5 7 8 10", "bays 1 to 7 by twos, 8 and 10")]
+    [InlineData("2 3 4 6 8 10 12", "bays 2 to 4 and 6 to 12 by twos")]
     public void Bays_AreCountedFromOne(string bays, string words) => Assert.Equal(words, Places(bays, false, false));
 
     [Theory]

@@ -26,6 +26,7 @@ public sealed class DiskFaultTests
         Assert.Equal("writing there is not allowed.", DiskFault.OfWriting(new SecurityException()));
         Assert.Equal("reading it is not allowed.", DiskFault.OfReading(new UnauthorizedAccessException("Access to the path is denied")));
         Assert.Equal("there is no such folder.", DiskFault.OfWriting(new FileNotFoundException("Could not find file '/proc/.x.txt.1qd'")));
+        Assert.Equal("it is a folder, not a file.", DiskFault.OfReading(new IOException("Is a directory", 21)));
         Assert.Equal("it cannot be read: Input/output error.", DiskFault.OfReading(new IOException("Input/output error : '/mnt/beam.toml'")));
         Assert.Equal(
             "the folder cannot be read: reading it is not allowed.",

@@ -146,5 +146,22 @@ public sealed class ReportCommandTests : IDisposable
             StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("bench.txt")]
+    [InlineData("./bench.txt")]
+    [InlineData("link.txt")]
+    public void BeamFileItself_IsNeverWrittenOver(string output)
+    {
+        using Surroundings around = new();
+        around.Write("bench.txt", Bench);
+        string beam = Path.Combine(around.Folder.FullName, "bench.txt");
+        File.CreateSymbolicLink(Path.Combine(around.Folder.FullName, "link.txt"), beam);
+
+        Assert.Equal(2, around.Run("report", "bench.txt", "--output", output, "--force"));
+
+        Assert.Equal($"{output}: this is the beam file itself; name another file for the record.\n", around.Complaints);
+        Assert.Equal(Bench, File.ReadAllText(beam));
+    }
+
     public void Dispose() => _around.Dispose();
 }
