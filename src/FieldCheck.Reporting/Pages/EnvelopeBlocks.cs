@@ -50,7 +50,7 @@ internal static class EnvelopeBlocks
 
     private static string Legend(BuiltBeam beam, CombinationResponse answer, string basis) =>
         $"Drawn below: the curve is that of {TypedLetters.Name(beam, answer.Combination.Name)}; the dashed lines, in a sketch the stars, "
-            + $"are the greatest and least of all {basis} figures at each place.";
+            + $"are the greatest and least of all {basis} figures at each place, and in a drawing the figures are theirs.";
 
     private static ImmutableArray<string> Row(EnvelopeRow row) =>
         [row.Name, row.End, row.Items[0], string.Join("; ", row.Items.Skip(1))];

@@ -9,6 +9,7 @@ namespace FieldCheck.Reporting.Pages;
 /// <summary>Writes a record as one HTML file: its drawings and its style inside, nothing loaded, no script.</summary>
 public sealed class HtmlRecord
 {
+    private const int MostKeptWhole = 26;
     private const int MostRowsOnOnePage = 16;
 
     private readonly StringBuilder _html = new();
@@ -119,7 +120,13 @@ public sealed class HtmlRecord
     }
 
     private static string Cell(string tag, string scope, RecordColumn column, string text) =>
-        $"<{tag}{scope}{(column.IsNumber ? " class=\"n\"" : "")}>{Escaped(text)}</{tag}>";
+        $"<{tag}{scope}{Class(column, text)}>{Escaped(text)}</{tag}>";
+
+    // A figure is not parted from its unit and its place: "+9.27 kNm at 4.25 m".
+    private static string Class(RecordColumn column, string text) =>
+        column.IsNumber ? " class=\"n\""
+        : text.Length is > 0 and <= MostKeptWhole && (char.IsAsciiDigit(text[0]) || text[0] is '+' or '-') ? " class=\"s\""
+        : "";
 
     private static string Signature(RecordSignature one) =>
         $"<p><span>{Escaped(one.Role)}: {OrBlank(one.Name)}</span> <span>date: {Blank("date")}</span> "

@@ -26,6 +26,7 @@ internal static class HtmlStyle
         th, td { text-align: left; vertical-align: top; padding: .15em .6em .15em 0; border-bottom: .4pt solid #888; font-weight: normal; }
         thead th { border-bottom: .8pt solid #000; font-weight: bold; }
         th.n, td.n { text-align: right; white-space: nowrap; }
+        td.s { white-space: nowrap; }
         .whole, .lead, thead, tr { break-inside: avoid; }
         thead { display: table-header-group; }
         tbody tr:first-child { break-after: avoid; }

@@ -109,14 +109,16 @@ public sealed class DiagramPicture
         }
     }
 
-    /// <summary>The greatest peaks first, so that they keep their place where not all fit.</summary>
+    /// <summary>
+    /// The greatest peaks first, so that they keep their place where not all fit; beside an envelope only its own two, for the
+    /// curve has its figures in a drawing without one.
+    /// </summary>
     private IEnumerable<PictureMark.Text> Labels()
     {
-        IEnumerable<(double Place, double Value)> peaks = _reading.Peaks
-            .Select(peak => ((peak.From + peak.To) / 2, peak.Value))
-            .Concat(_curve.Band is PlotBand band
-                ? [(band.Max.Position, band.Max.Value), (band.Min.Position, band.Min.Value)]
-                : Array.Empty<(double, double)>())
+        (double, double Value)[] all = _curve.Band is PlotBand band
+            ? [(band.Max.Position, band.Max.Value), (band.Min.Position, band.Min.Value)]
+            : [.. _reading.Peaks.Select(peak => ((peak.From + peak.To) / 2, peak.Value))];
+        IEnumerable<(double Place, double Value)> peaks = all
             .Where(peak => _curve.Number(peak.Item2) != _curve.Number(0))
             .Distinct()
             .OrderByDescending(peak => Math.Abs(peak.Item2));

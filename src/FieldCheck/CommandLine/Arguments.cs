@@ -58,7 +58,9 @@ internal sealed record Arguments(Request Request, bool NoColor, bool Plain)
 
         if (RefusedBy(words, command) is string refusal)
         {
-            return Refuse<Request>(refusal);
+            // "rport FILE --output NAME": the word is what is wrong, not the option.
+            bool isMistyped = command is null && words.CommandMayStand && operands is [string typed, ..] && Meant(typed) is not null;
+            return Refuse<Request>(isMistyped ? NoCommand(operands[0]) : refusal);
         }
 
         return command switch
@@ -99,9 +101,11 @@ internal sealed record Arguments(Request Request, bool NoColor, bool Plain)
                 $"The form takes one file. To check several: fieldcheck check {string.Join(' ', operands)}.");
         }
 
-        string? meant = Meant(first);
-        return Refuse<Request>($"There is no command {first}." + (meant is null ? "" : $" Did you mean {meant}?"));
+        return Refuse<Request>(NoCommand(first));
     }
+
+    private static string NoCommand(string word) =>
+        $"There is no command {word}." + (Meant(word) is string meant ? $" Did you mean {meant}?" : "");
 
     private static Reading<Request> CompletionFor(ImmutableArray<string> operands) => operands switch
     {

@@ -95,6 +95,7 @@ public sealed class ArgumentsTests
     [InlineData("There is no option -x.", "-x")]
     [InlineData("There is no command chekc. Did you mean check?", "chekc", "a.toml")]
     [InlineData("There is no command print.", "print", "a.toml", "b.pdf")]
+    [InlineData("There is no command rport. Did you mean report?", "rport", "a.toml", "--output", "a.pdf")]
     [InlineData("There is no command solve.", "solve", "a.toml", "b.toml")]
     [InlineData("The form takes one file. To check several: fieldcheck check a.toml b.toml.", "a.toml", "b.toml")]
     [InlineData("check needs a file: fieldcheck check bearer.toml, or - for standard input.", "check", "--json")]
