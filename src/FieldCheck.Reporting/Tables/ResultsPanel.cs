@@ -11,7 +11,7 @@ public static class ResultsPanel
     /// <summary>The panel for one beam.</summary>
     /// <param name="calculation">What came of it.</param>
     /// <param name="width">Columns of a line; 30 or more.</param>
-    /// <param name="height">How many lines at most; 3 or more.</param>
+    /// <param name="height">How many lines at most; 3 or more, or 1 for the header alone, which then says all that must not be missed.</param>
     /// <param name="age">Which beam the results belong to.</param>
     /// <param name="combination">Which combination is shown, counted from 0.</param>
     /// <returns>The header line, then the results; when they do not all fit the last line says how many more.</returns>

@@ -35,6 +35,7 @@ public sealed class ResultsPanelTests
         Calculation calculation = Sheets.Preset("hand-truck-bridge");
 
         Assert.Equal("RESULTS  up to date  NOT THE WORST", ResultsPanel.Lines(calculation, 38, 3)[0]);
+        Assert.Equal("RESULTS  up to date  NOT THE WORST", ResultsPanel.Lines(calculation, 200, 1)[0]);
         ImmutableArray<string> all = ResultsPanel.Lines(calculation, 60, 40);
         Assert.Equal("RESULTS  up to date", all[0]);
         Assert.Single(all, line => line.StartsWith("NOT THE WORST: ", StringComparison.Ordinal));

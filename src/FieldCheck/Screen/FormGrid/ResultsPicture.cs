@@ -14,6 +14,7 @@ internal static partial class ResultsPicture
 {
     private const int NarrowestPanel = 30;
     private const int LowestPanel = 3;
+    private const int HeaderAlone = 1;
     private const string Nothing = "--";
 
     /// <summary>The results in so many lines.</summary>
@@ -72,7 +73,7 @@ internal static partial class ResultsPicture
         }
 
         string header =
-            ResultsPanel.Lines(state.Shown, Math.Max(width, NarrowestPanel), LowestPanel, state.Age, state.CombinationShown)[0];
+            ResultsPanel.Lines(state.Shown, Math.Max(width, NarrowestPanel), HeaderAlone, state.Age, state.CombinationShown)[0];
         return WithWayOn(state, header, width);
     }
 
