@@ -50,9 +50,7 @@ internal static class HeadBlocks
     {
         { Beam: BuiltBeam beam, Outcome: BeamOutcome.Stands stands } =>
         [
-            calculation.Messages.Any(message => message.Code == MessageCodes.Tips)
-                ? $"{MotionWords.StandsAsWritten}: the figures are without that."
-                : "STANDS.",
+            $"{MotionWords.Standing(calculation, behind: ": the figures are without that")}.",
             .. EnvelopeTable.Telling(calculation, beam).Select(envelope => VariedWords.Worst(new BeamWords(beam), envelope)),
             .. stands.Combinations.Take(MostTold).Select(answer => Reactions(beam, answer)),
             .. stands.Combinations.Length > MostTold

@@ -42,6 +42,5 @@ internal static class CheckHeading
 
     private static string? Word(Calculation calculation) => calculation.Outcome is not BeamOutcome outcome
         ? null
-        : MotionWords.Verdict(outcome)
-            ?? (calculation.Messages.Any(message => message.Code == MessageCodes.Tips) ? MotionWords.StandsAsWritten : "STANDS");
+        : MotionWords.Verdict(outcome) ?? MotionWords.Standing(calculation);
 }

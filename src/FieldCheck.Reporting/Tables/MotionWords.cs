@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using FieldCheck.Mechanics.Model;
 using FieldCheck.Mechanics.Solving;
+using FieldCheck.Sheet;
 using FieldCheck.Sheet.Building;
 using FieldCheck.Sheet.Reading;
 
@@ -9,9 +10,13 @@ namespace FieldCheck.Reporting.Tables;
 /// <summary>How a beam can move, and the way out, in words.</summary>
 internal static class MotionWords
 {
-    /// <summary>What stands in place of STANDS where it does not with some loads away or one rolling.</summary>
-    internal const string StandsAsWritten =
-        "STANDS with all loads on and nothing rolling, but tips or has no answer otherwise";
+    /// <summary>What a beam that stands is said to do; more where it does not with some loads away or one rolling.</summary>
+    /// <param name="calculation">Of a beam that stands.</param>
+    /// <param name="behind">What follows where it may tip.</param>
+    internal static string Standing(Calculation calculation, string behind = "") =>
+        calculation.Messages.Any(message => message.Code == MessageCodes.Tips)
+            ? $"STANDS with all loads on and nothing rolling, but tips or has no answer otherwise{behind}"
+            : "STANDS";
 
     /// <summary>CAN MOVE, or NOT JUDGED where no answer can be given; null for a beam that stands.</summary>
     internal static string? Verdict(BeamOutcome outcome) => outcome switch
