@@ -121,10 +121,14 @@ internal sealed class PseudoTerminal : IDisposable
     internal void StopReading() => _isPaused = true;
 
     /// <summary>Takes the terminal away, as a line that drops does; what is written last may be lost.</summary>
-    internal void HangUp()
+    /// <param name="lastKeys">
+    /// Keys pressed just before. The reader comes out of its read only when something is written: the form writes at each
+    /// turn of its loop, a program that waits for a line has to be given one.
+    /// </param>
+    internal void HangUp(string lastKeys = "")
     {
-        // The program writes at each turn of its loop, so that the reader comes out of its read and sees the pause.
         _isPaused = true;
+        Press(lastKeys);
         Thread.Sleep(500);
         _isHungUp = true;
         _reader.Join(Patience);
