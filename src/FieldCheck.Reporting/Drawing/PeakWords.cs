@@ -69,9 +69,9 @@ internal static class PeakWords
     internal static string Where(Func<double, string> place, PlotPeak peak)
     {
         string from = place(peak.From);
-        if (peak.IsStretch)
+        if (peak.IsStretch && place(peak.To) is string to && to != from)
         {
-            return $"from {from} to {place(peak.To)}";
+            return $"from {from} to {to}";
         }
 
         return peak.Side switch

@@ -50,7 +50,7 @@ public sealed class BeamPicture
         LoadedBeam loads = new(_beam, _answer?.Combination, _typed);
         _marks.AddRange(loads.Marks);
         _leftOut = loads.LeftOut;
-        double top = loads.Height;
+        double top = Math.Max(loads.Height, SupportPicture.Above);
         DrawBeam(top);
         double under = DrawReactions(top + PictureInk.Thick + SupportPicture.Depth + 2);
         return new Picture(PictureInk.Width, DrawLeftOut(DrawLengths(under + Gap)), _marks.ToImmutable());
@@ -131,7 +131,9 @@ public sealed class BeamPicture
             return top;
         }
 
-        WriteAt((PictureInk.Width / 2, top + PictureInk.Row), $"{_leftOut} more have no room here");
+        WriteAt((PictureInk.Width / 2, top + PictureInk.Row),
+            (_leftOut == 1 ? "1 load, place or length has" : $"{_leftOut} loads, places or lengths have")
+            + " no room here (see the input as typed)");
         return top + PictureInk.Row + 2;
     }
 

@@ -8,6 +8,9 @@ internal static class SupportPicture
     /// <summary>How far the signs reach below the beam [pt].</summary>
     internal const double Depth = 15;
 
+    /// <summary>How far they reach above it, less than any load with its label [pt].</summary>
+    internal const double Above = Wall;
+
     private const double Half = 6;
     private const double Rise = 9;
     private const double Ball = 1.7;
@@ -27,6 +30,7 @@ internal static class SupportPicture
             { Rotation: Restraint.Rigid } => WallAt(at, isRightEnd),
             { Across: Restraint.Spring } => Coil(at),
             { Across: Restraint.None } => [],
+            { Along: Restraint.None, Action: SupportAction.HoldsDownOnly } => Strap(at),
             { Along: Restraint.None } => Roller(at),
             _ => Pin(at),
         };
@@ -41,6 +45,14 @@ internal static class SupportPicture
         Triangle(at, Rise),
         new PictureMark.Circle(new(at.X - Half / 2, at.Y + Rise + Ball), Ball, PictureInk.Thin),
         new PictureMark.Circle(new(at.X + Half / 2, at.Y + Rise + Ball), Ball, PictureInk.Thin),
+        .. Ground(at, Rise + 2 * Ball),
+    ];
+
+    private static IEnumerable<PictureMark> Strap(PicturePoint at) =>
+    [
+        new PictureMark.Circle(new(at.X, at.Y + Ball), Ball, PictureInk.Thin),
+        new PictureMark.Line([new(at.X, at.Y + 2 * Ball), new(at.X, at.Y + Rise)], PictureInk.Thin),
+        new PictureMark.Circle(new(at.X, at.Y + Rise + Ball), Ball, PictureInk.Thin),
         .. Ground(at, Rise + 2 * Ball),
     ];
 

@@ -25,7 +25,7 @@ public static class DiskFault
         PathTooLongException => "the name is too long.",
         _ when IsForbidden(fault) => "writing there is not allowed.",
         ArgumentException or NotSupportedException => "this cannot be the name of a file.",
-        _ when Is(fault, isWindows ? [WindowsFull, WindowsHandleFull] : [NoSpace]) =>
+        _ when IsFull(fault, isWindows) =>
             "the disk is full. Nothing was written; a file that stood there still stands.",
         _ when Is(fault, isWindows ? [WindowsProtected] : [ReadOnly]) => "the disk is write-protected.",
         _ => "it cannot be written: " + WithoutPath(fault.Message),
@@ -45,7 +45,19 @@ public static class DiskFault
     public static string OfFolder(Exception fault) =>
         "the folder cannot be read: " + (IsForbidden(fault) ? NotAllowed : WithoutPath(fault.Message));
 
+    /// <summary>Why a result could not be written on; what was written of it before still stands.</summary>
+    /// <param name="fault">What the system said.</param>
+    /// <returns>A sentence that begins with a small letter.</returns>
+    public static string OfOutput(Exception fault) => OfOutput(fault, OperatingSystem.IsWindows());
+
+    internal static string OfOutput(Exception fault, bool isWindows) =>
+        IsFull(fault, isWindows) ? "the disk is full, and what was written before may be cut short."
+        : WithoutPath(fault.Message);
+
     private static bool IsForbidden(Exception fault) => fault is UnauthorizedAccessException or SecurityException;
+
+    private static bool IsFull(Exception fault, bool isWindows) =>
+        Is(fault, isWindows ? [WindowsFull, WindowsHandleFull] : [NoSpace]);
 
     private static bool Is(Exception fault, int[] codes) => codes.Contains(fault.HResult & 0xFFFF);
 

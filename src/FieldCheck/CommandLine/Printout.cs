@@ -81,7 +81,7 @@ internal sealed class Printout(TextWriter output, TextWriter error)
             if (problem.HResult is not (UnixBrokenPipe or WindowsBrokenPipe or WindowsClosingPipe))
             {
                 Status = ExitStatus.NotUsable;
-                Remark($"fieldcheck: the output cannot be written: {problem.Message}");
+                Remark($"fieldcheck: the output cannot be written: {DiskFault.OfOutput(problem)}");
             }
         }
     }

@@ -16,8 +16,6 @@ namespace FieldCheck.Screen;
 /// <summary>The line above the keys: what a cell means, or what is wrong with it.</summary>
 internal static class MessageLine
 {
-    private const int WidestHeader = 200;
-
     /// <summary>What is to be told now.</summary>
     /// <param name="state">The state.</param>
     internal static Notice Of(ScreenState state)
@@ -57,7 +55,7 @@ internal static class MessageLine
     /// <summary>Which beam the results are of, for a view that draws them.</summary>
     /// <param name="state">The state.</param>
     internal static Notice OfResults(ScreenState state) =>
-        new(ResultsPicture.Header(state, WidestHeader), state.Age == ResultsAge.UpToDate ? Role.Text : Role.Warn);
+        new(ResultsPicture.Header(state, state.Size.Width), state.Age == ResultsAge.UpToDate ? Role.Text : Role.Warn);
 
     /// <summary>What the cell of the form that the person is on holds, or what is wrong with it.</summary>
     /// <param name="state">The state.</param>

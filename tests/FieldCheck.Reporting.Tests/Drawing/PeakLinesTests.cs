@@ -25,4 +25,21 @@ public sealed class PeakLinesTests
     [Fact]
     public void WhereNotAllFits_TheGreatestOfEachSignStand_AndNoNumberIsCut() => Assert.Equal(
         "moment: +7.0 at 3.0 m   -5.0 at 3.5 m   ...", Assert.Single(PeakLines.Of([Curve], 50, 1)));
+
+    // A level stretch of 10 mm, which the places cannot show.
+    [Fact]
+    public void StretchShorterThanItsPlacesTell_StandsAtAPlace()
+    {
+        PlotCurve level = Curve with
+        {
+            At = place => place is >= 2 and <= 2.01 ? (-4, -4) : (0, 0),
+            Breaks = [0, 2, 2.01, 4],
+            Peaks = [new Extreme(-4, 2.005)],
+        };
+
+        Assert.Equal("moment: -4.0 at 2.0 m", Assert.Single(PeakLines.Of([level], 80, 1)));
+        Assert.Equal(
+            "moment: -4.0 from 2.00 m to 2.01 m",
+            Assert.Single(PeakLines.Of([level with { Place = place => $"{place:0.00} m" }], 80, 1)));
+    }
 }

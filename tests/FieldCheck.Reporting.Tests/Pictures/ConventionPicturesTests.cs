@@ -16,7 +16,7 @@ public sealed class ConventionPicturesTests
     /// <summary>Every support there is, each with its kind for a label; the hinges keep it readable as a beam that stands.</summary>
     private static readonly BeamDocument Supports = Sheets.Trench with
     {
-        Spans = [new() { Length = "7 m" }],
+        Spans = [new() { Length = "8.2 m" }],
         Supports =
         [
             new() { Kind = "fixed", At = "0 m", Label = "fixed" },
@@ -25,6 +25,7 @@ public sealed class ConventionPicturesTests
             new() { Kind = "roller", At = "3.6 m", Surface = "20 deg", Label = "slope_20deg" },
             new() { Kind = "spring", At = "4.8 m", Stiffness = "1 kN/mm", Label = "spring" },
             new() { Kind = "pin", At = "6 m", RotationalStiffness = "100 kNm/rad", Label = "turn_spring" },
+            new() { Kind = "roller", At = "7 m", Acts = "down", Label = "strap" },
             new() { Kind = "guide", At = "end", Label = "guide" },
         ],
         Hinges = [new() { At = "5.4 m" }],
@@ -50,7 +51,7 @@ public sealed class ConventionPicturesTests
     };
 
     [Theory]
-    [InlineData("supports", "The supports as they are drawn", "From left to right: fixed, pin, roller, roller on a slope that rises to the right, spring, pin with a spring against turning, guide; a hinge before the last pin.")]
+    [InlineData("supports", "The supports as they are drawn", "From left to right: fixed, pin, roller, roller on a slope that rises to the right, spring, pin with a spring against turning, strap, guide; a hinge before the last pin.")]
     [InlineData("loads", "The loads as they are drawn", "From left to right: a force down, one that leans to the right, one up, an even load, one that grows, one along the beam to the right, a couple counter-clockwise, a couple clockwise.")]
     [InlineData("signs-beam", "A beam that sags and hogs", "A bearer over a trench with an overhang: reactions up at both supports.")]
     [InlineData("signs-shear", "Its shear", "Above the line where the forces to the left together push up; below where they push down.")]
@@ -59,7 +60,11 @@ public sealed class ConventionPicturesTests
     public void DrawingOnThePage_IsTheOneThatRecordsShow(string name, string title, string description)
     {
         string path = Path.Combine(Root(), "docs", "pictures", name + ".svg");
-        string svg = SvgPicture.Of(PictureOf(name), name, title, description) + "\n";
+        Drawn picture = PictureOf(name);
+        Assert.All(
+            picture.Marks.OfType<PictureMark.Line>().SelectMany(line => line.Points),
+            point => Assert.InRange(point.Y, 0, picture.Height));
+        string svg = SvgPicture.Of(picture, name, title, description) + "\n";
         if (Environment.GetEnvironmentVariable("FIELDCHECK_ACCEPT") == "1")
         {
             Directory.CreateDirectory(Path.GetDirectoryName(path)!);

@@ -106,7 +106,9 @@ public sealed class TypedPictureTests
 
         // The sizes and places of the loads, two hinges and two supports.
         Assert.InRange(shown, 40, 403);
-        Assert.Contains($"{404 - shown} more have no room here", picture.Marks.OfType<PictureMark.Text>().Select(text => text.Words));
+        Assert.Contains(
+            $"{404 - shown} loads, places or lengths have no room here (see the input as typed)",
+            picture.Marks.OfType<PictureMark.Text>().Select(text => text.Words));
         Assert.InRange(picture.Height, 100, 600);
     }
 

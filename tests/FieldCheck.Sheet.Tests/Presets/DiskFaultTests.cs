@@ -19,6 +19,13 @@ public sealed class DiskFaultTests
     public void Writing_IsToldByTheNumberOfTheSystem(int number, bool isWindows, string told) => Assert.Equal(
         told, DiskFault.OfWriting(new IOException("As the system says : '/tmp/.beam.toml.x1y2'", number), isWindows));
 
+    [Theory]
+    [InlineData(28, false, "the disk is full, and what was written before may be cut short.")]
+    [InlineData(unchecked((int)0x80070070), true, "the disk is full, and what was written before may be cut short.")]
+    [InlineData(5, false, "Input/output error")]
+    public void Output_IsToldByTheNumberOfTheSystem(int number, bool isWindows, string told) =>
+        Assert.Equal(told, DiskFault.OfOutput(new IOException("Input/output error", number), isWindows));
+
     [Fact]
     public void WhatIsForbidden_IsToldSo()
     {

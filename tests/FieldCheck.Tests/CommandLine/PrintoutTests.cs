@@ -60,13 +60,15 @@ public sealed class PrintoutTests : IDisposable
     [Fact]
     public void DiskFull_IsSaidOnceAndChangesTheStatus()
     {
-        const int NoSpaceLeft = 28;
-        Printout printout = new(new FailingWriter(NoSpaceLeft), _error);
+        int noSpaceLeft = OperatingSystem.IsWindows() ? unchecked((int)0x80070070) : 28;
+        Printout printout = new(new FailingWriter(noSpaceLeft), _error);
 
         printout.Result("first");
         printout.Result("second");
 
-        Assert.Equal("fieldcheck: the output cannot be written: the write failed\n", _error.ToString());
+        Assert.Equal(
+            "fieldcheck: the output cannot be written: the disk is full, and what was written before may be cut short.\n",
+            _error.ToString());
         Assert.Equal(ExitStatus.NotUsable, printout.Status);
     }
 

@@ -15,6 +15,8 @@ internal static class BashCompletion
         _fieldcheck_files() { # beam files, and folders on the way to them
             local word
             while IFS= read -r word; do
+                # A name that would pass for an option is given its folder, unless -- stands before it.
+                [[ -z $rest && $word == -* ]] && word=./$word
                 COMPREPLY+=("$word")
             done < <(compgen -d -- "$current"; compgen -f -X '{{"!*.toml"}}' -- "$current")
         }

@@ -47,10 +47,11 @@ internal static class BeamFileSchema
 
     private static JsonObject Of(string path, Schema schema) => schema switch
     {
-        Schema.Cell cell => Cell(Notes[path], cell.Wanted),
+        Schema.Cell cell => WithRules(path, Cell(Notes[path], cell.Wanted)),
         Schema.Texts => Described(path, "array", ("items", Cell(Notes[path + "[]"], new Wanted.FreeText()))),
         Schema.Figures figures =>
-            Described(path, "object", ("additionalProperties", WithRules(path + ".*", Cell(Notes[path + ".*"], figures.Wanted)))),
+            WithRules(path, Described(
+                path, "object", ("additionalProperties", WithRules(path + ".*", Cell(Notes[path + ".*"], figures.Wanted))))),
         Schema.Table table => Table(path, table),
         Schema.TableRows rows => WithRules(path, Described(path, "array", ("items", Table(path + "[]", rows.Row)))),
         Schema.NamedTables named => Described(path, "object", ("additionalProperties", Table(path + ".*", named.Row))),
@@ -112,7 +113,13 @@ internal static class BeamFileSchema
         Wanted.Measure of => new() { ["$ref"] = "#/$defs/" + Name(of.Kind) },
         // A job's number or a date may stand without quotation marks.
         Wanted.FreeText => new() { ["type"] = new JsonArray("string", "number", "boolean") },
-        Wanted.SupportLabel => new() { ["type"] = "string", ["pattern"] = "^[A-Za-z][A-Za-z0-9_]{0,11}$" },
+        Wanted.Name => new() { ["type"] = new JsonArray("string", "number", "boolean"), ["pattern"] = @"\S" },
+        // Not a word that places are written in.
+        Wanted.SupportLabel => new()
+        {
+            ["type"] = "string",
+            ["pattern"] = "^(?!([Jj][Oo][Ii][Nn][Tt]|[Mm][Ii][Dd]|[Ee][Nn][Dd])$)[A-Za-z][A-Za-z0-9_]{0,11}$",
+        },
         _ => new() { ["type"] = "string" },
     };
 

@@ -25,7 +25,28 @@ internal static class Required
         ["span[]"] = ["length", "to"],
         ["support[]"] = ["joint", "at"],
         ["hinge[]"] = ["joint", "at"],
+        ["material.*"] = ["grade", "modulus"],
     };
+
+    /// <summary>Keys that go with some kinds of support only.</summary>
+    private static readonly (string Key, string[] Kinds)[] OfSupports =
+    [
+        ("surface", ["roller"]),
+        ("stiffness", ["spring"]),
+        ("rotational_stiffness", ["pin", "roller", "spring"]),
+        ("rotation", ["fixed", "guide"]),
+        ("settlement", ["pin", "roller", "fixed", "spring"]),
+    ];
+
+    /// <summary>The ways to give a section: the keys that must stand, and those that may besides.</summary>
+    private static readonly (string[] Must, string[] May)[] Sections =
+    [
+        (["shape"], ["flat"]),
+        (["width", "depth"], ["plies", "flat"]),
+        (["diameter"], ["wall", "flat"]),
+        (["flange_width", "flange_thickness", "web_thickness", "depth"], ["flat"]),
+        (["inertia"], ["area", "section_modulus", "depth", "shear_area", "weight"]),
+    ];
 
     /// <summary>Keys that go with a kind of load: those that must stand, and all that may.</summary>
     internal static readonly (string Kind, string[] Must, string[] May)[] Loads =
@@ -68,44 +89,82 @@ internal static class Required
             schema["anyOf"] = OneOf(some.Select(key => new[] { key }));
         }
 
-        if (table == "rolling[].axles")
+        switch (table)
         {
-            schema["minItems"] = 1;
+            case "rolling[].axles":
+                schema["minItems"] = 1;
+                break;
+            case "combination[].factors":
+                schema["minProperties"] = 1;
+                break;
+            case "limits.lasting.*":
+                (schema["minimum"], schema["maximum"]) = (0, 1);
+                break;
+            case "material.*.creep":
+                schema["minimum"] = 0;
+                break;
+            case "section.*":
+                string[] figures = [.. Sections.SelectMany(way => way.Must.Concat(way.May)).Distinct()];
+                schema["oneOf"] = new JsonArray([.. Sections.Select(way => WithoutOthers(way, figures))]);
+                break;
+            case "support[]":
+                schema["allOf"] = new JsonArray([.. OfSupports.SelectMany(one => one.Kinds).Distinct().Select(OfKind)]);
+                break;
+            case "load[]":
+                string[] own = [.. Loads.SelectMany(kind => kind.Must.Concat(kind.May)).Distinct()];
+                schema["allOf"] = new JsonArray([.. Loads.Select(kind => OfKind(kind, own))]);
+                schema["dependentRequired"] = new JsonObject
+                {
+                    ["intensity_end"] = Texts(["intensity"]),
+                    ["pressure_end"] = Texts(["pressure"]),
+                };
+                break;
+            default:
+                break;
+        }
+    }
+
+    private static JsonObject OfKind(string kind)
+    {
+        JsonObject properties = Without(OfSupports.Where(one => !one.Kinds.Contains(kind)).Select(one => one.Key));
+        if (kind is "fixed" or "guide")
+        {
+            properties["acts"] = new JsonObject { ["const"] = "both" };
         }
 
-        if (table == "limits.lasting.*")
+        JsonObject then = new() { ["properties"] = properties };
+        if (kind == "spring")
         {
-            (schema["minimum"], schema["maximum"]) = (0, 1);
+            then["required"] = Texts(["stiffness"]);
         }
 
-        if (table == "support[]")
-        {
-            schema["allOf"] = new JsonArray(If("spring", new JsonObject { ["required"] = Texts(["stiffness"]) }));
-        }
-
-        if (table == "load[]")
-        {
-            string[] own = [.. Loads.SelectMany(kind => kind.Must.Concat(kind.May)).Distinct()];
-            schema["allOf"] = new JsonArray([.. Loads.Select(kind => OfKind(kind, own))]);
-        }
+        return If(kind, then);
     }
 
     private static JsonObject OfKind((string Kind, string[] Must, string[] May) load, string[] own)
     {
-        JsonObject then = new()
-        {
-            ["required"] = Texts(load.Must),
-            ["properties"] = new JsonObject(own
-                .Except(load.Must.Concat(load.May))
-                .Select(key => KeyValuePair.Create(key, (JsonNode?)JsonValue.Create(false)))),
-        };
+        JsonObject then = WithoutOthers((load.Must, load.May), own);
         if (load.Kind == "distributed")
         {
             then["oneOf"] = OneOf(Sizes);
+            then["not"] = new JsonObject
+            {
+                ["required"] = Texts(["axial", "pressure"]),
+                ["properties"] = new JsonObject { ["axial"] = new JsonObject { ["const"] = true } },
+            };
         }
 
         return If(load.Kind, then);
     }
+
+    private static JsonObject WithoutOthers((string[] Must, string[] May) keys, string[] all) => new()
+    {
+        ["required"] = Texts(keys.Must),
+        ["properties"] = Without(all.Except(keys.Must.Concat(keys.May))),
+    };
+
+    private static JsonObject Without(IEnumerable<string> keys) =>
+        new(keys.Select(key => KeyValuePair.Create(key, (JsonNode?)JsonValue.Create(false))));
 
     private static JsonObject If(string kind, JsonObject then) => new()
     {

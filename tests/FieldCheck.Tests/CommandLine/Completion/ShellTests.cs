@@ -10,7 +10,7 @@ public sealed class ShellTests : IDisposable
 
     public ShellTests()
     {
-        foreach (string name in new[] { "bearer.toml", "my beam.toml", "notes.txt" })
+        foreach (string name in new[] { "bearer.toml", "my beam.toml", "notes.txt", "-x.toml" })
         {
             File.WriteAllText(Path.Combine(_folder.FullName, name), "");
         }
@@ -19,12 +19,12 @@ public sealed class ShellTests : IDisposable
     }
 
     [Theory]
-    [InlineData("", "batch bearer.toml check completion my beam.toml presets report working yard")]
+    [InlineData("", "./-x.toml batch bearer.toml check completion my beam.toml presets report working yard")]
     [InlineData("ch", "check")]
     [InlineData("b", "batch bearer.toml")]
-    [InlineData("check ", "bearer.toml my beam.toml yard")]
+    [InlineData("check ", "./-x.toml bearer.toml my beam.toml yard")]
     [InlineData("check m", "my beam.toml")]
-    [InlineData("check bearer.toml ", "bearer.toml my beam.toml yard")]
+    [InlineData("check bearer.toml ", "./-x.toml bearer.toml my beam.toml yard")]
     [InlineData("batch y", "yard")]
     [InlineData("check --j", "--json")]
     [InlineData("batch --j", "--jobs")]
@@ -39,9 +39,9 @@ public sealed class ShellTests : IDisposable
     [InlineData("presets ", "")]
     [InlineData("completion ", "bash fish powershell zsh")]
     [InlineData("--p", "--paths --plain")]
-    [InlineData("-- ", "bearer.toml my beam.toml yard")]
+    [InlineData("-- ", "-x.toml bearer.toml my beam.toml yard")]
     [InlineData("check -- b", "bearer.toml")]
-    [InlineData("check bearer.toml -- -", "")]
+    [InlineData("check bearer.toml -- -", "-x.toml")]
     [InlineData("presets -- ", "")]
     public void Bash_Proposes(string typed, string expected)
     {
