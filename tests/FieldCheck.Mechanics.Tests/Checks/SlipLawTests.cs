@@ -1,6 +1,7 @@
 using System.Globalization;
 using FieldCheck.Mechanics.Checks;
 using FieldCheck.Mechanics.Tests.Checks.Slips;
+using FieldCheck.Mechanics.Tests.Laws;
 
 namespace FieldCheck.Mechanics.Tests.Checks;
 
@@ -8,14 +9,12 @@ namespace FieldCheck.Mechanics.Tests.Checks;
 /// Laws over random beams of 1 to 4 spans with 2 to 5 loads, figures rounded to three digits. The benchmarks draw many
 /// more and write what they find into docs/verification.md.
 /// </summary>
-public sealed class SlipLawTests
+public sealed class SlipLawTests(SlipLawTests.Counted counted) : IClassFixture<SlipLawTests.Counted>
 {
-    private const int Beams = 40;
-    private const int Errors = 600;
     private const int Seed = 7;
 
-    private static readonly Lazy<Dictionary<string, SlipTally>> Tallies = new(() => SlipKinds.All.ToDictionary(
-        kind => kind.Name, kind => SlipTally.Of(kind, Beams, digits: 3, Seed)));
+    private static readonly int Beams = Math.Min(40, Law.Draws);
+    private static readonly int Errors = 15 * Beams;
 
     public static TheoryData<string> Kinds() => new(SlipKinds.All.Select(kind => kind.Name));
 
@@ -25,13 +24,13 @@ public sealed class SlipLawTests
     {
         // A number that is fitted may miss its mark where a figure only touches what is stated.
         int least = IsFitted(name) ? Beams - 2 : Beams;
-        Assert.InRange(Tallies.Value[name].Told, least, Beams);
+        Assert.InRange(counted.Tallies[name].Told, least, Beams);
     }
 
     [Fact]
     public void TrueSlip_IsAlone_TiesAndFittedOnesApart()
     {
-        SlipTally[] tallies = [.. Tallies.Value.Where(one => !IsFitted(one.Key)).Select(one => one.Value)];
+        SlipTally[] tallies = [.. counted.Tallies.Where(one => !IsFitted(one.Key)).Select(one => one.Value)];
 
         Assert.InRange((double)tallies.Sum(tally => tally.Alone) / tallies.Sum(tally => tally.Drawn), 0.95, 1);
     }
@@ -71,6 +70,15 @@ public sealed class SlipLawTests
     }
 
     private static bool IsFitted(string name) => name.EndsWith("(fitted)", StringComparison.Ordinal);
+
+    /// <summary>What all tests of one run look at.</summary>
+    public sealed class Counted
+    {
+        private readonly Lazy<Dictionary<string, SlipTally>> _tallies = new(() => SlipKinds.All.ToDictionary(
+            kind => kind.Name, kind => SlipTally.Of(kind, Beams, digits: 3, Seed)));
+
+        internal Dictionary<string, SlipTally> Tallies => _tallies.Value;
+    }
 
     private static string Repository()
     {
