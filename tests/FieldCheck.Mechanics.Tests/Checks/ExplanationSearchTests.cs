@@ -194,18 +194,22 @@ public sealed partial class ExplanationSearchTests
     public void EveryFigureInAnotherUnit(string a, string b, UnitMixUp units, bool isTooGreat) => Assert.Equal(
         new Slip.FigureUnits(units, isTooGreat), Said.Only(Said.Verticals(Two, a, b)).Slip);
 
-    [Fact]
-    public void MomentsInAnotherUnit()
+    // Cantilever: 3 kN at 2 m, 6 kN·m; written twelve times as much or a twelfth of it, 3.2808 times as much or 0.3048 of it.
+    [Theory]
+    [InlineData("72.0", UnitMixUp.InchAndFoot, true)]
+    [InlineData("0.500", UnitMixUp.InchAndFoot, false)]
+    [InlineData("19.69", UnitMixUp.FootAndMetre, true)]
+    [InlineData("1.829", UnitMixUp.FootAndMetre, false)]
+    public void MomentsInAnotherUnit(string moment, UnitMixUp units, bool isTooGreat)
     {
-        // Cantilever: 3 kN at 2 m, 6 kN·m; written twelve times as much.
         BeamModel model = Said.Simple(2, Said.Point(2, 3)) with { Supports = [Support.Fixed(0)] };
         StatedSet stated = Said.Verticals(model, "3.00") with
         {
-            Figures = [Said.Figure(0, ReactionPart.Vertical, "3.00"), Said.Figure(0, ReactionPart.Moment, "72.0")],
+            Figures = [Said.Figure(0, ReactionPart.Vertical, "3.00"), Said.Figure(0, ReactionPart.Moment, moment)],
         };
 
         Assert.Equal(
-            new Slip.MomentUnits(UnitMixUp.InchAndFoot, true),
+            new Slip.MomentUnits(units, isTooGreat),
             Said.Explanations(stated)[0].Slip);
     }
 
@@ -216,6 +220,17 @@ public sealed partial class ExplanationSearchTests
         Explanation first = Said.Explanations(Said.Verticals(Two, "15.4", "26.1"))[0];
 
         Assert.Equal(new Slip.LengthUnits(UnitMixUp.FootAndMetre, true), first.Slip);
+    }
+
+    // Two spread loads, 9 kN at 4.5 m and 2 kN at 1 m, come to 0.3048 of it: 8 + 0.686 + 0.508, 4 + 2.057 + 0.102.
+    [Fact]
+    public void EveryLengthInTheSmallerUnit()
+    {
+        BeamModel model = Said.Simple(6, Said.Point(2, 12), Said.Spread(3, 6, 3), Said.Spread(0, 2, 1));
+
+        Explanation first = Said.Explanations(Said.Verticals(model, "9.194", "6.159"))[0];
+
+        Assert.Equal(new Slip.LengthUnits(UnitMixUp.FootAndMetre, false), first.Slip);
     }
 
     [Fact]
