@@ -35,7 +35,9 @@ public readonly record struct Judgement(double Utilisation, SectionCheck? Govern
     {
         ArgumentNullException.ThrowIfNull(problem);
         ImmutableArray<Envelope> envelopes = EnvelopeSearch.Find(problem.Beam, solver);
-        if (envelopes.IsEmpty || envelopes.Any(envelope => !envelope.WithoutAnswer.IsEmpty))
+        int asked = problem.Beam.Model.Combinations.DistinctBy(one => one.Basis).Count();
+        // A basis in none of whose situations the beam stands has no envelope.
+        if (envelopes.IsEmpty || envelopes.Length < asked || envelopes.Any(envelope => !envelope.WithoutAnswer.IsEmpty))
         {
             return new Judgement(double.PositiveInfinity, null);
         }
