@@ -79,6 +79,7 @@ internal sealed class ExplanationInfluence
     {
         Load.Point point => Of(figure, ElementAt(point.Position), point),
         Load.Couple couple => couple.Moment * At(figure, Turning, ElementOf(couple), couple.Position),
+        Load.Distributed { StartIntensity: 0, EndIntensity: 0 } => 0,
         Load.Distributed spread => Of(figure, spread),
         _ => throw new UnreachableException(),
     };
@@ -153,7 +154,7 @@ internal sealed class ExplanationInfluence
         ImmutableArray<LoadCase> units =
             [.. UnitLoads.On(_nodes[element], _nodes[element + 1] - _nodes[element]).Take(UnitLoads.Parts[part])];
         double[] rows = new double[units.Length * _read.Length];
-        bool isHeld = _work.Take(units.Length * _nodes.Length);
+        bool isHeld = (part != Along || _stated.Model.Supports.Any(HoldsAlong)) && _work.Take(units.Length * _nodes.Length);
         if (isHeld)
         {
             _method.Prepare(_stated.Model with { Cases = units, Combinations = [] });
@@ -184,6 +185,8 @@ internal sealed class ExplanationInfluence
 
         return rows;
     }
+
+    private static bool HoldsAlong(Support support) => support.Along is not Restraint.None || support.SurfaceSlope != 0;
 
     private void Read(ReadOnlySpan<(int Support, ReactionPart Part)> figures, Span<double> to, int step)
     {
