@@ -24,6 +24,7 @@ public sealed class ExplanationWorkTests
 
         Assert.False(work.Take(100_001));
         Assert.False(work.Take(1));
+        Assert.False(work.Take(100_001));
         Assert.True(work.IsSpent);
     }
 }
