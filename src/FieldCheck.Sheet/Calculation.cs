@@ -139,6 +139,7 @@ public sealed record Calculation
                 .. BeamFindings.OfSticks(beam),
                 .. CatalogueFindings.Of(document, catalogue),
                 .. StatedFindings.Of(beam, stated),
+                .. StatedDoubts.Of(beam, stated, envelopes),
                 .. StrengthFindings.Of(beam, document, checks, envelopes, catalogue),
                 .. asked.NotJudged(checks),
             ],

@@ -42,6 +42,12 @@ public static class MessageCodes
     /// <summary>A support gets less than is stated.</summary>
     public const string StatedHigh = "stated_high";
 
+    /// <summary>A stated figure agrees only because it is written to few digits.</summary>
+    public const string StatedRough = "stated_rough";
+
+    /// <summary>A stated figure was held against the loads as they stand, and more may happen.</summary>
+    public const string StatedNotWorst = "stated_not_worst";
+
     /// <summary>A support is pulled, thrust along or turned, and no figure states it.</summary>
     public const string NotStated = "not_stated";
 

@@ -67,7 +67,11 @@ internal static class LumberTables
     /// <param name="thickness">The smaller size of the piece [m].</param>
     /// <param name="depth">Its depth in the direction of the load [m].</param>
     internal static double TimberSizeFactor(double thickness, double depth) =>
-        thickness >= TimberFrom && depth > DeepFrom ? Math.Pow(DeepFrom / depth, 1.0 / 9) : 1;
+        IsTimber(thickness) && depth > DeepFrom ? Math.Pow(DeepFrom / depth, 1.0 / 9) : 1;
+
+    /// <summary>Whether a piece is 5 in thick or more by its nominal size.</summary>
+    /// <param name="thickness">The smaller size of the piece [m].</param>
+    internal static bool IsTimber(double thickness) => thickness >= TimberFrom;
 
     private static bool IsInTable(double thickness) => thickness is >= Thinnest and <= Thickest;
 }

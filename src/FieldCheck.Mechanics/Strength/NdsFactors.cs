@@ -18,7 +18,7 @@ internal sealed class NdsFactors(Section section, Material material)
     /// <summary>Fb' without C_L: Fb C_D C_M C_t C_F C_fu C_i C_r.</summary>
     internal FactorProduct Bending => FactorProduct.Of(
         (FactorKind.Duration, Given(FactorKind.Duration)),
-        (FactorKind.WetService, IsWet && _timber.Bending * (Size ?? 1) > WeakEnoughWhenWet * (1 + 1e-9) ? 0.85 : 1),
+        (FactorKind.WetService, IsWetLumber && _timber.Bending * (Size ?? 1) > WeakEnoughWhenWet * (1 + 1e-9) ? 0.85 : 1),
         (FactorKind.Temperature, GivenOrOne(FactorKind.Temperature)),
         (FactorKind.Size, Size),
         (FactorKind.FlatUse, FlatUse),
@@ -36,7 +36,7 @@ internal sealed class NdsFactors(Section section, Material material)
     /// <summary>Fv': Fv C_D C_M C_t C_i.</summary>
     internal FactorProduct Shear => FactorProduct.Of(
         (FactorKind.Duration, Given(FactorKind.Duration)),
-        (FactorKind.WetService, IsWet ? 0.97 : 1),
+        (FactorKind.WetService, IsWetLumber ? 0.97 : 1),
         (FactorKind.Temperature, GivenOrOne(FactorKind.Temperature)),
         (FactorKind.Incising, GivenOrOne(FactorKind.Incising)));
 
@@ -50,6 +50,10 @@ internal sealed class NdsFactors(Section section, Material material)
     internal double? StabilityModulus => _timber.MinimumModulus * ServiceModulus.Nds(material);
 
     private bool IsWet => Given(FactorKind.WetService) is > 0;
+
+    /// <summary>Bending and shear of wet timbers 5 in by 5 in and larger stay as they are (NDS Supplement, Table 4D, from memory).</summary>
+    private bool IsWetLumber => IsWet
+        && (_timber.TakesSizeFactor || _outline is null || !LumberTables.IsTimber(_outline.Thickness));
 
     /// <summary>
     /// Given, or by the table for grades that take it, or by the depth of timbers; a round stick is the square of its area.

@@ -71,4 +71,7 @@ public enum NotJudgedReason
 
     /// <summary>The modulus is not that of the material that the rules are for.</summary>
     MaterialNotInRules,
+
+    /// <summary>A force presses along the member, which may buckle; that is not worked out.</summary>
+    MayBuckle,
 }

@@ -2,7 +2,10 @@ using System.Collections.Immutable;
 
 namespace FieldCheck.Mechanics.Strength;
 
-/// <summary>Moment and force along a member, each over what it carries of that alone, as a plain sum.</summary>
+/// <summary>
+/// Moment and force along a member, each over what it carries of that alone, as a plain sum. A force that presses is only judged
+/// where it is too much: buckling is left out.
+/// </summary>
 internal static class RuleSum
 {
     /// <summary>The check of a member that a force acts along.</summary>
@@ -37,7 +40,7 @@ internal static class RuleSum
         }
 
         CombinedDemand sum = CombinedDemand.Of(demands, Per(tension), Per(compression), bending.Max(Per));
-        return sum.Sum.Judge(check, 1) with
+        SectionCheck judged = sum.Sum.Judge(check, 1) with
         {
             Terms =
             [
@@ -46,6 +49,14 @@ internal static class RuleSum
                 new CheckTerm(CheckSymbol.Moment, sum.Moment, CheckUnit.Moment),
             ],
         };
+        // What is too much without buckling is too much with it; what is within may still buckle.
+        return demands.HasCompression && judged.Verdict == CheckVerdict.Ok
+            ? demands.Compression.Place(check) with
+            {
+                Reason = NotJudgedReason.MayBuckle,
+                Terms = [new CheckTerm(CheckSymbol.Axial, demands.Compression.Value, CheckUnit.Force)],
+            }
+            : judged;
     }
 
     /// <summary>How much of its limit an action of one uses up.</summary>

@@ -65,8 +65,9 @@ internal static class SectionRows
         double? width = row.NeededPositive("width", ProblemText.Needs("a rectangle", "width"));
         double? plies = row.Has("plies") ? row.Value("plies") : 1;
         double? depth = row.NeededPositive("depth", ProblemText.Needs("a rectangle", "depth"));
+        // Flat is about the weak axis: what is written as it lies, wider than deep, lies flat already.
         return (width, depth, plies) is (double across, double along, double count)
-            ? Section.Of(new SectionShape.Rectangle(across, along, (int)count), row.IsTrue("flat"))
+            ? Section.Of(new SectionShape.Rectangle(across, along, (int)count), row.IsTrue("flat") && across < along)
             : null;
     }
 

@@ -8,7 +8,7 @@ using FieldCheck.Sheet.Strength;
 
 namespace FieldCheck.Sheet.Findings;
 
-/// <summary>What must be said of spans that are held all along and hog: their bottom is pressed there.</summary>
+/// <summary>What must be said of spans that are held sideways and hog: their bottom is pressed there, and laths on the top hold nothing.</summary>
 internal static class BracedFindings
 {
     /// <summary>A moment of less than this share of the greatest one is nothing [–].</summary>
@@ -16,19 +16,26 @@ internal static class BracedFindings
 
     internal static IEnumerable<Message> Of(BuiltBeam beam, BeamDocument document, ImmutableArray<Envelope> envelopes)
     {
-        int[] hogging =
-        [
-            .. Enumerable.Range(0, beam.Model.Spans.Length).Where(span =>
-                StrengthRows.Lateral(document.Spans[span]) is LateralSupport.Braced && Bends(beam, span, envelopes, -1)),
-        ];
-        int[] both = [.. hogging.Where(span => Bends(beam, span, envelopes, 1))];
-        int[] only = [.. hogging.Except(both)];
+        int[] hogging = [.. Enumerable.Range(0, beam.Model.Spans.Length).Where(span => Bends(beam, span, envelopes, -1))];
+        int[] sagging = [.. hogging.Where(span => Bends(beam, span, envelopes, 1))];
+        ImmutableArray<LateralSupport?> held = [.. document.Spans.Select(StrengthRows.Lateral)];
+        int[] braced = [.. hogging.Where(span => held[span] is LateralSupport.Braced)];
+        int[] between =
+            [.. hogging.Where(span => held[span] is LateralSupport.Unbraced one && one.Length < beam.Model.Spans[span].Length)];
         return
         [
-            .. Note(both, one => $"Span {one} sags in places and hogs in others: braced means that its bottom is held too where it hogs.",
+            .. Note([.. braced.Intersect(sagging)],
+                one => $"Span {one} sags in places and hogs in others: braced means that its bottom is held too where it hogs.",
                 all => $"Spans {all} sag in places and hog in others: braced means that their bottom is held too where they hog."),
-            .. Note(only, one => $"Span {one} hogs: braced means that its bottom is held.",
+            .. Note([.. braced.Except(sagging)],
+                one => $"Span {one} hogs: braced means that its bottom is held.",
                 all => $"Spans {all} hog: braced means that their bottom is held."),
+            .. Note([.. between.Intersect(sagging)],
+                one => $"Span {one} sags in places and hogs in others: unbraced is taken to hold its bottom too where it hogs.",
+                all => $"Spans {all} sag in places and hog in others: unbraced is taken to hold their bottom too where they hog."),
+            .. Note([.. between.Except(sagging)],
+                one => $"Span {one} hogs: unbraced is taken to hold its bottom.",
+                all => $"Spans {all} hog: unbraced is taken to hold their bottom."),
         ];
     }
 

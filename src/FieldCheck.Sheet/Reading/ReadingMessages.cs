@@ -64,6 +64,9 @@ internal static class ReadingMessages
         $"{Figure(number)} {run} could be {Figure(number)} t, {Figure(number * 2000)} lbf (short tons) "
         + $"or {Figure(number * 2240)} lbf (long tons): write the one meant";
 
+    internal static string UnitElsewhere(double number, string run, double converted, string unit) =>
+        $"{Found.Quoted(run)} is no unit here: {Figure(number)} {run} is {Figure(converted)} {unit}";
+
     internal static string Bare(string written, ReadOnlySpan<QuantityKind> wanted) =>
         $"{Found.Clipped(written)} has no unit: {WrittenIn(wanted)}";
 

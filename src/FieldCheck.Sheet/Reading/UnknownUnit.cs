@@ -24,10 +24,33 @@ internal static class UnknownUnit
         ["kips"] = ["kip"],
         ["tonne"] = ["t"],
         ["tonnes"] = ["t"],
-        ["t/m"] = ["kg/m"],
         ["°"] = ["deg"],
         ["degree"] = ["deg"],
         ["degrees"] = ["deg"],
+    }.ToFrozenDictionary(StringComparer.OrdinalIgnoreCase);
+
+    // Units of everyday speech that the table leaves out: near spellings would be of quite another size.
+    private static readonly FrozenDictionary<string, (string Unit, double Factor)> Elsewhere = new Dictionary<string, (string, double)>
+    {
+        ["kg/m2"] = ("kN/m2", 0.00980665),
+        ["kgf/m2"] = ("kN/m2", 0.00980665),
+        ["t/m2"] = ("kN/m2", 9.80665),
+        ["kg/cm2"] = ("kPa", 98.0665),
+        ["bar"] = ("kPa", 100),
+        ["t/m"] = ("kg/m", 1000),
+        ["kg/cm"] = ("kg/m", 100),
+        ["pli"] = ("plf", 12),
+        ["in*lb"] = ("lb-ft", 1.0 / 12),
+        ["lb*in"] = ("lb-ft", 1.0 / 12),
+        ["in*lbf"] = ("lbf-ft", 1.0 / 12),
+        ["lbf*in"] = ("lbf-ft", 1.0 / 12),
+        ["kg*m"] = ("N*m", 9.80665),
+        ["kgf*m"] = ("N*m", 9.80665),
+        ["t*m"] = ("kN*m", 9.80665),
+        ["MN*m"] = ("kN*m", 1000),
+        ["MNm"] = ("kN*m", 1000),
+        ["daN"] = ("N", 10),
+        ["yd"] = ("ft", 3),
     }.ToFrozenDictionary(StringComparer.OrdinalIgnoreCase);
 
     private static readonly FrozenSet<string> Tons =
@@ -38,6 +61,11 @@ internal static class UnknownUnit
         if (Tons.Contains(run))
         {
             return ReadingMessages.Ton(number, run);
+        }
+
+        if (Elsewhere.TryGetValue(UnitGrammar.Plain(run), out (string Unit, double Factor) other))
+        {
+            return ReadingMessages.UnitElsewhere(number, run, number * other.Factor, other.Unit);
         }
 
         IReadOnlyList<string> near = Meant.TryGetValue(run, out string[]? meant) ? meant : Near(run, wanted);

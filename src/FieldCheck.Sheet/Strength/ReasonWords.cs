@@ -42,10 +42,16 @@ internal sealed class ReasonWords(BuiltBeam beam, BeamDocument document)
         NotJudgedReason.NoLimit => NoLimit(check),
         NotJudgedReason.LateralNotInRules =>
             $"{Rules} say nothing of sideways buckling: hold it all along (unbraced = \"braced\"), or name other rules",
+        NotJudgedReason.MayBuckle =>
+            $"{Force(check)} presses along span {SpanOf(check) + 1}, which may buckle, and {Rules}, as built in, leave that out: "
+                + "check it by hand as a column",
         NotJudgedReason.MaterialNotInRules =>
             $"{Rules} are for steel, and the modulus of {Material(check)} is not that of steel",
         _ => throw new ArgumentOutOfRangeException(nameof(check), check.Reason, "No words for it."),
     };
+
+    private string Force(SectionCheck check) =>
+        TermOf(check, CheckSymbol.Axial) is double force ? beam.Display.Say(force, QuantityKind.Force) : "a force";
 
     private string Rules => document.Limits?.Rules is string rules ? $"the rules {rules}" : "the rules";
 

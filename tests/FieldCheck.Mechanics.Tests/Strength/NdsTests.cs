@@ -75,6 +75,22 @@ public sealed class NdsTests
         Assert.Equal(new(FactorKind.WetService, factor), service);
     }
 
+    // NDS Supplement, Table 4D, from memory: wet timbers 5 in by 5 in and larger keep Fb and Fv, and 0.67 of Fc⊥.
+    [Theory]
+    [InlineData(5.5, 11.5, 1, 1)]
+    [InlineData(4.5, 4.5, 1, 1)]
+    [InlineData(3.5, 11.5, 0.85, 0.97)]
+    public void WetTimber_KeepsItsBendingAndShear(double width, double depth, double bending, double shear)
+    {
+        TimberStrengths posts = Fir with { TakesSizeFactor = false, Bending = 1500 * Psi };
+        Member timber = new(Rectangle(width * Inch, depth * Inch), Of(posts, Construction, (FactorKind.WetService, 1)), null);
+
+        var all = Rule.Of(timber, Any);
+
+        Assert.Equal(new(FactorKind.WetService, bending), all.One(CheckKind.Bending).Factors[1]);
+        Assert.Equal(new(FactorKind.WetService, shear), all.One(CheckKind.Shear).Factors[1]);
+    }
+
     [Fact]
     public void DurationNotGiven_IsNotJudged()
     {

@@ -71,7 +71,7 @@ public sealed class RuleCheckTests
     /// <summary>4 kN·m of 8 and 30 kN of 100 in tension, of 60 in compression; the lesser moment of two counts.</summary>
     [Theory]
     [InlineData(30e3, 8000, 0.8)]
-    [InlineData(-30e3, 8000, 1.0)]
+    [InlineData(-30e3, 5000, 1.3)]
     [InlineData(30e3, 5000, 1.1)]
     public void ForceAlong_MakesAPlainSum(double force, double lateral, double used)
     {
@@ -89,6 +89,27 @@ public sealed class RuleCheckTests
         Assert.Equal((1.0, CheckUnit.Number), (sum.Limit!.Value, sum.Unit));
         Assert.Equal(CheckClause.ElasticAxial, sum.Clause);
         Assert.Equal(30e3, sum.Term(CheckSymbol.Axial), 1e-6);
+    }
+
+    /// <summary>Buckling is left out, so that what is within the sum may still be too much: never OK.</summary>
+    [Theory]
+    [InlineData(-30e3, 8000)] // 0.5 + 0.5
+    [InlineData(-1e3, 8000)]
+    public void ForceThatPresses_IsNotJudgedWhereItIsNotTooMuch(double force, double lateral)
+    {
+        BeamModel model = Checked.Simple(4, Checked.Uniform(0, 4, 2000), new Load.Point(4, 0, force));
+        Numbers rule = new()
+        {
+            OfMember = [Bending, Bending with { Kind = CheckKind.LateralStability, Limit = lateral }],
+            InTension = Axial(100e3),
+            InCompression = Axial(60e3),
+        };
+
+        SectionCheck sum = Of(model, rule).Single(one => one.Kind == CheckKind.BendingAndAxial);
+
+        Assert.Equal((CheckVerdict.NotJudged, NotJudgedReason.MayBuckle), (sum.Verdict, sum.Reason));
+        Assert.Null(sum.Demand);
+        Assert.Equal(-force, sum.Term(CheckSymbol.Axial), 1e-6);
     }
 
     [Fact]

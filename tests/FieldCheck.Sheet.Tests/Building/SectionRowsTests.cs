@@ -39,6 +39,19 @@ public sealed class SectionRowsTests
         Assert.Equal(0.2 * Math.Pow(0.05, 3) / 12, flat.Inertia!.Value, 1e-15);
     }
 
+    // A plank of 200 x 50 mm written as it lies.
+    [Theory]
+    [InlineData("true")]
+    [InlineData("false")]
+    [InlineData(null)]
+    public void RectangleWrittenWiderThanDeep_LiesFlatAlready(string? flat)
+    {
+        Section plank = Of(Rectangle with { Width = "200 mm", Depth = "50 mm", Flat = flat });
+
+        Assert.Equal(0.05, plank.Depth!.Value, 1e-12);
+        Assert.Equal(0.2 * Math.Pow(0.05, 3) / 12, plank.Inertia!.Value, 1e-15);
+    }
+
     [Fact]
     public void PliesLaidFlat_BendEachOnItsOwn()
     {

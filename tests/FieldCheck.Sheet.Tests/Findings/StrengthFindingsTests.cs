@@ -108,7 +108,28 @@ public sealed class StrengthFindingsTests
             Loads = [.. Stick.Loads, new() { Kind = "point", At = "end", Force = "1 kN" }],
         };
 
-        Assert.Equal(["Span 2 hogs: braced means that its bottom is held."], Texts(overhang, "bottom_not_held"));
+        Assert.Equal(
+            [
+                "Span 2 hogs: braced means that its bottom is held.",
+                "Span 1 sags in places and hogs in others: unbraced is taken to hold its bottom too where it hogs.",
+            ],
+            Texts(overhang, "bottom_not_held"));
+    }
+
+    [Fact]
+    public void OverhangHeldAtDistances_MustBeHeldAtItsBottom_UnlessTheyAreLongerThanIt()
+    {
+        BeamDocument overhang = Stick with
+        {
+            Spans = [Stick.Spans[0] with { Unbraced = "braced" }, new() { Length = "1 m", Unbraced = "0.5 m" }],
+            Loads = [new() { Kind = "point", At = "end", Force = "1 kN" }],
+        };
+        BeamDocument free = overhang with { Spans = [Stick.Spans[0], new() { Length = "1 m", Unbraced = "1 m" }] };
+
+        Assert.Equal(
+            ["Span 1 hogs: braced means that its bottom is held.", "Span 2 hogs: unbraced is taken to hold its bottom."],
+            Texts(overhang, "bottom_not_held"));
+        Assert.DoesNotContain(Texts(free, "bottom_not_held"), text => text.StartsWith("Span 2", StringComparison.Ordinal));
     }
 
     /// <summary>What is asked of one span is asked of all: a material without a stress is named, and status 1.</summary>

@@ -33,9 +33,12 @@ public sealed class RightFiguresTests
             Assert.Empty(calculation.Unstated);
             Assert.Equal(Answers(bare).Length, calculation.StatedBalances.Length);
             Assert.All(calculation.StatedBalances, stated => Assert.True(stated.Balance.Closes));
-            Assert.Equal(bare.Messages.AsEnumerable(), calculation.Messages);
+            Assert.Equal(bare.Messages.AsEnumerable(), calculation.Messages.Where(message => !IsDoubt(message)));
         }
     }
+
+    // A figure of one digit, or one beside which something rolls, holds and yet calls for a word.
+    private static bool IsDoubt(Message message) => message.Code is MessageCodes.StatedRough or MessageCodes.StatedNotWorst;
 
     private static IEnumerable<StatedEntry> Rows(BuiltBeam beam, CombinationResponse answer, int digits) =>
         beam.Supports.Zip(answer.Response.Reactions, (support, reaction) => new StatedEntry

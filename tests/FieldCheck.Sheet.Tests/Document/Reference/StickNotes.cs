@@ -19,7 +19,7 @@ internal static class StickNotes
         new("section.*.section_modulus", "Given directly: elastic section modulus.", "", "\"32.4 in3\""),
         new("section.*.shear_area", "Given directly: area that deforms in shear.", "", "\"3.1 in2\""),
         new("section.*.weight", "Given directly: own weight for each unit of length; a mass reads as its weight.", "", "\"30 plf\""),
-        new("section.*.flat", "Bent about its weak axis.", "false", "true"),
+        new("section.*.flat", "Bent about its weak axis; a rectangle that is written wider than deep lies so already.", "false", "true"),
         new("material.*.grade", "Name of a grade of the catalogue.", "", "\"A992\""),
         new("material.*.modulus", "Modulus of elasticity.", "that of the grade", "\"11 GPa\""),
         new("material.*.shear_modulus", "Shear modulus.", "that of the grade", "\"0.69 GPa\""),
