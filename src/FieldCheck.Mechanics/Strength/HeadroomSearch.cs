@@ -96,7 +96,9 @@ public static class HeadroomSearch
 
     private static double Halved(Func<double, Judgement> judge, double holds, double fails)
     {
-        while (fails - holds > Accuracy * fails)
+        // Of what fails first, not of what is left of it: where nothing but none holds, that shrinks without end.
+        double near = Accuracy * fails;
+        while (fails - holds > near)
         {
             double middle = (holds + fails) / 2;
             (holds, fails) = judge(middle).Holds ? (middle, fails) : (holds, middle);
