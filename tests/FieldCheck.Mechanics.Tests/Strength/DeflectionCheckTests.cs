@@ -327,6 +327,129 @@ public sealed class DeflectionCheckTests
             Checked.Problem(ratios).With(limits).Find().Select(one => one.Reason!.Value));
     }
 
+    /// <summary>Uplift lifts the bay by what it would sag: 5·w·l⁴/384EI, up.</summary>
+    [Fact]
+    public void MovementUp_CountsAsDeflection() => Assert.Equal(
+        5 * 2000 * 256 / 384e6,
+        Checked.Problem(Checked.Simple(4, Checked.Uniform(0, 4, -2000))).With(new DeflectionLimits { Absolute = 0.05 }).Find()[0].Demand!.Value,
+        1e-15);
+
+    /// <summary>
+    /// 1 kN lifts the end of an overhang a = 2 m beyond l = 4 m, both supports on springs of 100 kN/m: F·a²·(l + a)/3EI = 8 mm of
+    /// bending, and of the supports +5 and -15 mm a slope of 5 mm/m, 10 mm more. Its own support's level does not count.
+    /// </summary>
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void OverhangOnSprings_MovesFromTheLevelOfItsSupport(bool isMirrored)
+    {
+        Support[] supports = [Support.Spring(isMirrored ? 2 : 0, 1e5), Support.Spring(isMirrored ? 6 : 4, 1e5)];
+        BeamModel model = Checked.Model(
+            isMirrored ? [2, 4] : [4, 2],
+            [supports[0] with { Along = Restraint.Held }, supports[1]],
+            new Load.Point(isMirrored ? 0 : 6, -1000));
+
+        SectionCheck check = Assert.Single(Checked.Problem(model).With(new DeflectionLimits { OverhangRatio = 180 }).Find());
+
+        Assert.Equal(0.018, check.Demand!.Value, 1e-12);
+        Assert.Equal(isMirrored ? 0 : 6, check.Position!.Value);
+    }
+
+    /// <summary>One of two combinations lets the far end lift: then the case alone may, too.</summary>
+    [Fact]
+    public void CaseAloneOnABeamThatOneCombinationLetsLift_IsSolvedAsItStands()
+    {
+        BeamModel model = Checked.Model(
+            [1, 1],
+            [.. new[] { Support.Pin(0), Support.Roller(1), Support.Roller(2) }.Select(one => one with { Action = SupportAction.PushesOnly })]) with
+        {
+            Cases = [new LoadCase("dead", [Checked.Uniform(0, 2, 2e6)]), new LoadCase("live", [Checked.Uniform(0, 1, 3e6)])],
+            Combinations =
+            [
+                new Combination("both", CombinationBasis.Service, [1, 1]), new Combination("live", CombinationBasis.Service, [0, 1]),
+            ],
+        };
+
+        SectionCheck alone = Checked.Problem(model).With(new DeflectionLimits { Cases = [new CaseDeflectionLimit(1, 360)] }).Find()[0];
+
+        Assert.Equal(3 * 5.0 / 384, alone.Demand!.Value, 1e-12);
+    }
+
+    /// <summary>A gap of 5 mm below the middle: the beam sags freely by that much, and closes it, before the support carries.</summary>
+    [Theory]
+    [InlineData(0.005, 0.005)]
+    [InlineData(0.1, 5 * 2000 * 256 / 384e6)]
+    public void CaseAlone_ClosesTheGapsThatStandOpen(double gap, double middle)
+    {
+        BeamModel model = Checked.Model(
+            [4],
+            [Support.Pin(0), Support.Roller(2) with { Settlement = gap, Action = SupportAction.PushesOnly }, Support.Roller(4)],
+            Checked.Uniform(0, 4, 2000));
+
+        SectionCheck[] all =
+            [.. Checked.Problem(model).With(new DeflectionLimits { Absolute = 1, Cases = [new CaseDeflectionLimit(0, 360)] }).Find()];
+
+        // With the middle that far down, both bays bend alike under the case alone as under the combination of it.
+        SectionCheck whole = all.Single(one => one.Kind == CheckKind.AbsoluteDeflection);
+        Assert.Equal(middle, Answer.To(model).At(2).Left.Deflection, 1e-12);
+        Assert.InRange(whole.Demand!.Value, middle - 1e-12, middle * 1.1);
+        Assert.All(all.Where(one => one.Case == 0), one => Assert.Equal(BelowChord(model), one.Demand!.Value, 1e-9));
+    }
+
+    /// <summary>Of two combinations one has no wheel on the beam: together they are still stepped, an estimate.</summary>
+    [Fact]
+    public void WheelInOneCombinationOnly_LeavesAnEstimate()
+    {
+        BeamModel model = Checked.Simple(4, Checked.Uniform(0, 4, 2000)) with
+        {
+            Supports = [Support.Spring(0, 1e5) with { Along = Restraint.Held }, Support.Spring(4, 1e5)],
+            Cases = [new LoadCase("spread", [Checked.Uniform(0, 4, 2000)]), new LoadCase("wheel", [])],
+            Combinations =
+            [
+                new Combination("spread", CombinationBasis.Service, [1, 0]), new Combination("wheel", CombinationBasis.Service, [0, 1]),
+            ],
+        };
+
+        SectionCheck check = Checked.Problem(model).WithRolling(new RollingLoad("wheel", 1, [new Axle(0, 1000)], 0)).With(Bay360).Find()[0];
+
+        Assert.Equal(EnvelopeCertainty.Estimate, check.Certainty);
+        Assert.Equal(5 * 2000 * 256 / 384e6, check.Demand!.Value, 1e-12);
+        Assert.Equal(0, check.Situation!.Combination);
+    }
+
+    /// <summary>
+    /// Bays of 4 and 3 m and an overhang of 2 m whose materials keep 0.9, 1 and 0.8 of 10 GPa: a check names the moduli of what it
+    /// speaks of, and only where they are less than the grade's.
+    /// </summary>
+    [Fact]
+    public void ModuliInUse_AreThoseOfTheStretch()
+    {
+        BeamModel model = Checked.Model(
+            [4, 3, 2], [Support.Pin(0), Support.Roller(4), Support.Roller(7)], Checked.Uniform(0, 9, 100));
+        Member[] members =
+            [.. new[] { 0.9, 1, 0.8 }.Select(factor => new Member(null, new Material { Modulus = 10e9, ModulusFactor = factor }, null))];
+        DeflectionLimits limits = new() { BayRatio = 360, OverhangRatio = 180, Absolute = 0.05 };
+
+        SectionCheck[] all = [.. Checked.Problem(model, members).With(limits).Find()];
+
+        Assert.Equal(
+            [(CheckKind.Deflection, 0), (CheckKind.Deflection, 1), (CheckKind.OverhangDeflection, 2), (CheckKind.AbsoluteDeflection, null)],
+            all.Select(one => (one.Kind, one.Bay)));
+        Assert.Equal([[9e9], [], [8e9], [9e9, 8e9]], all.Select(Moduli));
+        Assert.All(Checked.Problem(model.Factored(), members).With(limits).Find(), one => Assert.Empty(Moduli(one)));
+
+        static double[] Moduli(SectionCheck check) =>
+            [.. check.Terms.Where(term => term.Symbol == CheckSymbol.ModulusInUse).Select(term => term.Value)];
+    }
+
+    // The greatest of the first bay of 2 m from the straight line between its ends.
+    private static double BelowChord(BeamModel model)
+    {
+        BeamResponse response = Answer.To(model);
+        double end = response.At(2).Left.Deflection;
+        return Enumerable.Range(0, 200_001).Max(i => Math.Abs(response.At(i * 1e-5).Left.Deflection - end * i / 200_000));
+    }
+
     // At many places of a stretch, from the straight line between its ends.
     private static double FromChord(BeamModel model, Load load, double from, double to)
     {

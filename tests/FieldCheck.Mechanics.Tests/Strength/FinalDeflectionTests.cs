@@ -185,4 +185,61 @@ public sealed class FinalDeflectionTests
         Assert.Equal(1.3 * 1000 * 64 / 48e6, check.Demand!.Value, 1e-9);
         Assert.Equal(EnvelopeCertainty.Exact, check.Certainty);
     }
+
+    /// <summary>On springs both parts are measured from the chord: what the springs give is in neither.</summary>
+    [Fact]
+    public void PartsOnSprings_AreMeasuredFromTheChord()
+    {
+        BeamModel model = Checked.Simple(4, Checked.Uniform(0, 4, 1000)) with
+        {
+            Supports = [Support.Spring(0, 1e5) with { Along = Restraint.Held }, Support.Spring(4, 1e5)],
+        };
+
+        SectionCheck check = Checked.Problem(model, Creeps)
+            .With(new DeflectionLimits { BayRatio = 300, Lasting = [1] })
+            .Only(CheckKind.FinalDeflection);
+
+        Assert.Equal(1.6 * Sag, check.Demand!.Value, 1e-12);
+        Assert.Equal(Sag, check.Term(CheckSymbol.InstantDeflection), 1e-12);
+        Assert.Equal(0.6 * Sag, check.Term(CheckSymbol.CreepDeflection), 1e-12);
+    }
+
+    /// <summary>
+    /// Supports that only push, and keep pushing: what creeps may be more than what bends at once, and both go down. Under a
+    /// pattern the two are put together from the worst of each.
+    /// </summary>
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void PartsOverSupportsThatPush_AddUp(bool isPattern)
+    {
+        BeamModel model = Checked.Simple(4, Checked.Uniform(0, 4, 1000));
+        model = model with { Supports = [.. model.Supports.Select(one => one with { Action = SupportAction.PushesOnly })] };
+        StrengthProblem problem = Checked.Problem(model, Checked.Stick(creep: 2)).With(new DeflectionLimits { BayRatio = 300, Lasting = [1] });
+
+        SectionCheck check = (isPattern ? problem.WithPattern(0) : problem).Only(CheckKind.FinalDeflection);
+
+        Assert.Equal(3 * Sag, check.Demand!.Value, 1e-12);
+        Assert.Equal(Sag, check.Term(CheckSymbol.InstantDeflection), 1e-12);
+        Assert.Equal(2 * Sag, check.Term(CheckSymbol.CreepDeflection), 1e-12);
+        Assert.Equal(isPattern, check.IsBound);
+    }
+
+    /// <summary>A bay creeps as its own sticks do, and one that does not creep has no final deflection that was not asked for.</summary>
+    [Fact]
+    public void CreepOfAnotherBay_DoesNotCount()
+    {
+        BeamModel model = Checked.Model([2, 2], [Support.Pin(0), Support.Roller(2), Support.Roller(4)], Checked.Uniform(0, 4, 1000));
+
+        SectionCheck[] all =
+        [
+            .. Checked.Problem(model, Checked.Stick(creep: 0.6), Checked.Stick(creep: 0.8))
+                .With(new DeflectionLimits { FinalBayRatio = 300, Lasting = [1] })
+                .Find(),
+        ];
+
+        Assert.Equal([0.6, 0.8], all.Select(one => one.Term(CheckSymbol.CreepFactor)));
+        Assert.All(all, one => Assert.False(one.IsBound));
+        Assert.Equal([CheckKind.Deflection], Checked.Problem(Span, Checked.Stick(creep: 0)).With(Limits).Find().Select(one => one.Kind));
+    }
 }

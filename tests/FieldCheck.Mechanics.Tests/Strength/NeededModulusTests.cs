@@ -125,7 +125,7 @@ public sealed class NeededModulusTests
         Member beam = Steel.Braced(Plates, Steel.European(235));
 
         ModulusNeed need = NeededFiguresTests
-            .Of(Checked.Problem(Pulled(-100e3), beam) with { Rules = StrengthRules.ElasticAllowable })
+            .Of(Checked.Problem(Pulled(100e3), beam) with { Rules = StrengthRules.ElasticAllowable })
             .Modulus!;
 
         Assert.Equal((CheckKind.BendingAndAxial, false), (need.Kind, need.IsPlastic));

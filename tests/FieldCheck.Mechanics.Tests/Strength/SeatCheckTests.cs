@@ -119,6 +119,56 @@ public sealed class SeatCheckTests
         Assert.Equal([1e6, 0.5e6, 1e6], middle.Select(one => Math.Round(one.Demand!.Value)));
     }
 
+    /// <summary>Of several sticks on one seat none is left out: one of unknown width, or without a section, leaves it open.</summary>
+    [Theory]
+    [InlineData(true, NotJudgedReason.NoBearingWidth)]
+    [InlineData(false, NotJudgedReason.NoSection)]
+    public void SeatOfAStickThatIsNotKnown_IsNotJudged(bool isRound, NotJudgedReason reason)
+    {
+        BeamModel model = Checked.Model(
+            [4, 4], [Support.Pin(0), Support.Roller(4), Support.Roller(8)], Checked.Uniform(0, 8, 1000));
+        Member other = isRound ? Checked.Stick(section: Section.Of(new SectionShape.Round(0.1))) : Checked.Bare;
+
+        SectionCheck[] seats = [.. Checked.Problem(model, Checked.Stick(), other).With(new Seat(0.1, 1e6, null, null)).Find()];
+
+        Assert.Equal([null, reason, reason], seats.Select(one => one.Reason));
+        Assert.Equal([true, false, false], seats.Select(one => one.Demand is not null));
+    }
+
+    /// <summary>Only the sticks over a support bear on it, of three the two that meet there.</summary>
+    [Fact]
+    public void SticksFarther_DoNotBear()
+    {
+        BeamModel model = Checked.Model(
+            [4, 4, 4], [Support.Pin(0), Support.Roller(4), Support.Roller(8), Support.Roller(12)], Checked.Uniform(0, 12, 1000));
+        Member[] members = [.. new[] { 0.05, 0.1, 0.2 }.Select(b => Checked.Stick(Two, section: Section.Of(new SectionShape.Rectangle(b, 0.2))))];
+
+        Assert.Equal(
+            [(0, 0), (1, 0), (1, 1), (2, 1), (2, 2), (3, 2)],
+            Checked.Problem(model, members).Find().Select(one => (one.Support!.Value, one.Span!.Value)));
+    }
+
+    /// <summary>
+    /// A load at the end of an overhang that just balances the bay, P·a = w·l²/2, leaves the far support nothing but rounding.
+    /// </summary>
+    [Theory]
+    [InlineData(3.3, 1.7, 1234.5)]
+    [InlineData(4.1, 1.3, 987.6)]
+    [InlineData(5.7, 2.1, 3210.7)]
+    [InlineData(2.9, 0.7, 777.7)]
+    [InlineData(3.7, 1.9, 4567.8)]
+    [InlineData(4.9, 1.1, 1111.3)]
+    public void PushThatIsRoundingOnly_PressesNothing(double bay, double overhang, double load)
+    {
+        BeamModel model = Checked.Model(
+            [bay, overhang],
+            [Support.Pin(0), Support.Roller(bay)],
+            Checked.Uniform(0, bay, load),
+            new Load.Point(bay + overhang, load * bay * bay / 2 / overhang));
+
+        Assert.Equal(1, Assert.Single(Checked.Problem(model, Checked.Stick(Two)).Find()).Support);
+    }
+
     /// <summary>4 kN on 0.09 m².</summary>
     [Fact]
     public void Pad_SpreadsThePush()
