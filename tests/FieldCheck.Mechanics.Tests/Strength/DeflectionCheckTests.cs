@@ -426,8 +426,7 @@ public sealed class DeflectionCheckTests
     {
         BeamModel model = Checked.Model(
             [4, 3, 2], [Support.Pin(0), Support.Roller(4), Support.Roller(7)], Checked.Uniform(0, 9, 100));
-        Member[] members =
-            [.. new[] { 0.9, 1, 0.8 }.Select(factor => new Member(null, new Material { Modulus = 10e9, ModulusFactor = factor }, null))];
+        Member[] members = [Kept(0.9), Kept(1), Kept(0.8)];
         DeflectionLimits limits = new() { BayRatio = 360, OverhangRatio = 180, Absolute = 0.05 };
 
         SectionCheck[] all = [.. Checked.Problem(model, members).With(limits).Find()];
@@ -437,6 +436,8 @@ public sealed class DeflectionCheckTests
             all.Select(one => (one.Kind, one.Bay)));
         Assert.Equal([[9e9], [], [8e9], [9e9, 8e9]], all.Select(Moduli));
         Assert.All(Checked.Problem(model.Factored(), members).With(limits).Find(), one => Assert.Empty(Moduli(one)));
+
+        static Member Kept(double factor) => new(null, new Material { Modulus = 10e9, ModulusFactor = factor }, null);
 
         static double[] Moduli(SectionCheck check) =>
             [.. check.Terms.Where(term => term.Symbol == CheckSymbol.ModulusInUse).Select(term => term.Value)];
