@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using CsCheck;
 using FieldCheck.Mechanics.Checks;
 using FieldCheck.Mechanics.Model;
-using FieldCheck.Mechanics.Response;
 using FieldCheck.Mechanics.Solving;
 using FieldCheck.Mechanics.Tests.Laws;
 
