@@ -37,7 +37,7 @@ internal sealed class FinalDeflection
         if (_addsUp)
         {
             Demand whole = StretchDemand.Of(stretch, _other);
-            return (whole, whole.IsBound ? [Creep] : PartsOf(whole, stretch));
+            return (whole, PartsOf(whole, stretch));
         }
 
         return _instant.Varies || _instant.Answers.Length != _other.Answers.Length ? Bound(stretch) : Sum(stretch);

@@ -7,8 +7,4 @@ namespace FieldCheck.Mechanics.Strength;
 /// <param name="Tension">Greatest tension [N].</param>
 /// <param name="Compression">Greatest compression, as a size [N].</param>
 internal sealed record MemberActions(
-    double Sagging, double Hogging, double Shear, double Tension, double Compression)
-{
-    /// <summary>Greatest moment of either sense [N·m].</summary>
-    internal double Moment => Math.Max(Sagging, Hogging);
-}
+    double Sagging, double Hogging, double Shear, double Tension, double Compression);

@@ -396,6 +396,61 @@ public sealed class DeflectionCheckTests
         Assert.All(all.Where(one => one.Case == 0), one => Assert.Equal(BelowChord(model), one.Demand!.Value, 1e-9));
     }
 
+    /// <summary>
+    /// Eleven bays, each hinged to the next, make 2048 patterns: too many to try one by one, so it is an estimate, though a
+    /// simple span bends the same whatever stands on the others, 5·w·l⁴/384EI from its own chord.
+    /// </summary>
+    [Fact]
+    public void PatternsTooManyToTry_LeaveAnEstimate()
+    {
+        BeamModel held = Checked.Model(
+            [.. Enumerable.Repeat(1.0, 11)], [.. Enumerable.Range(0, 12).Select(i => Support.Spring(i, 1e8))], Checked.Uniform(0, 11, 1e6));
+        BeamModel model = new(
+            held.Spans,
+            held.Supports.SetItem(0, held.Supports[0] with { Along = Restraint.Held }),
+            [.. Enumerable.Range(1, 10).Select(i => (double)i)],
+            held.Cases,
+            held.Combinations);
+
+        SectionCheck[] all = [.. Checked.Problem(model).WithPattern(0).With(Bay360).Find()];
+
+        Assert.Equal(11, all.Length);
+        Assert.All(all, one => Assert.Equal(EnvelopeCertainty.Estimate, one.Certainty));
+        Assert.All(all, one => Assert.Equal(5.0 / 384, one.Demand!.Value, 1e-10));
+    }
+
+    /// <summary>
+    /// Four bays on soft springs bend most under two bays side by side, which is neither every other bay nor all, one, or all
+    /// but one: of sixteen patterns, each solved whole, none bends a bay more than what is found.
+    /// </summary>
+    [Fact]
+    public void PatternsOnSprings_AreTriedOneAndAll()
+    {
+        BeamModel model = Checked.Model(
+            [1, 1, 1, 1],
+            [.. Enumerable.Range(0, 5).Select(i => Support.Spring(i, 1e6) with { Along = i == 0 ? Restraint.Held : Restraint.Free })]);
+
+        SectionCheck[] all =
+        [
+            .. Checked.Problem(model with { Cases = [new LoadCase("live", [Checked.Uniform(0, 4, 1e6)])] }).WithPattern(0).With(Bay360).Find(),
+        ];
+
+        Assert.Equal([[0, 1], [1, 2]], all[..2].Select(one => one.Situation!.Patterns[0]!.Bays.ToArray()));
+        for (int bay = 0; bay < 4; bay++)
+        {
+            double worst = Enumerable.Range(1, 15).Max(pattern => Bend(pattern, bay));
+            Assert.InRange(all[bay].Demand!.Value, worst * (1 - 1e-9), worst * (1 + 1e-3));
+        }
+
+        double Bend(int pattern, int bay)
+        {
+            Load[] loads = [.. Enumerable.Range(0, 4).Where(i => (pattern & (1 << i)) != 0).Select(i => Checked.Uniform(i, i + 1, 1e6))];
+            BeamResponse response = Answer.To(model with { Cases = [new LoadCase("live", [.. loads])] });
+            (double left, double right) = (response.At(bay).Left.Deflection, response.At(bay + 1).Left.Deflection);
+            return Enumerable.Range(0, 101).Max(i => Math.Abs(response.At(bay + i / 100.0).Left.Deflection - left - (right - left) * i / 100));
+        }
+    }
+
     /// <summary>Of two combinations one has no wheel on the beam: together they are still stepped, an estimate.</summary>
     [Fact]
     public void WheelInOneCombinationOnly_LeavesAnEstimate()

@@ -138,6 +138,19 @@ public sealed class PropSearchTests
     [Fact]
     public void PropThatHelpsNowhere_IsNotFound() => Assert.Empty(Find(Bending(Simple(6), 2000)));
 
+    /// <summary>A prop stands no nearer to a support than a ten-thousandth of the beam, 0.6 mm of 6 m; the next place tried is 50 mm in.</summary>
+    [Theory]
+    [InlineData(0.0003, 0.05)]
+    [InlineData(0.0007, 0)]
+    public void PropTooCloseToASupport_IsNotTried(double support, double from)
+    {
+        BeamModel model = Checked.Model([6], [Support.Pin(support), Support.Roller(6)], Checked.Uniform(0, 6, Load));
+
+        PropStretch found = Find(Bending(model, 12e3)).Single();
+
+        Assert.Equal((from, 5.95), (found.From, Math.Round(found.To, 12)));
+    }
+
     /// <summary>A prop goes in among the supports by its place, with a seat of its own that asks nothing.</summary>
     [Fact]
     public void Prop_StandsAmongTheSupports()

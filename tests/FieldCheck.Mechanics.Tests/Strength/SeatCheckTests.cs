@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using FieldCheck.Mechanics.Model;
+using FieldCheck.Mechanics.Solving;
 using FieldCheck.Mechanics.Strength;
 
 namespace FieldCheck.Mechanics.Tests.Strength;
@@ -217,5 +218,7 @@ public sealed class SeatCheckTests
 
         Assert.Throws<ArgumentException>(() => (problem with { Seats = [] }).Find());
         Assert.Throws<ArgumentException>(() => (problem with { Members = [] }).Find());
+        Assert.Throws<ArgumentNullException>("problem", () => SectionChecks.Find(null!, [], new BeamSolver()));
+        Assert.Throws<ArgumentNullException>("solver", () => SectionChecks.Find(problem, [], null!));
     }
 }
