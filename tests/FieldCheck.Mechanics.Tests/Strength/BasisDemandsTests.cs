@@ -1,6 +1,8 @@
+using System.Collections.Immutable;
 using FieldCheck.Mechanics.Envelopes;
 using FieldCheck.Mechanics.Model;
 using FieldCheck.Mechanics.Response;
+using FieldCheck.Mechanics.Solving;
 using FieldCheck.Mechanics.Strength;
 
 namespace FieldCheck.Mechanics.Tests.Strength;
@@ -28,6 +30,20 @@ public sealed class BasisDemandsTests
         Assert.Equal([CombinationBasis.Service, CombinationBasis.Factored], all.Select(one => one.Basis));
         Assert.All(all, one => Assert.Null(one.Reason));
         Assert.Equal([16e6, 20e6], all.Select(one => one.Limit!.Value));
+    }
+
+    /// <summary>Where no envelope was found, because the beam stands in none of its situations, nothing is judged.</summary>
+    [Fact]
+    public void WithoutEnvelopes_NothingIsJudged()
+    {
+        Member both = Checked.Stick(new Strengths(16e6, null, null), new Strengths(20e6, null, null));
+
+        foreach (ImmutableArray<Envelope> none in new[] { default, ImmutableArray<Envelope>.Empty })
+        {
+            Assert.Equal(
+                [NotJudgedReason.NoAnswer, NotJudgedReason.NoAnswer],
+                SectionChecks.Find(Checked.Problem(Apart, both), none, new BeamSolver()).Select(one => one.Reason!.Value));
+        }
     }
 
     /// <summary>12 N/mm² of bending or 6 of tension, not 18: a pattern that only the other basis counts moves nothing.</summary>
