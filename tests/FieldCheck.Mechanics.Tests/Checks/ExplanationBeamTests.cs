@@ -41,15 +41,25 @@ public sealed class ExplanationBeamTests
         Assert.Null(beam.With([new LoadChange(Said.Point(2, 12), 1)]));
     }
 
-    // On another beam, with 12 kN for 6 kN in the left span.
-    [Fact]
-    public void OnAnotherBeam_SupportsLetGoToo()
+    // On another beam, with 12 kN for 6 kN in the left span, whether only C lets go or all supports would.
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void OnAnotherBeam_SupportsLetGoToo(bool isEverySupportOneWay)
     {
-        ExplanationBeam beam = Beam(Two(SupportAction.PushesOnly, Said.Point(2, 6), Said.Point(6, 2)));
-        BeamModel other = Two(SupportAction.PushesOnly, Said.Point(2, 12), Said.Point(6, 2));
+        ExplanationBeam beam = Beam(Pushing(Said.Point(2, 6), Said.Point(6, 2)));
+        BeamModel other = Pushing(Said.Point(2, 12), Said.Point(6, 2));
 
         Assert.Equal([5, 9, 0], Kilo(beam.On(other)));
         Assert.Equal([5, 9, 0], Kilo(beam.OnIfItStands(other)));
+
+        BeamModel Pushing(params Load[] loads)
+        {
+            BeamModel model = Two(SupportAction.PushesOnly, loads);
+            return isEverySupportOneWay
+                ? model with { Supports = [.. model.Supports.Select(one => one with { Action = SupportAction.PushesOnly })] }
+                : model;
+        }
     }
 
     // A simple beam with a hinge in it cannot stand.

@@ -40,16 +40,16 @@ public sealed class ExplanationElsewhereTests
         [new Slip.LoadSpread(0, 0, 6)],
         Verticals(Said.Simple(6, Said.Point(2, 12))).Select(one => one.Slip).OfType<Slip.LoadSpread>());
 
-    // 8 kNm at an end of two spans of 4 m: 5/4, -6/4, 1/4 of 2 kN; at the other end, as if the beam were turned by 180°.
+    // 8 kNm at the left end of two spans of 4 m: 5/4, -6/4, 1/4 of 2 kN.
     [Fact]
     public void Couple_IsTriedFromTheOtherEndOnly()
     {
-        BeamModel model = Said.On([4, 4], [0, 4, 8], new Load.Couple(0, 8 * Said.Kilo));
+        BeamModel model = Said.On([4, 4], [0, 4, 8], new Load.Couple(8, 8 * Said.Kilo));
 
         (Slip slip, double[] kilo) = Assert.Single(Verticals(model));
 
         Assert.Equal(new Slip.LoadFromOtherEnd(0), slip);
-        Assert.Equal([-0.5, 3, -2.5], kilo);
+        Assert.Equal([2.5, -3, 0.5], kilo);
     }
 
     // 9 kN at 2 m of 6 m, falling from 1 m to 4 m: A 6, B 3.

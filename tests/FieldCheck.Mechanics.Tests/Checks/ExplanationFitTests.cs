@@ -58,6 +58,15 @@ public sealed class ExplanationFitTests
         Assert.False(fit.CouldFit(1.01 * (fit.Allowed[0] + fit.Allowed[1])));
     }
 
+    [Fact]
+    public void NothingExactly_FitsNothingOnly()
+    {
+        ExplanationFit fit = Fit([0, 0], new(0, ReactionPart.Vertical, 0, 0), new(1, ReactionPart.Vertical, 0, 0));
+
+        Assert.Equal(0, fit.Worst([0, 0]));
+        Assert.Equal(double.PositiveInfinity, fit.Worst([0, 1e-9]));
+    }
+
     private static ExplanationFit Fit(double[] computed, params ReactionFigure[] figures) =>
         new(new StatedSet(Model, [1], [.. figures]), computed);
 }
