@@ -7,8 +7,11 @@ namespace FieldCheck.Reporting.Tables;
 internal static class MessageLines
 {
     /// <summary>The messages, each with its word before it.</summary>
-    internal static ImmutableArray<string> Of(Calculation calculation) =>
-        [.. InOrder(calculation).Select(message => $"{Word(message.Severity)}: {TypedLetters.Sentence(calculation.Beam, message.Text)}")];
+    internal static ImmutableArray<string> Of(Calculation calculation) => Of(calculation, _ => true);
+
+    /// <summary>Those that are asked for.</summary>
+    internal static ImmutableArray<string> Of(Calculation calculation, Func<Message, bool> isAsked) =>
+        [.. InOrder(calculation).Where(isAsked).Select(message => $"{Word(message.Severity)}: {TypedLetters.Sentence(calculation.Beam, message.Text)}")];
 
     internal static IEnumerable<Message> InOrder(Calculation calculation) =>
         calculation.Messages.OrderByDescending(message => message.Severity);

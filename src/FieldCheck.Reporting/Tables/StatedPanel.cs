@@ -7,7 +7,6 @@ namespace FieldCheck.Reporting.Tables;
 /// <summary>What comes of stated figures, for a view of its own.</summary>
 public static class StatedPanel
 {
-
     /// <summary>
     /// Every figure with its verdict first, whether they balance, why they may differ, and what matters most for how well
     /// the reactions are known; nothing where nothing is stated.
@@ -21,11 +20,14 @@ public static class StatedPanel
             ?
             [
                 .. StatedTable.Lines(calculation, beam, width),
+                .. MessageLines.Of(calculation, IsDoubt).SelectMany(doubt => TextFlow.Wrap(doubt, width - 2, indent: 4)).Select(line => "  " + line),
                 .. Section("WHY THEY MAY DIFFER", [.. ExplanationLines.Of(calculation, beam)], width),
                 .. Section("WHAT MATTERS MOST", BandWords.MattersMost(calculation), width),
             ]
             : [];
     }
+
+    private static bool IsDoubt(Message message) => message.Code is MessageCodes.StatedRough or MessageCodes.StatedNotWorst;
 
     private static IEnumerable<string> Section(string heading, ImmutableArray<string> lines, int width) => lines.IsEmpty
         ? []
@@ -36,6 +38,7 @@ public static class StatedPanel
     public static string? InShort(Calculation calculation)
     {
         ArgumentNullException.ThrowIfNull(calculation);
-        return calculation.Stated.IsEmpty ? null : StatedWords.InShort(calculation.Stated, calculation.Unstated);
+        return calculation.Stated.IsEmpty ? null
+            : StatedWords.InShort(calculation.Stated, calculation.Unstated) + (calculation.Messages.Any(IsDoubt) ? ", in doubt" : "");
     }
 }

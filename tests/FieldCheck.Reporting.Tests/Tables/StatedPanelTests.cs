@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using System.Globalization;
+using FieldCheck.Mechanics.Solving;
 using FieldCheck.Reporting.Tables;
 using FieldCheck.Sheet;
 using FieldCheck.Sheet.Document;
@@ -28,6 +30,24 @@ public sealed class StatedPanelTests
         Assert.All(lines, line => Assert.InRange(line.Length, 1, 60));
         Assert.Contains("LOW (unsafe side)   B vertical", string.Concat(StatedPanel.Lines(calculation, 60)), StringComparison.Ordinal);
         Assert.Equal("LOW at B, HIGH at A", StatedPanel.InShort(calculation));
+    }
+
+    // Live load that may stand on either bay or not: what is held against all of it agrees, and is in doubt.
+    [Fact]
+    public void FigureThatIsInDoubt_SaysSoBelowAndInShort()
+    {
+        BeamDocument live = Sheets.Trench with { Patterns = [new() { Case = "live" }] };
+        double a = ((BeamOutcome.Stands)Sheets.Run(live).Outcome!).Combinations[0].Response.Reactions[0].Vertical;
+        Calculation calculation = Sheets.Run(live with
+        {
+            Stated = [new StatedEntry { Support = "A", Vertical = string.Create(CultureInfo.InvariantCulture, $"{a:0} N") }],
+        });
+
+        string said = Assert.Single(calculation.Messages, message => message.Code == MessageCodes.StatedNotWorst).Text;
+
+        Assert.EndsWith(
+            $"  CAUTION: {said}", string.Join(' ', StatedPanel.Lines(calculation, 2000)), StringComparison.Ordinal);
+        Assert.Equal("AGREES, in doubt", StatedPanel.InShort(calculation));
     }
 
     [Fact]
