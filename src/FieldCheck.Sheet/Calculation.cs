@@ -112,6 +112,7 @@ public sealed record Calculation
         BeamChecks checks = asked.IsNothing || outcome is not BeamOutcome.Stands
             ? BeamChecks.None
             : BeamChecks.Of(beam, document, envelopes.Value, solver);
+        WorstReactions? worst = beam.Varies && outcome is BeamOutcome.Stands ? WorstReactions.Of(beam, envelopes, solver) : null;
         return new Calculation
         {
             Document = document,
@@ -129,8 +130,7 @@ public sealed record Calculation
             Messages =
             [
                 .. outcome is BeamOutcome.Stands stands
-                    ? new ReactionFindings(
-                        beam, stands.Combinations, beam.Varies ? WorstReactions.Of(beam, envelopes, solver) : null).All()
+                    ? new ReactionFindings(beam, stands.Combinations, worst).All()
                     : [],
                 .. BeamFindings.OfOutcome(beam, outcome),
                 .. BeamFindings.OfLoads(beam),
@@ -139,7 +139,7 @@ public sealed record Calculation
                 .. BeamFindings.OfSticks(beam),
                 .. CatalogueFindings.Of(document, catalogue),
                 .. StatedFindings.Of(beam, stated),
-                .. StatedDoubts.Of(beam, stated, envelopes),
+                .. StatedDoubts.Of(beam, stated, worst),
                 .. StrengthFindings.Of(beam, document, checks, envelopes, catalogue),
                 .. asked.NotJudged(checks),
             ],

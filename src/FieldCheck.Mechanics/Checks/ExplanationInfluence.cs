@@ -154,7 +154,7 @@ internal sealed class ExplanationInfluence
         ImmutableArray<LoadCase> units =
             [.. UnitLoads.On(_nodes[element], _nodes[element + 1] - _nodes[element]).Take(UnitLoads.Parts[part])];
         double[] rows = new double[units.Length * _read.Length];
-        bool isHeld = (part != Along || _stated.Model.Supports.Any(HoldsAlong)) && _work.Take(units.Length * _nodes.Length);
+        bool isHeld = (part != Along || _stated.Model.Supports.Any(support => support.HoldsAlong)) && _work.Take(units.Length * _nodes.Length);
         if (isHeld)
         {
             _method.Prepare(_stated.Model with { Cases = units, Combinations = [] });
@@ -185,8 +185,6 @@ internal sealed class ExplanationInfluence
 
         return rows;
     }
-
-    private static bool HoldsAlong(Support support) => support.Along is not Restraint.None || support.SurfaceSlope != 0;
 
     private void Read(ReadOnlySpan<(int Support, ReactionPart Part)> figures, Span<double> to, int step)
     {

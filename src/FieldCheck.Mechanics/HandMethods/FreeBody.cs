@@ -27,8 +27,7 @@ internal static class FreeBody
         HandWriter writer, BeamModel model, ImmutableArray<bool> touching, bool canMove = false)
     {
         int[] supports = [.. Enumerable.Range(0, model.Supports.Length).Where(i => touching[i])];
-        bool isHeldAlong = supports.Any(i =>
-            model.Supports[i].Along is not Restraint.None || model.Supports[i].SurfaceSlope != 0);
+        bool isHeldAlong = supports.Any(i => model.Supports[i].HoldsAlong);
         bool countsAlong = isHeldAlong || model.Cases.SelectMany(one => one.Loads).Any(ActsAlong);
         HandRemark.Count count = new(
             [.. supports.SelectMany(i => UnknownsOf(model, i))], model.Hinges.Length, countsAlong, canMove);

@@ -25,7 +25,7 @@ internal static class ThreeMomentSlope
     internal static IEnumerable<double> Cuts(BeamModel model, ImmutableArray<bool> touching) => ThreeMomentPlaces
         .Changes(model, (one, other) => one.AxialRigidity != other.AxialRigidity)
         .Concat(model.Supports
-            .Where((support, i) => touching[i] && (support.SurfaceSlope != 0 || support.Along is not Restraint.None))
+            .Where((support, i) => touching[i] && support.HoldsAlong)
             .Select(support => support.Position));
 
     /// <summary>Writes the spring that stands for a sloped roller.</summary>

@@ -39,6 +39,9 @@ public sealed record Support(
     /// <summary>Imposed turn [rad], positive counter-clockwise.</summary>
     public double ImposedRotation { get; init; } = Require.Finite(ImposedRotation);
 
+    /// <summary>Whether it can push or pull along the beam: it is held along, or it bears on a sloped surface.</summary>
+    public bool HoldsAlong => Along is not Restraint.None || (SurfaceSlope != 0 && Across is not Restraint.None);
+
     /// <summary>The part of a vector across the beam, or normal to a sloped surface.</summary>
     internal double NormalPart(double right, double up)
     {

@@ -20,7 +20,7 @@ public static class StatedPanel
             ?
             [
                 .. StatedTable.Lines(calculation, beam, width),
-                .. MessageLines.Of(calculation, IsDoubt).SelectMany(doubt => TextFlow.Wrap(doubt, width - 2, indent: 4)).Select(line => "  " + line),
+                .. Indented(MessageLines.Of(calculation, IsDoubt), width),
                 .. Section("WHY THEY MAY DIFFER", [.. ExplanationLines.Of(calculation, beam)], width),
                 .. Section("WHAT MATTERS MOST", BandWords.MattersMost(calculation), width),
             ]
@@ -31,7 +31,10 @@ public static class StatedPanel
 
     private static IEnumerable<string> Section(string heading, ImmutableArray<string> lines, int width) => lines.IsEmpty
         ? []
-        : [heading, .. lines.SelectMany(line => TextFlow.Wrap(line, width - 2, indent: 4)).Select(line => "  " + line)];
+        : [heading, .. Indented(lines, width)];
+
+    private static IEnumerable<string> Indented(IEnumerable<string> lines, int width) =>
+        lines.SelectMany(line => TextFlow.Wrap(line, width - 2, indent: 4)).Select(line => "  " + line);
 
     /// <summary>The verdicts in few words, gravest first, as "LOW at B, HIGH at A"; null where nothing is stated.</summary>
     /// <param name="calculation">What came of the beam.</param>

@@ -24,18 +24,8 @@ internal static class BracedFindings
             [.. hogging.Where(span => held[span] is LateralSupport.Unbraced one && one.Length < beam.Model.Spans[span].Length)];
         return
         [
-            .. Note([.. braced.Intersect(sagging)],
-                one => $"Span {one} sags in places and hogs in others: braced means that its bottom is held too where it hogs.",
-                all => $"Spans {all} sag in places and hog in others: braced means that their bottom is held too where they hog."),
-            .. Note([.. braced.Except(sagging)],
-                one => $"Span {one} hogs: braced means that its bottom is held.",
-                all => $"Spans {all} hog: braced means that their bottom is held."),
-            .. Note([.. between.Intersect(sagging)],
-                one => $"Span {one} sags in places and hogs in others: unbraced is taken to hold its bottom too where it hogs.",
-                all => $"Spans {all} sag in places and hog in others: unbraced is taken to hold their bottom too where they hog."),
-            .. Note([.. between.Except(sagging)],
-                one => $"Span {one} hogs: unbraced is taken to hold its bottom.",
-                all => $"Spans {all} hog: unbraced is taken to hold their bottom."),
+            .. Notes(braced, sagging, whose => $"braced means that {whose} bottom is held"),
+            .. Notes(between, sagging, whose => $"unbraced is taken to hold {whose} bottom"),
         ];
     }
 
@@ -48,6 +38,14 @@ internal static class BracedFindings
         double nothing = NoMoment * Math.Max(Math.Abs(all.Max.Value), Math.Abs(all.Min.Value));
         return sense * (sense > 0 ? own.Max : own.Min).Value > nothing;
     });
+
+    private static IEnumerable<Message> Notes(int[] held, int[] sagging, Func<string, string> means) =>
+    [
+        .. Note([.. held.Intersect(sagging)],
+            one => $"Span {one} sags in places and hogs in others: {means("its")} too where it hogs.",
+            all => $"Spans {all} sag in places and hog in others: {means("their")} too where they hog."),
+        .. Note([.. held.Except(sagging)], one => $"Span {one} hogs: {means("its")}.", all => $"Spans {all} hog: {means("their")}."),
+    ];
 
     private static IEnumerable<Message> Note(int[] spans, Func<int, string> ofOne, Func<string, string> ofMore) => spans switch
     {

@@ -1,9 +1,6 @@
-using System.Collections.Immutable;
 using FieldCheck.Mechanics.Checks;
-using FieldCheck.Mechanics.Envelopes;
 using FieldCheck.Sheet.Building;
 using FieldCheck.Sheet.Stated;
-using FieldCheck.Sheet.Units;
 
 namespace FieldCheck.Sheet.Findings;
 
@@ -16,15 +13,19 @@ internal static class StatedDoubts
     /// <summary>Share of a reaction below which rounding is not worth a word [–]; common practice, no source.</summary>
     private const double Small = 0.05;
 
-    internal static IEnumerable<Message> Of(
-        BuiltBeam beam, StatedFigures stated, Lazy<ImmutableArray<Envelope>> envelopes) =>
+    /// <summary>All of it.</summary>
+    /// <param name="beam">The beam.</param>
+    /// <param name="stated">What is stated of it.</param>
+    /// <param name="worst">What pulls and pushes its supports most, where patterns or rolling loads let more happen.</param>
+    internal static IEnumerable<Message> Of(BuiltBeam beam, StatedFigures stated, WorstReactions? worst) =>
     [
         .. stated.Figures.Where(IsRough).Select(figure => new Message(
             Severity.Caution,
             MessageCodes.StatedRough,
-            $"{Stated(figure)}: agrees only because it is written to so few digits; computed {Size(beam, figure, figure.Comparison!.Value.Computed)}. "
+            $"{StatedWording.Stated(figure)}: agrees only because it is written to so few digits; "
+                + $"computed {StatedWording.Directed(beam, figure.Component, figure.Comparison!.Value.Computed)}. "
                 + "Ask for more digits.")),
-        .. stated.Figures.Select(figure => NotTheWorst(beam, figure, envelopes)).OfType<Message>(),
+        .. worst is null ? [] : stated.Figures.Select(figure => NotTheWorst(beam, figure, worst)).OfType<Message>(),
     ];
 
     /// <summary>Too little by more than a small share but for the rounding of its last digit.</summary>
@@ -33,35 +34,21 @@ internal static class StatedDoubts
         && Math.Abs(comparison.Computed) - Math.Abs(comparison.Stated) is double lacking
         && lacking > Math.Max(comparison.Allowed - figure.AsWritten, Small * Math.Abs(comparison.Computed));
 
-    private static Message? NotTheWorst(BuiltBeam beam, StatedFigure figure, Lazy<ImmutableArray<Envelope>> envelopes)
+    private static Message? NotTheWorst(BuiltBeam beam, StatedFigure figure, WorstReactions worst)
     {
-        if (!beam.Varies
-            || figure is not { Against: { IsCase: false, Governs: null } against, Comparison: { } comparison }
-            || envelopes.Value.FirstOrDefault(one => one.Basis == against.Basis) is not { } envelope)
+        if (figure is not { Against: { IsCase: false, Governs: null } against, Comparison: { } comparison }
+            || worst.Greatest(beam, figure.Support, figure.Component, against.Basis) is not double most
+            || Math.Abs(most) <= Math.Abs(comparison.Computed) + comparison.Allowed)
         {
             return null;
         }
 
-        bool isMax = Math.Abs(End(isMax: true)) >= Math.Abs(End(isMax: false));
-        double worst = End(isMax);
-        if (Math.Abs(worst) <= Math.Abs(comparison.Computed) + comparison.Allowed)
-        {
-            return null;
-        }
-
-        string asked = $"extreme = \"{(isMax ? "max" : "min")}\"";
-        string says = Math.Abs(comparison.Stated - worst) <= comparison.Allowed
-            ? $"it agrees with the worst of all that may stand or roll, {Size(beam, figure, worst)}. If that is meant, say {asked}."
-            : $"held against the loads as they stand; with what may roll or be away it comes to {Size(beam, figure, worst)}. "
-                + $"If the worst is stated, say {asked}.";
-        return new Message(Severity.Caution, MessageCodes.StatedNotWorst, $"{Stated(figure)}: {says}");
-
-        double End(bool isMax) => new StatedExtreme(figure.Support, figure.Component, isMax).Of(envelope.Reactions).Value;
+        string size = StatedWording.Directed(beam, figure.Component, most);
+        string asked = $"extreme = \"{(most > 0 ? "max" : "min")}\"";
+        string says = worst.AreEnds && Math.Abs(comparison.Stated - most) <= comparison.Allowed
+            ? $"it agrees with the worst of all that may stand or roll, {size}. If that is meant, say {asked}."
+            : "held against the loads as they stand; with what may roll or be away it comes to "
+                + $"{(worst.AreEnds ? "" : "at least ")}{size}. If the worst is stated, say {asked}.";
+        return new Message(Severity.Caution, MessageCodes.StatedNotWorst, $"{StatedWording.Stated(figure)}: {says}");
     }
-
-    private static string Stated(StatedFigure figure) =>
-        $"{TextSafety.ForTerminal(figure.Text.Trim())} stated as the {figure.Component.Name} reaction of {figure.Label}";
-
-    private static string Size(BuiltBeam beam, StatedFigure figure, double value) =>
-        $"{beam.Display.Say(Math.Abs(value), figure.Component.Kind)} {figure.Component.Way(value)}";
 }

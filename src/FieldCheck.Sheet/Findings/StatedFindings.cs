@@ -25,35 +25,24 @@ internal static class StatedFindings
         ReactionVerdict.NotJudged => new Message(
             Severity.Caution,
             MessageCodes.NotJudged,
-            $"{Stated(figure)}: {TextSafety.ForTerminal(figure.Reason)}."),
+            $"{Judged(figure)}: {TextSafety.ForTerminal(figure.Reason)}."),
         _ => null,
     };
 
     private static string Beside(BuiltBeam beam, StatedFigure figure) =>
-        $"{Stated(figure)}; computed {Directed(beam, figure)}{Under(beam, figure.Against!)}.";
+        $"{Judged(figure)}; computed {StatedWording.Directed(beam, figure.Component, figure.Comparison!.Value.Computed)}"
+            + $"{Under(beam, figure.Against!)}.";
 
-    private static string Stated(StatedFigure figure) =>
-        $"{VerdictWords.WithSide(figure)}: {TextSafety.ForTerminal(figure.Text.Trim())} stated as the "
-            + $"{figure.Component.Name} reaction of {figure.Label}";
-
-    private static string Directed(BuiltBeam beam, StatedFigure figure)
-    {
-        double computed = figure.Comparison!.Value.Computed;
-        string size = Size(beam, figure.Component, computed);
-        return size == Size(beam, figure.Component, 0) ? size : $"{size} {figure.Component.Way(computed)}";
-    }
+    private static string Judged(StatedFigure figure) => $"{VerdictWords.WithSide(figure)}: {StatedWording.Stated(figure)}";
 
     private static string Act(BuiltBeam beam, UnstatedReaction unstated)
     {
         ReactionComponent component = unstated.Component;
-        string acts = $"{Size(beam, component, unstated.Value)} {component.Way(unstated.Value)}";
+        string acts = $"{StatedWording.Size(beam, component, unstated.Value)} {component.Way(unstated.Value)}";
         return component == ReactionComponent.Horizontal ? $"push {acts}"
             : component == ReactionComponent.Moment ? $"turn the beam {acts}"
             : $"hold {acts}";
     }
-
-    private static string Size(BuiltBeam beam, ReactionComponent component, double value) =>
-        beam.Display.Say(Math.Abs(value), component.Kind);
 
     /// <summary>Which answer it is, where there are several.</summary>
     private static string Under(BuiltBeam beam, StatedAgainst against)

@@ -4,6 +4,7 @@ using FieldCheck.Mechanics.Model;
 using FieldCheck.Mechanics.Response;
 using FieldCheck.Mechanics.Solving;
 using FieldCheck.Sheet.Building;
+using FieldCheck.Sheet.Stated;
 
 namespace FieldCheck.Sheet.Findings;
 
@@ -16,10 +17,13 @@ namespace FieldCheck.Sheet.Findings;
 /// would be the ends could all be pulled, solved again on what touches: trying all others takes far longer.
 /// </remarks>
 /// <param name="Answers">Each situation once, with its answer; null where the beam tips in it, or has none.</param>
-/// <param name="AreEnds">False: another situation may pull more than these do.</param>
+/// <param name="Envelopes">The envelopes of which these are ends; empty where another situation may pull more than these do.</param>
 internal sealed record WorstReactions(
-    ImmutableArray<(Situation Situation, BeamResponse? Response)> Answers, bool AreEnds)
+    ImmutableArray<(Situation Situation, BeamResponse? Response)> Answers, ImmutableArray<Envelope> Envelopes)
 {
+    /// <summary>False: another situation may pull or push more than these do.</summary>
+    internal bool AreEnds => !Envelopes.IsEmpty;
+
     /// <summary>
     /// Up to so many supports times combinations the envelope is found where a support may let go: some hundredths of
     /// a second at most.
@@ -56,7 +60,24 @@ internal sealed record WorstReactions(
                 .. ends.Concat(tipping).Distinct()
                     .Select(one => (one, EnvelopeSearch.Respond(problem, one, solver))),
             ],
-            areEnds);
+            areEnds ? found : []);
+    }
+
+    /// <summary>
+    /// The greatest size, with its sign, that a reaction is found to reach over all that the combinations of a basis let happen
+    /// [N or N·m]; null where there is no such combination.
+    /// </summary>
+    internal double? Greatest(BuiltBeam beam, int support, ReactionComponent component, CombinationBasis basis)
+    {
+        IEnumerable<double> found = AreEnds
+            ? from envelope in Envelopes
+              where envelope.Basis == basis
+              from end in new StatedExtreme[] { new(support, component, IsMax: true), new(support, component, IsMax: false) }
+              select end.Of(envelope.Reactions).Value
+            : from one in Answers
+              where one.Response is not null && beam.Model.Combinations[one.Situation.Combination].Basis == basis
+              select component.Value(one.Response.Reactions[support]);
+        return found.Select(value => (double?)value).MaxBy(value => Math.Abs(value!.Value));
     }
 
     private static BeamModel ActingBothWays(BeamModel model) => model with

@@ -29,17 +29,17 @@ public sealed record ReactionComponent(
     /// <summary>Across the beam, positive up.</summary>
     public static ReactionComponent Vertical { get; } = new(
         ReactionPart.Vertical, "vertical", QuantityKind.Force, "up", "down",
-        reaction => reaction.Vertical, row => row.Vertical, HoldsAcross);
+        reaction => reaction.Vertical, row => row.Vertical, support => support.Across is not Restraint.None);
 
     /// <summary>Along the beam, positive to the right.</summary>
     public static ReactionComponent Horizontal { get; } = new(
         ReactionPart.Horizontal, "horizontal", QuantityKind.Force, "right", "left",
-        reaction => reaction.Horizontal, row => row.Horizontal, HoldsAlong);
+        reaction => reaction.Horizontal, row => row.Horizontal, support => support.HoldsAlong);
 
     /// <summary>The moment, positive counter-clockwise.</summary>
     public static ReactionComponent Moment { get; } = new(
         ReactionPart.Moment, "moment", QuantityKind.Moment, "counter-clockwise", "clockwise",
-        reaction => reaction.Moment, row => row.Moment, HoldsRotation);
+        reaction => reaction.Moment, row => row.Moment, support => support.Rotation is not Restraint.None);
 
     /// <summary>All three.</summary>
     public static ImmutableArray<ReactionComponent> All { get; } = [Vertical, Horizontal, Moment];
@@ -47,11 +47,4 @@ public sealed record ReactionComponent(
     /// <summary>Which way a value acts on the beam, as "up".</summary>
     /// <param name="value">The value [N or N·m]; not nothing.</param>
     public string Way(double value) => value < 0 ? Negative : Positive;
-
-    private static bool HoldsAcross(Support support) => support.Across is not Restraint.None;
-
-    private static bool HoldsAlong(Support support) =>
-        support.Along is not Restraint.None || (support.SurfaceSlope != 0 && HoldsAcross(support));
-
-    private static bool HoldsRotation(Support support) => support.Rotation is not Restraint.None;
 }
