@@ -3,6 +3,12 @@ namespace FieldCheck.Mechanics.Strength;
 /// <summary>Buckling curves of EN 1993-1-1 6.3.</summary>
 internal static class BucklingCurve
 {
+    /// <summary>Imperfection factor of curve a, Table 6.1.</summary>
+    internal const double A = 0.21;
+
+    /// <summary>Imperfection factor of curve b, Table 6.1.</summary>
+    internal const double B = 0.34;
+
     /// <summary>Imperfection factor of curve c, Table 6.1.</summary>
     internal const double C = 0.49;
 

@@ -120,6 +120,9 @@ public enum CheckSymbol
     /// <summary>Second moment of area in sideways bending, Iy or Iz.</summary>
     LateralInertia,
 
+    /// <summary>√(Iw/Iz), by which an open shape resists warping.</summary>
+    WarpingRadius,
+
     /// <summary>Unbraced length up to which the section yields first, Lp.</summary>
     PlasticLength,
 

@@ -1,13 +1,14 @@
+using System.Collections.Immutable;
 using FieldCheck.Mechanics.Model;
 
 namespace FieldCheck.Mechanics.Strength;
 
-/// <summary>Lateral-torsional buckling by the general case, EN 1993-1-1 6.3.2.2, with curve d for shapes that are no I.</summary>
+/// <summary>Lateral-torsional buckling by the general case, EN 1993-1-1 6.3.2.2, with the curves of Table 6.4.</summary>
 internal static class En1993GeneralLateral
 {
     internal static Resistance Of(Resistance blank, SteelMember steel, double length, double moment)
     {
-        bool isOpen = steel.Shape is SectionShape.Channel;
+        bool isOpen = steel.Shape is SectionShape.I or SectionShape.Channel;
         if (steel.Section is not { LateralInertia: double inertia, TorsionConstant: double torsion }
             || isOpen && steel.Section.WarpingConstant is null)
         {
@@ -18,7 +19,8 @@ internal static class En1993GeneralLateral
         double warping = isOpen ? steel.Section.WarpingConstant!.Value : 0;
         double critical = bending * Math.Sqrt(warping / inertia + steel.ShearModulus * torsion / bending);
         double slenderness = Math.Sqrt(moment / critical);
-        double factor = BucklingCurve.Factor(slenderness, BucklingCurve.D);
+        double imperfection = ImperfectionOf(steel.Shape);
+        double factor = BucklingCurve.Factor(slenderness, imperfection);
         return blank with
         {
             Limit = factor * moment / En1993.BucklingFactor,
@@ -30,13 +32,24 @@ internal static class En1993GeneralLateral
                 Term.Number(CheckSymbol.MomentFactor, 1),
                 Term.Inertia(CheckSymbol.LateralInertia, inertia),
                 Term.Inertia(CheckSymbol.TorsionConstant, torsion),
+                .. isOpen ? [Term.Length(CheckSymbol.WarpingRadius, Math.Sqrt(warping / inertia))] : ImmutableArray<CheckTerm>.Empty,
                 Term.Stress(CheckSymbol.ShearModulus, steel.ShearModulus),
                 Term.Moment(CheckSymbol.CriticalMoment, critical),
                 Term.Number(CheckSymbol.LateralSlenderness, slenderness),
-                Term.Number(CheckSymbol.Imperfection, BucklingCurve.D),
+                Term.Number(CheckSymbol.Imperfection, imperfection),
                 Term.Number(CheckSymbol.BucklingFactor, factor),
                 Term.Number(CheckSymbol.PartialFactor, En1993.BucklingFactor),
             ],
         };
     }
+
+    /// <summary>Table 6.4 with the factors of Table 6.3.</summary>
+    private static double ImperfectionOf(SectionShape? shape) => shape is not SectionShape.I one ? BucklingCurve.D
+        : (one.IsRolled, IsStocky: one.Depth <= 2 * one.FlangeWidth) switch
+        {
+            (true, true) => BucklingCurve.A,
+            (true, false) => BucklingCurve.B,
+            (false, true) => BucklingCurve.C,
+            (false, false) => BucklingCurve.D,
+        };
 }

@@ -2,7 +2,9 @@ using FieldCheck.Mechanics.Model;
 
 namespace FieldCheck.Mechanics.Strength;
 
-/// <summary>Lateral-torsional buckling under an even moment: EN 1993-1-1 6.3.2.4 for an I, 6.3.2.2 for other shapes.</summary>
+/// <summary>
+/// Lateral-torsional buckling under an even moment: EN 1993-1-1 6.3.2.2, or for an I 6.3.2.4, where that gives more.
+/// </summary>
 internal static class En1993Lateral
 {
     /// <summary>λc0, as recommended.</summary>
@@ -16,10 +18,26 @@ internal static class En1993Lateral
         Resistance blank = En1993.Moment(
             CheckKind.LateralStability,
             steel.Shape is SectionShape.I ? CheckClause.En1993SimplifiedLateral : CheckClause.En1993GeneralLateral);
-        return steel.UnbracedLength is not double length ? blank with { Reason = NotJudgedReason.NoLateralSupport }
-            : bending.Limit is not double moment ? blank with { Reason = bending.Reason }
-            : steel.Shape is SectionShape.I shape ? Flange(blank, steel, shape, length, moment)
-            : En1993GeneralLateral.Of(blank, steel, length, moment);
+        if (steel.UnbracedLength is not double length)
+        {
+            return blank with { Reason = NotJudgedReason.NoLateralSupport };
+        }
+
+        if (bending.Limit is not double moment)
+        {
+            return blank with { Reason = bending.Reason };
+        }
+
+        Resistance general = En1993GeneralLateral.Of(
+            blank with { Clause = CheckClause.En1993GeneralLateral }, steel, length, moment);
+        if (steel.Shape is not SectionShape.I shape)
+        {
+            return general;
+        }
+
+        // Both are allowed: held closely the flange as a strut gives more, held rarely the torsional stiffness that it leaves out does.
+        Resistance flange = Flange(blank, steel, shape, length, moment);
+        return general.Limit is not double limit || flange.Limit >= limit ? flange : general;
     }
 
     /// <summary>The compression flange with a third of the compressed web as a strut.</summary>

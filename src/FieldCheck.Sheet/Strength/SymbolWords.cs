@@ -49,6 +49,7 @@ public readonly record struct SymbolWords(string Symbol, string Words)
         CheckSymbol.EffectiveRadius => new("rts", "effective radius of gyration"),
         CheckSymbol.FlangeDistance => new("ho", "between the middles of the flanges"),
         CheckSymbol.TorsionConstant => new("J", "torsion constant"),
+        CheckSymbol.WarpingRadius => new("iw", "root of warping constant over second moment of area sideways"),
         CheckSymbol.LateralInertia => new("Iy", "second moment of area in sideways bending"),
         CheckSymbol.PlasticLength => new("Lp", "unbraced length up to which it yields first"),
         CheckSymbol.ElasticLength => new("Lr", "unbraced length beyond which it buckles elastically"),

@@ -27,11 +27,58 @@ public sealed class En1993WorkedTests
         Same(moment, found.Limit!.Value / 1000);
     }
 
-    /// <summary>Welded, flanges 300 x 20, web 10, depth 600, S355, Lc = 6 m: curve d.</summary>
+    /// <summary>
+    /// The same with Iz, It and Iw of EN 10365 (from memory): by the general case with curve a where that gives more, as on
+    /// longer bays it does.
+    /// </summary>
+    [Theory]
+    [InlineData(2, CheckClause.En1993SimplifiedLateral, 136773.9854722712)] // by the general case 134550.2
+    [InlineData(3, CheckClause.En1993GeneralLateral, 120199.49472208906)]
+    [InlineData(6, CheckClause.En1993GeneralLateral, 71338.11135603678)]
+    [InlineData(10, CheckClause.En1993GeneralLateral, 42314.531913740466)]
+    public void RolledI_ByWhatGivesMore(double length, CheckClause clause, double moment)
+    {
+        Resistance found = Lateral(Whole("IPE 300", 603.8, 20.12, 125.9), 235, length);
+
+        Assert.Equal(clause, found.Clause);
+        Same(moment, found.Limit!.Value);
+    }
+
+    /// <summary>IPE 300 as before: Mcr, λLT and χ of curve a at 6 m, with 144.4 mm for √(Iw/Iz).</summary>
+    [Fact]
+    public void RolledI_ByTheGeneralCase()
+    {
+        Resistance found = Lateral(Whole("IPE 300", 603.8, 20.12, 125.9), 235, 6);
+
+        General(found, 90471.06923220682, 1.2776066327415279, 0.48307834389287746, 71338.11135603678);
+        Same(0.21, Steel.Term(found, CheckSymbol.Imperfection));
+        Same(0.1443997, Steel.Term(found, CheckSymbol.WarpingRadius), 1e-6);
+    }
+
+    /// <summary>EN 1993-1-1 Table 6.4: rolled a and b, welded c and d, the second of each deeper than twice its width.</summary>
+    [Theory]
+    [InlineData(true, 0.600, 0.21)]
+    [InlineData(true, 0.601, 0.34)]
+    [InlineData(false, 0.600, 0.49)]
+    [InlineData(false, 0.601, 0.76)]
+    public void CurveOfAnI_IsByHowItIsMadeAndHowSlenderItIs(bool isRolled, double depth, double imperfection) => Same(
+        imperfection,
+        Steel.Term(Lateral(Steel.Plates(0.300, 0.020, 0.010, depth, isRolled), 355, 12), CheckSymbol.Imperfection));
+
+    /// <summary>Welded, flanges 300 x 20, web 10, depth 600, S355, 6 and 12 m: curve c, 1514 kN·m by its section.</summary>
+    [Theory]
+    [InlineData(6, 1726345.592233101, 0.9363946083270361, 0.5776441131799183, 874391.4470027058)]
+    [InlineData(12, 566994.135538078, 1.633930166583486, 0.2748281719886295, 416012.90050262824)]
+    public void WeldedI_ByTheGeneralCase(double length, double critical, double slenderness, double factor, double moment) =>
+        General(
+            Lateral(Steel.Plates(0.300, 0.020, 0.010, 0.600, false), 355, length), critical, slenderness, factor, moment);
+
+    /// <summary>The same of a section that does not say how it resists torsion, Lc = 6 m: curve d.</summary>
     [Fact]
     public void WeldedI_BySimplifiedMethod()
     {
-        Resistance found = Lateral(Steel.Plates(0.300, 0.020, 0.010, 0.600, false), 355, 6);
+        Section plates = Steel.Plates(0.300, 0.020, 0.010, 0.600, false) with { TorsionConstant = null };
+        Resistance found = Lateral(plates, 355, 6);
 
         Same(0.08056988525656725, Steel.Term(found, CheckSymbol.FlangeRadius));
         Same(0.974615158246335, Steel.Term(found, CheckSymbol.LateralSlenderness));
@@ -111,5 +158,14 @@ public sealed class En1993WorkedTests
     private static Resistance Lateral(Section section, double yield, double length) => Steel.Find(
         StrengthRules.En1993, Steel.Unbraced(section, Steel.European(yield), length), CheckKind.LateralStability)!;
 
-    private static void Same(double expected, double actual) => Assert.Equal(expected, actual, Close * expected);
+    /// <summary>Iz [cm⁴], It [cm⁴] and Iw [10³ cm⁶] beside what its table gives.</summary>
+    private static Section Whole(string name, double inertia, double torsion, double warping) => En1993TableTests.Rolled(name) with
+    {
+        LateralInertia = inertia * 1e-8,
+        TorsionConstant = torsion * 1e-8,
+        WarpingConstant = warping * 1e-9,
+    };
+
+    private static void Same(double expected, double actual, double close = Close) =>
+        Assert.Equal(expected, actual, close * expected);
 }
