@@ -29,7 +29,7 @@ public static class CheckText
         IEnumerable<string> result = calculation is { Beam: BuiltBeam beam, Outcome: BeamOutcome outcome }
             ?
             [
-                .. Section("INPUT AS READ", InputLines.Of(calculation), width),
+                .. Section("INPUT AS READ", [.. InputLines.Of(calculation), .. StickLines.AsRead(calculation.Document, beam)], width),
                 .. Section("STATICS", [DeterminacyWords.Of(outcome)], width),
                 .. Answers(calculation, beam, outcome, request),
                 .. EnvelopePanel.Lines(calculation, width) is { IsEmpty: false } lines ? lines.Prepend("") : [],

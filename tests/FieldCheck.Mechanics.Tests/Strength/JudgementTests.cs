@@ -47,12 +47,14 @@ public sealed class JudgementTests
     [Fact]
     public void NothingAsked_IsNotUsedUpAtAll() => Assert.Equal(new Judgement(0, null), Of(Checked.Problem(Span)));
 
-    /// <summary>An overhang on supports that only push: loaded at its end the beam tips, in one basis of two or in both.</summary>
+    /// <summary>An overhang on supports that only push: loaded at its end the beam tips, in one basis of two or in both, alone or beside a combination that stands.</summary>
     [Theory]
-    [InlineData(1, 0)]
-    [InlineData(0, 1)]
-    [InlineData(1, 1)]
-    public void BeamThatTips_HoldsNothing(double service, double factored)
+    [InlineData(1, 0, false)]
+    [InlineData(0, 1, false)]
+    [InlineData(1, 1, false)]
+    [InlineData(1, 0, true)]
+    [InlineData(0, 1, true)]
+    public void BeamThatTips_HoldsNothing(double service, double factored, bool standsOtherwise)
     {
         Support[] supports = [Support.Pin(0), Support.Roller(4)];
         BeamModel model = Checked.Model(
@@ -63,6 +65,10 @@ public sealed class JudgementTests
             [
                 new Combination("service", CombinationBasis.Service, [1, service]),
                 new Combination("factored", CombinationBasis.Factored, [1, factored]),
+                .. standsOtherwise
+                    ? new CombinationBasis[] { CombinationBasis.Service, CombinationBasis.Factored }
+                        .Select(basis => new Combination("dead", basis, [1, 0]))
+                    : [],
             ],
         };
 

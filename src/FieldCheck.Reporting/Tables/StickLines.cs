@@ -1,45 +1,51 @@
 using System.Collections.Immutable;
 using FieldCheck.Mechanics.Model;
-using FieldCheck.Reporting.Tables;
 using FieldCheck.Sheet.Building;
 using FieldCheck.Sheet.Catalogue;
 using FieldCheck.Sheet.Document;
 using FieldCheck.Sheet.Reading;
 using FieldCheck.Sheet.Units;
 
-namespace FieldCheck.Reporting.Pages;
+namespace FieldCheck.Reporting.Tables;
 
 /// <summary>What a beam is made of: each section and material as typed, as read, and where its figures come from.</summary>
 internal static class StickLines
 {
-    internal static ImmutableArray<string> Of(BeamDocument document, BuiltBeam beam, SectionCatalogue catalogue)
+    /// <summary>All of it, in the letters that were typed.</summary>
+    internal static ImmutableArray<string> Of(BeamDocument document, BuiltBeam beam, SectionCatalogue catalogue) =>
+    [
+        .. document.Sections.Select(section => TextSafety.ForTerminal(
+            $"{AsRead(beam, section)}; source: {(section.Shape is string shape ? Source(catalogue.Shape(shape)) : "as given")}")),
+        .. document.Materials.Select(material => TextSafety.ForTerminal(
+            $"{AsRead(beam, material)}; source: {(material.Grade is string grade ? Source(catalogue.Grade(grade)) : "as given")}")),
+        OwnWeight(document, beam),
+    ];
+
+    /// <summary>The sections and materials alone, without where they come from, in plain ASCII.</summary>
+    internal static ImmutableArray<string> AsRead(BeamDocument document, BuiltBeam beam) =>
+    [
+        .. document.Sections.Select(section => PlainAscii.Of(AsRead(beam, section))),
+        .. document.Materials.Select(material => PlainAscii.Of(AsRead(beam, material))),
+    ];
+
+    private static string AsRead(BuiltBeam beam, SectionEntry section)
     {
-        BeamWords words = new(beam);
-        return
-        [
-            .. document.Sections.Select(section => Sentence(
-                "section",
-                section.Name,
-                string.Join(", ", TypedCells.Of(Fields.Section, section)),
-                Read(words, Figures(beam.Sticks.FirstOrDefault(stick => stick.SectionName == section.Name)?.Section)),
-                section.Shape is string shape ? Source(catalogue.Shape(shape)) : "as given")),
-            .. document.Materials.Select(material => Sentence(
-                "material",
-                material.Name,
-                string.Join(
-                    ", ",
-                    [
-                        .. TypedCells.Of(Fields.Material, material),
-                        .. material.Factors.Select(factor => $"factor {factor.Name} {factor.Text}"),
-                    ]),
-                Read(words, Figures(beam.Sticks.FirstOrDefault(stick => stick.MaterialName == material.Name)?.Material)),
-                material.Grade is string grade ? Source(catalogue.Grade(grade)) : "as given")),
-            OwnWeight(document, beam),
-        ];
+        string typed = string.Join(", ", TypedCells.Of(Fields.Section, section));
+        Section? used = beam.Sticks.FirstOrDefault(stick => stick.SectionName == section.Name)?.Section;
+        return $"section {section.Name}: {typed}; {Read(beam, Figures(used))}";
     }
 
-    private static string Sentence(string what, string name, string typed, string read, string source) =>
-        TextSafety.ForTerminal($"{what} {name}: {typed}; {read}; source: {source}");
+    private static string AsRead(BuiltBeam beam, MaterialEntry material)
+    {
+        string typed = string.Join(
+            ", ",
+            [
+                .. TypedCells.Of(Fields.Material, material),
+                .. material.Factors.Select(factor => $"factor {factor.Name} {factor.Text}"),
+            ]);
+        Material? used = beam.Sticks.FirstOrDefault(stick => stick.MaterialName == material.Name)?.Material;
+        return $"material {material.Name}: {typed}; {Read(beam, Figures(used))}";
+    }
 
     private static (string Name, double? Value, QuantityKind Kind)[] Figures(Section? section) => section is null ? [] :
     [
@@ -55,7 +61,7 @@ internal static class StickLines
         ("yield", material.Yield, QuantityKind.Pressure),
     ];
 
-    private static string Read(BeamWords words, (string Name, double? Value, QuantityKind Kind)[] figures)
+    private static string Read(BuiltBeam beam, (string Name, double? Value, QuantityKind Kind)[] figures)
     {
         if (figures.Length == 0)
         {
@@ -65,7 +71,7 @@ internal static class StickLines
         string[] known =
         [
             .. figures.Where(figure => figure.Value is not null)
-                .Select(figure => $"{figure.Name} {words.Say(figure.Value!.Value, figure.Kind)}"),
+                .Select(figure => $"{figure.Name} {beam.Display.Say(figure.Value!.Value, figure.Kind)}"),
         ];
         return known.Length == 0 ? "no figure of it is known" : $"read as {string.Join(", ", known)}";
     }
