@@ -31,10 +31,18 @@ internal sealed class Aisc360(bool isLrfd) : IStrengthRule
         ];
     }
 
-    public ImmutableArray<Resistance> At(Member member, Seat seat, SeatPlace place) =>
-        SteelMember.Of(member) is SteelMember steel && Aisc360Web.Of(steel, seat, place) is Nominal web
-            ? [Finished(CheckKind.WebYielding, CheckUnit.Force, web)]
-            : [];
+    public ImmutableArray<Resistance> At(Member member, Seat seat, SeatPlace place)
+    {
+        if (SteelMember.Of(member) is not SteelMember steel || Aisc360Web.Of(steel) is not Aisc360Web web)
+        {
+            return [];
+        }
+
+        Resistance yields = Finished(CheckKind.WebYielding, CheckUnit.Force, web.Yielding(seat, place));
+        Resistance cripples = Finished(CheckKind.WebCrippling, CheckUnit.Force, web.Crippling(seat, place));
+        Resistance less = cripples.Limit < yields.Limit ? cripples : yields;
+        return [less with { LengthFor = push => Math.Max(yields.LengthFor!(push), cripples.LengthFor!(push)) }];
+    }
 
     public Resistance? Axial(Member member, bool isTension)
     {
@@ -57,8 +65,7 @@ internal sealed class Aisc360(bool isLrfd) : IStrengthRule
 
     private Resistance Finished(CheckKind kind, CheckUnit unit, Nominal strength)
     {
-        double omega = strength.IsSurest ? 1.50 : 1.67;
-        double phi = strength.IsSurest ? 1.00 : 0.90;
+        (double omega, double phi) = strength.Factors;
         return new Resistance
         {
             Kind = kind,

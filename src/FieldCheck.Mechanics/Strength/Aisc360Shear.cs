@@ -38,7 +38,10 @@ internal static class Aisc360Shear
         ImmutableArray<CheckTerm> ratio = [Term.Number(CheckSymbol.WebSlenderness, slenderness)];
         return slenderness > ThinnestWeb
             ? Nominal.Unknown(CheckClause.Aisc360G2, NotJudgedReason.TooSlender, ratio)
-            : Strength(steel, CheckClause.Aisc360G2, ratio, area, coefficient) with { IsSurest = isSurest };
+            : Strength(steel, CheckClause.Aisc360G2, ratio, area, coefficient) with
+            {
+                Factors = isSurest ? AiscFactors.Surest : AiscFactors.Usual,
+            };
     }
 
     /// <summary>G4.</summary>

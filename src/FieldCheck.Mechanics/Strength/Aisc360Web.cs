@@ -2,52 +2,99 @@ using FieldCheck.Mechanics.Model;
 
 namespace FieldCheck.Mechanics.Strength;
 
-/// <summary>Local yielding of the web of an I or a channel over a support, AISC 360-16 J10.2.</summary>
-internal static class Aisc360Web
+/// <summary>The upright web of an I or a channel over a support without stiffeners, AISC 360-16 J10.2 and J10.3.</summary>
+/// <param name="Steel">The member.</param>
+/// <param name="Flange">Thickness of the flange [m].</param>
+/// <param name="Web">Thickness of the web [m].</param>
+/// <param name="Depth">Depth [m].</param>
+/// <param name="Fillet">From the outer face of the flange to the end of the fillet [m].</param>
+internal sealed record Aisc360Web(SteelMember Steel, double Flange, double Web, double Depth, double Fillet)
 {
+    /// <summary>Beyond this share of the depth a bearing at an end counts by the second formula of J10.3(b) [–].</summary>
+    private const double LongBearing = 0.2;
+
     /// <returns>Null where the member has no single upright web.</returns>
-    internal static Nominal? Of(SteelMember steel, Seat seat, SeatPlace place) => steel.Shape switch
+    internal static Aisc360Web? Of(SteelMember steel) => steel.Shape switch
     {
         _ when steel.Section.IsFlat => null,
-        SectionShape.I shape => Yielding(
-            steel, seat, place, WebPlate.FilletDepth(shape), shape.WebThickness, shape.Depth),
-        SectionShape.Channel shape => Yielding(
-            steel, seat, place, WebPlate.FilletDepth(shape), shape.WebThickness, shape.Depth),
+        SectionShape.I shape => new(
+            steel, shape.FlangeThickness, shape.WebThickness, shape.Depth, WebPlate.FilletDepth(shape)),
+        SectionShape.Channel shape => new(
+            steel, shape.FlangeThickness, shape.WebThickness, shape.Depth, WebPlate.FilletDepth(shape)),
         _ => null,
     };
 
-    private static Nominal Yielding(
-        SteelMember steel, Seat seat, SeatPlace place, double fillet, double web, double depth)
+    /// <summary>Local yielding, J10.2.</summary>
+    internal Nominal Yielding(Seat seat, SeatPlace place)
     {
-        bool isEnd = place.ToEnd <= depth;
+        bool isEnd = place.ToEnd <= Depth;
         double spread = isEnd ? 2.5 : 5;
         double LengthFor(double push) =>
-            Math.Max(isEnd ? fillet : 0, push / (steel.Yield * web) - spread * fillet);
+            Math.Max(isEnd ? Fillet : 0, push / (Steel.Yield * Web) - spread * Fillet);
 
         if (seat.Length is not double bearing)
         {
-            return Nominal.Unknown(CheckClause.Aisc360WebYielding, NotJudgedReason.NoBearingLength) with
-            {
-                LengthFor = LengthFor,
-                IsSurest = true,
-            };
+            return Unknown(CheckClause.Aisc360WebYielding, AiscFactors.Surest, LengthFor);
         }
 
-        double strength = steel.Yield * web * (spread * fillet + bearing);
+        double strength = Steel.Yield * Web * (spread * Fillet + bearing);
         return new Nominal(
             CheckClause.Aisc360WebYielding,
             strength,
             [
-                Term.Stress(CheckSymbol.Yield, steel.Yield),
-                Term.Length(CheckSymbol.WebThickness, web),
-                Term.Length(CheckSymbol.FilletDepth, fillet),
+                Term.Stress(CheckSymbol.Yield, Steel.Yield),
+                Term.Length(CheckSymbol.WebThickness, Web),
+                Term.Length(CheckSymbol.FilletDepth, Fillet),
                 Term.Length(CheckSymbol.BearingLength, bearing),
                 Term.Number(CheckSymbol.FilletSpread, spread),
                 Term.Force(CheckSymbol.NominalForce, strength),
             ])
         {
             LengthFor = LengthFor,
-            IsSurest = true,
+            Factors = AiscFactors.Surest,
         };
     }
+
+    /// <summary>Local crippling, J10.3.</summary>
+    internal Nominal Crippling(Seat seat, SeatPlace place)
+    {
+        bool isEnd = place.ToEnd < Depth / 2;
+        double share = isEnd ? 0.40 : 0.80;
+        double ratio = Math.Pow(Web / Flange, 1.5);
+        double bare = share * Web * Web * Math.Sqrt(Steel.Modulus * Steel.Yield * Flange / Web);
+        double LengthFor(double push)
+        {
+            double spread = Math.Max(0, push / bare - 1) / ratio;
+            return Depth * (isEnd && spread > 3 * LongBearing ? (spread + LongBearing) / 4 : spread / 3);
+        }
+
+        if (seat.Length is not double bearing)
+        {
+            return Unknown(CheckClause.Aisc360WebCrippling, AiscFactors.Crippling, LengthFor);
+        }
+
+        double part = bearing / Depth;
+        double grown = isEnd && part > LongBearing ? 4 * part - LongBearing : 3 * part;
+        double strength = bare * (1 + grown * ratio);
+        return new Nominal(
+            CheckClause.Aisc360WebCrippling,
+            strength,
+            [
+                Term.Stress(CheckSymbol.Modulus, Steel.Modulus),
+                Term.Stress(CheckSymbol.Yield, Steel.Yield),
+                Term.Length(CheckSymbol.WebThickness, Web),
+                Term.Length(CheckSymbol.FlangeThickness, Flange),
+                Term.Length(CheckSymbol.Depth, Depth),
+                Term.Length(CheckSymbol.BearingLength, bearing),
+                Term.Number(CheckSymbol.CripplingShare, share),
+                Term.Force(CheckSymbol.NominalForce, strength),
+            ])
+        {
+            LengthFor = LengthFor,
+            Factors = AiscFactors.Crippling,
+        };
+    }
+
+    private static Nominal Unknown(CheckClause clause, AiscFactors factors, Func<double, double> lengthFor) =>
+        Nominal.Unknown(clause, NotJudgedReason.NoBearingLength) with { LengthFor = lengthFor, Factors = factors };
 }

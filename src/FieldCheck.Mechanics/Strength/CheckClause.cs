@@ -83,6 +83,9 @@ public enum CheckClause
     /// <summary>AISC 360-16 J10.2: local yielding of the web over a support.</summary>
     Aisc360WebYielding,
 
+    /// <summary>AISC 360-16 J10.3, local crippling of the web.</summary>
+    Aisc360WebCrippling,
+
     /// <summary>AISC 360-16 D2: yielding of the whole area in tension.</summary>
     Aisc360Tension,
 

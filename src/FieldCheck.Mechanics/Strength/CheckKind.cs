@@ -24,6 +24,9 @@ public enum CheckKind
     /// <summary>Local yielding of the web over a support.</summary>
     WebYielding,
 
+    /// <summary>The web over a support, where it cripples before it yields.</summary>
+    WebCrippling,
+
     /// <summary>Deflection of a bay from the chord between its supports.</summary>
     Deflection,
 

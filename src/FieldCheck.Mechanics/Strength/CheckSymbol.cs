@@ -153,6 +153,12 @@ public enum CheckSymbol
     /// <summary>Thickness of the web tw.</summary>
     WebThickness,
 
+    /// <summary>Thickness of the flange, tf.</summary>
+    FlangeThickness,
+
+    /// <summary>Share of AISC 360 J10.3 by which a web cripples: 0.80, or 0.40 at an end.</summary>
+    CripplingShare,
+
     /// <summary>Root of 235 N/mm² over the yield stress ε.</summary>
     YieldFactor,
 

@@ -14,8 +14,8 @@ internal sealed record Nominal(CheckClause Clause, double? Value, ImmutableArray
     /// <summary>Length of bearing [m] that would carry a nominal push [N]; null where it plays no part.</summary>
     internal Func<double, double>? LengthFor { get; init; }
 
-    /// <summary>True: of the limit states with Ω 1.50 and φ 1.00.</summary>
-    internal bool IsSurest { get; init; }
+    /// <summary>Its safety and resistance factors.</summary>
+    internal AiscFactors Factors { get; init; } = AiscFactors.Usual;
 
     internal static Nominal Unknown(CheckClause clause, NotJudgedReason reason, params ImmutableArray<CheckTerm> terms) =>
         new(clause, null, terms) { Reason = reason };

@@ -14,7 +14,7 @@ internal static class CheckKindWords
         CheckKind.LateralStability => "lateral stability",
         CheckKind.Bearing => "bearing",
         CheckKind.PadPressure => "pressure under pads",
-        CheckKind.WebYielding => "the web over supports",
+        CheckKind.WebYielding or CheckKind.WebCrippling => "the web over supports",
         CheckKind.Deflection => "deflection of the bays",
         CheckKind.OverhangDeflection => "deflection of overhangs",
         CheckKind.FinalDeflection => "final deflection of the bays",

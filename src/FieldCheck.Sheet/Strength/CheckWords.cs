@@ -37,7 +37,7 @@ internal sealed class CheckWords(BuiltBeam beam, BeamDocument document)
             CheckKind.Bearing when check.Span is null => $"what carries{At(check, " ")}",
             CheckKind.Bearing => $"bearing{OfSpanAt(check)}{At(check, " at ")}",
             CheckKind.PadPressure => $"pressure{At(check, " under ")}",
-            CheckKind.WebYielding => $"web{OfSpanAt(check)}{At(check, " over ")}",
+            CheckKind.WebYielding or CheckKind.WebCrippling => $"web{OfSpanAt(check)}{At(check, " over ")}",
             CheckKind.Deflection => $"deflection{OfBay(check)}{alone}",
             CheckKind.OverhangDeflection => $"deflection{OfOverhang(check)}{alone}",
             CheckKind.FinalDeflection => $"final deflection{OfBay(check)}",

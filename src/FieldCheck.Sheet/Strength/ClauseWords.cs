@@ -34,6 +34,7 @@ public static class ClauseWords
         CheckClause.Aisc360G5 => "AISC 360-16 G5, shear of a round tube",
         CheckClause.Aisc360G6 => "AISC 360-16 G6, shear about the weak axis",
         CheckClause.SolidBarShear => "0.60 of yield as the greatest shear stress of a solid bar, common practice, no source",
+        CheckClause.Aisc360WebCrippling => "AISC 360-16 J10.3, local crippling of the web",
         CheckClause.Aisc360WebYielding => "AISC 360-16 J10.2, local yielding of the web",
         CheckClause.Aisc360Tension => "AISC 360-16 D2, yielding in tension",
         CheckClause.Aisc360Squash => "yield on the whole area with the factors of AISC 360-16 E1, buckling left out",

@@ -46,7 +46,7 @@ internal static class NotCheckedWords
         StrengthProblem problem, ImmutableArray<SectionCheck> checks, ImmutableArray<string?> pushing)
     {
         int[] all = [.. Enumerable.Range(0, pushing.Length).Where(support => pushing[support] is not null)];
-        int[] bare = [.. all.Where(support => !HasAt(support, CheckKind.Bearing, CheckKind.WebYielding))];
+        int[] bare = [.. all.Where(support => !HasAt(support, CheckKind.Bearing, CheckKind.WebYielding, CheckKind.WebCrippling))];
         int[] pads =
         [
             .. all.Where(support => problem.Seats[support].PadArea is not null && !HasAt(support, CheckKind.PadPressure)),
@@ -84,7 +84,7 @@ internal static class NotCheckedWords
     {
         StrengthRules.ElasticAllowable => ["local buckling of thin plates", "the web over supports and under point loads"],
         StrengthRules.Aisc360Asd or StrengthRules.Aisc360Lrfd =>
-            ["crippling and sideways buckling of the web", "the web under point loads", TopLoads],
+            ["sideways buckling of the web", "the web under point loads", TopLoads],
         StrengthRules.En1993 => ["the web over supports and under point loads", TopLoads],
         StrengthRules.Nds or StrengthRules.En1995 => ["tension across the grain"],
         _ => [],

@@ -60,6 +60,8 @@ public readonly record struct SymbolWords(string Symbol, string Words)
         CheckSymbol.ShearCoefficient => new("Cv", "share of yield that buckling in shear leaves"),
         CheckSymbol.FilletDepth => new("k", "face of the flange to end of the fillet"),
         CheckSymbol.FilletSpread => new("n,k", "fillet depths that the load spreads over"),
+        CheckSymbol.FlangeThickness => new("tf", "thickness of the flange"),
+        CheckSymbol.CripplingShare => new("c", "0.80, or 0.40 within half the depth of an end"),
         CheckSymbol.WebThickness => new("tw", "thickness of the web"),
         CheckSymbol.YieldFactor => new("epsilon", "root of 235 N/mm2 over the yield stress"),
         CheckSymbol.SectionClass => new("class", "class of the section"),
