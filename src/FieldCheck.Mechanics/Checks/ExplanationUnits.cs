@@ -1,6 +1,6 @@
 namespace FieldCheck.Mechanics.Checks;
 
-/// <summary>Tries figures that stand at the wrong ends or in wrong units, and lengths in wrong units.</summary>
+/// <summary>Tries figures that stand at the wrong ends, without their sense or in wrong units, and lengths in wrong units.</summary>
 internal static class ExplanationUnits
 {
     private static readonly (UnitMixUp Force, UnitMixUp Moment)[] OfFigures =
@@ -14,6 +14,7 @@ internal static class ExplanationUnits
     internal static void Try(ExplanationBeam beam, ExplanationList found)
     {
         found.Add(new Slip.EndsSwapped(), 2, Swapped(beam));
+        found.Add(new Slip.SenseLeftOut(), 2, [.. beam.Computed.Select(Math.Abs)]);
         foreach ((UnitMixUp force, UnitMixUp moment) in OfFigures)
         {
             found.Add(new Slip.FigureUnits(force, true), 2, Scaled(beam, force.Ratio(), moment.Ratio()));

@@ -34,6 +34,9 @@ public abstract record Slip
     /// <summary>The figures stand at the wrong ends.</summary>
     public sealed record EndsSwapped : Slip;
 
+    /// <summary>Figures that act down, to the left or clockwise are written as sizes, as if they acted the other way.</summary>
+    public sealed record SenseLeftOut : Slip;
+
     /// <summary>Every figure is in another unit than is written.</summary>
     /// <param name="Units">The two.</param>
     /// <param name="IsTooGreat">True: the numbers are too great.</param>

@@ -38,6 +38,7 @@ internal static class JsonExplanations
         Slip.CommonFactor => "common_factor",
         Slip.OtherFactors => "other_factors",
         Slip.EndsSwapped => "ends_swapped",
+        Slip.SenseLeftOut => "sense_left_out",
         Slip.FigureUnits => "figure_units",
         Slip.MomentUnits => "moment_units",
         Slip.LengthUnits => "length_units",

@@ -32,6 +32,7 @@ internal sealed class SlipWords
         Slip.EndsSwapped => _beam.Supports.Length == 2
             ? $"{_beam.Supports[0].Label} and {_beam.Supports[1].Label} swapped"
             : "left and right swapped",
+        Slip.SenseLeftOut => "sizes written without their sense (down, left or clockwise)",
         Slip.SimpleSpans => "each bay taken as a simple span",
         Slip.HingeOverlooked { Hinge: int hinge } => $"the hinge at {Length(_beam.Model.Hinges[hinge])} overlooked",
         Slip.HingeOverlooked => "every hinge overlooked",

@@ -156,6 +156,22 @@ public sealed partial class ExplanationSearchTests
     public void EndsSwapped() =>
         Assert.Equal(new Slip.EndsSwapped(), Said.Only(Said.Verticals(Two, "10.75", "10.25")).Slip);
 
+    /// <summary>6 m and an overhang of 2 m with 9 kN at its end: 3 kN down at the left, 12 kN up at the right.</summary>
+    [Theory]
+    [InlineData("3.00", "12.00", true)]
+    [InlineData("2.80", "12.00", false)]
+    [InlineData("3.00", "-12.00", false)]
+    public void UpliftWrittenWithoutItsSense(string left, string right, bool isExplained)
+    {
+        BeamModel model = Said.Simple(8, Said.Point(8, 9)) with { Supports = [Support.Pin(0), Support.Roller(6)] };
+
+        IEnumerable<Slip> told = Said.Explanations(Said.Verticals(model, left, right))
+            .Where(one => !one.IsFitted)
+            .Select(one => one.Slip);
+
+        Assert.Equal(isExplained ? [new Slip.SenseLeftOut()] : [], told);
+    }
+
     [Fact]
     public void EndsSwapped_IsTheSameAsTheOnlyLoadMeasuredFromTheOtherEnd()
     {

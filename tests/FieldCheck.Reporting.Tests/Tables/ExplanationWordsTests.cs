@@ -131,6 +131,7 @@ public sealed class ExplanationWordsTests
         { new Slip.OtherFactors(1.2, 1.6), "factors of 1.2 on permanent and 1.6 on variable loads" },
         { new Slip.OtherFactors(1, 1), "loads without factors" },
         { new Slip.EndsSwapped(), "A and B swapped" },
+        { new Slip.SenseLeftOut(), "sizes written without their sense (down, left or clockwise)" },
         {
             new Slip.FigureUnits(UnitMixUp.KilonewtonAndKip, true),
             "every figure 4.448 times too great (as from kN to kip)"
