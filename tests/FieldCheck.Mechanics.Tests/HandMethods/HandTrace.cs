@@ -56,11 +56,11 @@ internal static class HandTrace
         [
             $"{Name(turns.Unknown)} turns {turns.Sense}" + (turns.Arm is HandNumber arm ? " by " + Worked(arm) : ""),
         ],
-        HandLine.Balances balances => [$"{Terms(balances.Terms)} + {Text(balances.Together)} = 0"],
-        HandLine.Sets sets => [$"({sets.Row}) {Terms(sets.Equation.Terms)} = {Worked(sets.Equation.Constant)}"],
+        HandLine.Balances balances => [$"{Terms(balances.Terms, Text)} + {Text(balances.Together)} = 0"],
+        HandLine.Sets sets => [$"({sets.Row}) {Terms(sets.Equation.Terms, Text)} = {Text(sets.Equation.Constant)}"],
         HandLine.Expresses expresses =>
         [
-            $"({expresses.Row}) {Name(expresses.Unknown)} = {Worked(expresses.Constant)}, less {Terms(expresses.Others)}",
+            $"({expresses.Row}) {Name(expresses.Unknown)} = {Worked(expresses.Constant)}, less {Terms(expresses.Others, Worked)}",
         ],
         HandLine.Closes closes =>
         [
@@ -76,8 +76,8 @@ internal static class HandTrace
     private static string Both(HandNumber left, HandNumber right) =>
         left == right ? Digits(left.Value) : $"{Digits(left.Value)}|{Digits(right.Value)}";
 
-    private static string Terms(IEnumerable<HandTerm> terms) =>
-        string.Join(" + ", terms.Select(term => $"{Worked(term.Coefficient)} {Name(term.Unknown)}"));
+    private static string Terms(IEnumerable<HandTerm> terms, Func<HandNumber, string> text) =>
+        string.Join(" + ", terms.Select(term => $"{text(term.Coefficient)} {Name(term.Unknown)}"));
 
     /// <summary>The formula and what comes out of it.</summary>
     private static string Worked(HandNumber number)

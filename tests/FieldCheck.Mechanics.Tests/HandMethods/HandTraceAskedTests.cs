@@ -23,13 +23,13 @@ public sealed class HandTraceAskedTests
         ? = [900] = 900 Nm of Together
         - TwoRows
         ? = LoadForce0.only[900] + LoadForce1.only[600] = 1500 N of RightSide
-        (1) 1 V0 + 1 V1 = LoadForce0.only[900] + LoadForce1.only[600] = 1500 N
-        (2) -3 m V0 + SupportPlace1[6] - 3 = 3 m V1 = -[900] = -900 Nm
+        (1) 1 V0 + 1 V1 = [1500]
+        (2) (-3) V0 + [3] V1 = (-[900])
         (1) V0 = LoadForce0.only[900] + LoadForce1.only[600] = 1500 N, less 1 V1
         - PutsInto V0 Row 2
         ? = [3] - (-3) = 6 m of Coefficient V1
         ? = (-[900]) - ((-3) * [1500]) = 3600 Nm of RightSide
-        (2) [3] - (-3) = 6 m V1 = (-[900]) - ((-3) * [1500]) = 3600 Nm
+        (2) [6] V1 = [3600]
         V1 = [3600] / [6] = 600 N
         V0 = [1500] - V1 = 900 N
         # Proof SupportPlace1[6]
@@ -101,7 +101,7 @@ public sealed class HandTraceAskedTests
         V0 turns None
         V1 turns CounterClockwise by 6 m
         ? = -[1800] = -1800 Nm of Together
-        6 m V1 + [-1800] = 0
+        SupportPlace1[6] V1 + [-1800] = 0
         V1 = (-[-1800]) / SupportPlace1[6] = 300 N
         - VerticalSum V0
         V0 = LoadForce0.only[900] - V1 = 600 N
@@ -121,7 +121,7 @@ public sealed class HandTraceAskedTests
         V0 turns Clockwise by 6 m
         V1 turns None
         ? = [3600] = 3600 Nm of Together
-        -SupportPlace1[6] = -6 m V0 + [3600] = 0
+        (-SupportPlace1[6]) V0 + [3600] = 0
         V0 = [3600] / SupportPlace1[6] = 600 N
         - VerticalSum V1
         V1 = LoadForce0.only[900] - V0 = 300 N
@@ -152,13 +152,13 @@ public sealed class HandTraceAskedTests
         ? = -[400] = -400 Nm of Together
         - TwoRows
         ? = LoadForce0.only[800] = 800 N of RightSide
-        (1) 1 G0 + 1 G1 = LoadForce0.only[800] = 800 N
-        (2) -[1] = -1 m G0 + HingePlace1[4] - 3 = 1 m G1 = -[-400] = 400 Nm
+        (1) 1 G0 + 1 G1 = [800]
+        (2) (-[1]) G0 + [1] G1 = (-[-400])
         (1) G0 = LoadForce0.only[800] = 800 N, less 1 G1
         - PutsInto G0 Row 2
         ? = [1] - (-[1]) = 2 m of Coefficient G1
         ? = (-[-400]) - ((-[1]) * [800]) = 1200 Nm of RightSide
-        (2) [1] - (-[1]) = 2 m G1 = (-[-400]) - ((-[1]) * [800]) = 1200 Nm
+        (2) [2] G1 = [1200]
         G1 = [1200] / [2] = 600 N
         G0 = [800] - G1 = 200 N
         # Part SupportPlace0[0] HingePlace0[2]
@@ -204,7 +204,7 @@ public sealed class HandTraceAskedTests
         G0 turns None
         G1 turns CounterClockwise by HingePlace1[4] - HingePlace0[2] = 2 m
         ? = -[1200] = -1200 Nm of Together
-        HingePlace1[4] - HingePlace0[2] = 2 m G1 + [-1200] = 0
+        [2] G1 + [-1200] = 0
         G1 = (-[-1200]) / [2] = 600 N
         - VerticalSum G0
         G0 = LoadForce0.only[800] - G1 = 200 N

@@ -23,7 +23,7 @@ public sealed class HandTraceCoupledPartsTests
         V0 turns None
         G0 turns CounterClockwise by 2 m
         ? = -[400] = -400 Nm of Together
-        2 m G0 + [-400] = 0
+        HingePlace0[2] G0 + [-400] = 0
         G0 = (-[-400]) / HingePlace0[2] = 200 N
         - VerticalSum V0
         V0 = LoadForce0.only[400] - G0 = 200 N
@@ -47,20 +47,20 @@ public sealed class HandTraceCoupledPartsTests
         SurfaceCosine2 = cos(Surface2[0.643501]) = 0.8
         SurfaceTangent2 = SurfaceSine2 / SurfaceCosine2 = 0.75
         ? = SurfaceTangent0 * V0 = 150 N of RightSide
-        (1) 1 V1 + 1 V2 + 1 V3 = G0 = 200 N
-        (2) SupportPlace2[5] - SupportPlace1[3] = 2 m V2 + SupportPlace3[6] - SupportPlace1[3] = 3 m V3 = -[200] = -200 Nm
-        (3) SurfaceSine2 / SurfaceCosine2 = 0.75 V2 = SurfaceTangent0 * V0 = 150 N
+        (1) 1 V1 + 1 V2 + 1 V3 = [200]
+        (2) [2] V2 + [3] V3 = [-200]
+        (3) SurfaceTangent2 V2 = [150]
         V2 = [150] / SurfaceTangent2 = 200 N
         - PutsInto V2 Row 1
         ? = [200] - V2 = 0 N of RightSide
-        (1) 1 V1 + 1 V3 = [200] - V2 = 0 N
+        (1) 1 V1 + 1 V3 = [0]
         - PutsInto V2 Row 2
         ? = [-200] - ([2] * V2) = -600 Nm of RightSide
-        (2) SupportPlace3[6] - SupportPlace1[3] = 3 m V3 = [-200] - ([2] * V2) = -600 Nm
+        (2) [3] V3 = [-600]
         V3 = [-600] / [3] = -200 N
         - PutsInto V3 Row 1
         ? = [0] - V3 = 200 N of RightSide
-        (1) 1 V1 = [0] - V3 = 200 N
+        (1) 1 V1 = [200]
         V1 = [0] - V3 = 200 N
         # Slope Support 0
         N0 = V0 / SurfaceCosine0 = 250 N
@@ -144,31 +144,31 @@ public sealed class HandTraceCoupledPartsTests
         SurfaceCosine2 = cos(Surface2[0.643501]) = 0.8
         SurfaceTangent2 = SurfaceSine2 / SurfaceCosine2 = 0.75
         ? = 0 N of RightSide
-        (1) 1 V0 + 1 V1 + 1 G0 = LoadForce0.only[600] = 600 N
-        (2) 2 m V1 + 3 m G0 = [600] = 600 Nm
-        (3) 1 V2 + 1 V3 + -1 G0 = 0 N
-        (4) SupportPlace3[6] - SupportPlace2[4] = 2 m V3 + SupportPlace2[4] - HingePlace0[3] = 1 m G0 = 0 Nm
-        (5) -SurfaceTangent0 = -0.75 V0 + SurfaceSine2 / SurfaceCosine2 = 0.75 V2 = 0 N
+        (1) 1 V0 + 1 V1 + 1 G0 = [600]
+        (2) SupportPlace1[2] V1 + HingePlace0[3] G0 = [600]
+        (3) 1 V2 + 1 V3 + (-1) G0 = [0]
+        (4) [2] V3 + [1] G0 = [0]
+        (5) (-SurfaceTangent0) V0 + SurfaceTangent2 V2 = [0]
         (2) V1 = [600] / SupportPlace1[2] = 300 N, less HingePlace0[3] / SupportPlace1[2] = 1.5 G0
         - PutsInto V1 Row 1
         ? = 1 - [1.5] = -0.5 of Coefficient G0
         ? = [600] - [300] = 300 N of RightSide
-        (1) 1 V0 + 1 - [1.5] = -0.5 G0 = [600] - [300] = 300 N
+        (1) 1 V0 + [-0.5] G0 = [300]
         (1) V0 = [600] - [300] = 300 N, less 1 - [1.5] = -0.5 G0
         - PutsInto V0 Row 5
         ? = -((-SurfaceTangent0) * [-0.5]) = -0.375 of Coefficient G0
         ? = [0] - ((-SurfaceTangent0) * [300]) = 225 N of RightSide
-        (5) -((-SurfaceTangent0) * [-0.5]) = -0.375 G0 + SurfaceSine2 / SurfaceCosine2 = 0.75 V2 = [0] - ((-SurfaceTangent0) * [300]) = 225 N
+        (5) [-0.375] G0 + SurfaceTangent2 V2 = [225]
         (4) V3 = [0] / [2] = 0 N, less [1] / [2] = 0.5 G0
         - PutsInto V3 Row 3
         ? = (-1) - [0.5] = -1.5 of Coefficient G0
         ? = [0] - [0] = 0 N of RightSide
-        (3) 1 V2 + (-1) - [0.5] = -1.5 G0 = [0] - [0] = 0 N
+        (3) 1 V2 + [-1.5] G0 = [0]
         (3) V2 = [0] - [0] = 0 N, less (-1) - [0.5] = -1.5 G0
         - PutsInto V2 Row 5
         ? = [-0.375] - (SurfaceTangent2 * [-1.5]) = 0.75 of Coefficient G0
         ? = [225] - (SurfaceTangent2 * [0]) = 225 N of RightSide
-        (5) [-0.375] - (SurfaceTangent2 * [-1.5]) = 0.75 G0 = [225] - (SurfaceTangent2 * [0]) = 225 N
+        (5) [0.75] G0 = [225]
         G0 = [225] / [0.75] = 300 N
         V2 = [0] - ([-1.5] * G0) = 450 N
         V3 = [0] - ([0.5] * G0) = -150 N

@@ -43,19 +43,19 @@ public sealed class HandTraceCoupledTests
         SurfaceCosine2 = cos(Surface2[0.643501]) = 0.8
         SurfaceTangent2 = SurfaceSine2 / SurfaceCosine2 = 0.75
         ? = -LoadAlong1.only[300] = -300 N of RightSide
-        (1) 1 V0 + 1 V1 + 1 V2 = LoadForce0.only[1000] = 1000 N
-        (2) 2 m V1 + 6 m V2 = [2000] = 2000 Nm
-        (3) -SurfaceTangent0 = -0.75 V0 + SurfaceSine2 / SurfaceCosine2 = 0.75 V2 = -LoadAlong1.only[300] = -300 N
+        (1) 1 V0 + 1 V1 + 1 V2 = [1000]
+        (2) SupportPlace1[2] V1 + SupportPlace2[6] V2 = [2000]
+        (3) (-SurfaceTangent0) V0 + SurfaceTangent2 V2 = [-300]
         (2) V1 = [2000] / SupportPlace1[2] = 1000 N, less SupportPlace2[6] / SupportPlace1[2] = 3 V2
         - PutsInto V1 Row 1
         ? = 1 - [3] = -2 of Coefficient V2
         ? = [1000] - [1000] = 0 N of RightSide
-        (1) 1 V0 + 1 - [3] = -2 V2 = [1000] - [1000] = 0 N
+        (1) 1 V0 + [-2] V2 = [0]
         (1) V0 = [1000] - [1000] = 0 N, less 1 - [3] = -2 V2
         - PutsInto V0 Row 3
         ? = SurfaceTangent2 - ((-SurfaceTangent0) * [-2]) = -0.75 of Coefficient V2
         ? = [-300] - ((-SurfaceTangent0) * [0]) = -300 N of RightSide
-        (3) SurfaceTangent2 - ((-SurfaceTangent0) * [-2]) = -0.75 V2 = [-300] - ((-SurfaceTangent0) * [0]) = -300 N
+        (3) [-0.75] V2 = [-300]
         V2 = [-300] / [-0.75] = 400 N
         V0 = [0] - ([-2] * V2) = 800 N
         V1 = [1000] - ([3] * V2) = -200 N
@@ -138,18 +138,18 @@ public sealed class HandTraceCoupledTests
         SurfaceCosine1 = cos(Surface1[0.643501]) = 0.8
         SurfaceTangent1 = SurfaceSine1 / SurfaceCosine1 = 0.75
         ? = 0 N of RightSide
-        (1) 1 V0 + 1 V1 = LoadForce0.only[1000] = 1000 N
-        (2) 1 C0 + 6 m V1 = [2000] - [120] = 1880 Nm
-        (3) SurfaceSine0 / SurfaceCosine0 = 0.75 V0 + -SurfaceTangent1 = -0.75 V1 = 0 N
+        (1) 1 V0 + 1 V1 = [1000]
+        (2) 1 C0 + SupportPlace1[6] V1 = [1880]
+        (3) SurfaceTangent0 V0 + (-SurfaceTangent1) V1 = [0]
         (1) V0 = LoadForce0.only[1000] = 1000 N, less 1 V1
         - PutsInto V0 Row 3
         ? = (-SurfaceTangent1) - SurfaceTangent0 = -1.5 of Coefficient V1
         ? = [0] - (SurfaceTangent0 * [1000]) = -750 N of RightSide
-        (3) (-SurfaceTangent1) - SurfaceTangent0 = -1.5 V1 = [0] - (SurfaceTangent0 * [1000]) = -750 N
+        (3) [-1.5] V1 = [-750]
         V1 = [-750] / [-1.5] = 500 N
         - PutsInto V1 Row 2
         ? = [1880] - (SupportPlace1[6] * V1) = -1120 Nm of RightSide
-        (2) 1 C0 = [1880] - (SupportPlace1[6] * V1) = -1120 Nm
+        (2) 1 C0 = [-1120]
         C0 = [1880] - (SupportPlace1[6] * V1) = -1120 Nm
         V0 = [1000] - V1 = 500 N
         # Slope Support 0

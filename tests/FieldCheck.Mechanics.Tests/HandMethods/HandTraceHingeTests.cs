@@ -34,7 +34,7 @@ public sealed class HandTraceHingeTests
         V2 turns CounterClockwise by SupportPlace2[8] - HingePlace0[6] = 2 m
         G0 turns None
         ? = -[1000] = -1000 Nm of Together
-        SupportPlace2[8] - HingePlace0[6] = 2 m V2 + [-1000] = 0
+        [2] V2 + [-1000] = 0
         V2 = (-[-1000]) / [2] = 500 N
         - VerticalSum G0
         G0 = LoadForce0.only[1000] - V2 = 500 N
@@ -49,7 +49,7 @@ public sealed class HandTraceHingeTests
         V0 turns None
         V1 turns CounterClockwise by 4 m
         ? = -[3000] - [3600] - [400] = -7000 Nm of Together
-        4 m V1 + [-7000] = 0
+        SupportPlace1[4] V1 + [-7000] = 0
         V1 = (-[-7000]) / SupportPlace1[4] = 1750 N
         - VerticalSum V0
         V0 = G0 + LoadForce1.only[600] + LoadForce2.only[200] - V1 = -450 N
@@ -145,7 +145,7 @@ public sealed class HandTraceHingeTests
         V0 turns None
         G0 turns CounterClockwise by 2 m
         ? = -[600] + [100] = -500 Nm of Together
-        2 m G0 + [-500] = 0
+        HingePlace0[2] G0 + [-500] = 0
         G0 = (-[-500]) / HingePlace0[2] = 250 N
         - VerticalSum V0
         V0 = LoadForce2.only - G0 = 350 N
@@ -158,7 +158,7 @@ public sealed class HandTraceHingeTests
         V1 turns None
         V2 turns CounterClockwise by SupportPlace2[6] - SupportPlace1[3] = 3 m
         ? = [250] - [60] = 190 Nm of Together
-        SupportPlace2[6] - SupportPlace1[3] = 3 m V2 + [190] = 0
+        [3] V2 + [190] = 0
         V2 = (-[190]) / [3] = -63.3333 N
         - VerticalSum V1
         V1 = G0 - V2 = 313.333 N
@@ -241,7 +241,7 @@ public sealed class HandTraceHingeTests
         G0 turns None
         G1 turns CounterClockwise by HingePlace1[4] - HingePlace0[2] = 2 m
         ? = -[1200] - [200] = -1400 Nm of Together
-        HingePlace1[4] - HingePlace0[2] = 2 m G1 + [-1400] = 0
+        [2] G1 + [-1400] = 0
         G1 = (-[-1400]) / [2] = 700 N
         - VerticalSum G0
         G0 = LoadForce0.only[800] + LoadForce1.only[100] - G1 = 200 N

@@ -28,7 +28,7 @@ public sealed class HandTraceMovingNodeTests
         ? = 2 * BayLength0.1 = 6 m of Coefficient SupportMoment0
         ? = 6 / BayLength0.1 = 2 N0m-1 of Coefficient ScaledMovement1
         ? = -(BayLength0.1 * MomentLeft1) - LoadTermLeft0.1 = -366 N1m2 of RightSide
-        (1) 2 * BayLength0.1 = 6 m SupportMoment0 + 6 / BayLength0.1 = 2 N0m-1 ScaledMovement1 = -(BayLength0.1 * MomentLeft1) - LoadTermLeft0.1 = -366 N1m2
+        (1) [6] SupportMoment0 + [2] ScaledMovement1 = [-366]
         - NodeBalance Node 1
         - SimpleSpan Left 0 Right 1
         SimpleLeft0.1 = (LoadForce4.only[90] * FromBayRight4.only) / BayLength0.1 = 30 N
@@ -36,22 +36,22 @@ public sealed class HandTraceMovingNodeTests
         ? = -(1 / BayLength0.1) = -0.333333 N0m-1 of Coefficient SupportMoment0
         ? = -(1 / BayLength1.2) = -0.333333 N0m-1 of Coefficient SupportMoment2
         ? = -(MomentLeft1 / BayLength0.1) + SimpleRight0.1 - (MomentRight1 / BayLength1.2) = 68 N of RightSide
-        (2) -(1 / BayLength0.1) = -0.333333 N0m-1 SupportMoment0 + -(1 / BayLength1.2) = -0.333333 N0m-1 SupportMoment2 = -(MomentLeft1 / BayLength0.1) + SimpleRight0.1 - (MomentRight1 / BayLength1.2) = 68 N
+        (2) [-0.333333] SupportMoment0 + [-0.333333] SupportMoment2 = [68]
         - TurnIsHeld Node 2 Other 1 AtRight
         ? = 2 * BayLength1.2 = 6 m of Coefficient SupportMoment2
         ? = 6 / BayLength1.2 = 2 N0m-1 of Coefficient ScaledMovement1
         ? = -(BayLength1.2 * MomentRight1) = 198 N1m2 of RightSide
-        (3) 2 * BayLength1.2 = 6 m SupportMoment2 + 6 / BayLength1.2 = 2 N0m-1 ScaledMovement1 = -(BayLength1.2 * MomentRight1) = 198 N1m2
+        (3) [6] SupportMoment2 + [2] ScaledMovement1 = [198]
         (1) SupportMoment0 = [-366] / [6] = -61 Nm, less [2] / [6] = 0.333333 N0m-2 ScaledMovement1
         - PutsInto SupportMoment0 Row 2
         ? = -([-0.333333] * [0.333333]) = 0.111111 N0m-3 of Coefficient ScaledMovement1
         ? = [68] - ([-0.333333] * [-61]) = 47.6667 N of RightSide
-        (2) -([-0.333333] * [0.333333]) = 0.111111 N0m-3 ScaledMovement1 + -(1 / BayLength1.2) = -0.333333 N0m-1 SupportMoment2 = [68] - ([-0.333333] * [-61]) = 47.6667 N
+        (2) [0.111111] ScaledMovement1 + [-0.333333] SupportMoment2 = [47.6667]
         (2) ScaledMovement1 = [47.6667] / [0.111111] = 429 N1m3, less [-0.333333] / [0.111111] = -3 N0m2 SupportMoment2
         - PutsInto ScaledMovement1 Row 3
         ? = [6] - ([2] * [-3]) = 12 m of Coefficient SupportMoment2
         ? = [198] - ([2] * [429]) = -660 N1m2 of RightSide
-        (3) [6] - ([2] * [-3]) = 12 m SupportMoment2 = [198] - ([2] * [429]) = -660 N1m2
+        (3) [12] SupportMoment2 = [-660]
         SupportMoment2 = [-660] / [12] = -55 Nm
         ScaledMovement1 = [429] - ([-3] * SupportMoment2) = 264 N1m3
         SupportMoment0 = [-61] - ([0.333333] * ScaledMovement1) = -149 Nm
@@ -97,34 +97,34 @@ public sealed class HandTraceMovingNodeTests
         LoadTermLeft0.1 = (LoadForce0.only[64] * FromBayRight0.only * (BayLength0.1^2 - FromBayRight0.only^2)) / BayLength0.1 = 96 N1m2
         ? = 2 * BayLength0.1 = 4 m of Coefficient SupportMoment0
         ? = -LoadTermLeft0.1 = -96 N1m2 of RightSide
-        (1) 2 * BayLength0.1 = 4 m SupportMoment0 = -LoadTermLeft0.1 = -96 N1m2
+        (1) [4] SupportMoment0 = [-96]
         - TurnsAgree Left 1 Node 2 Right 3
         ? = 2 * (BayLength1.2 + BayLength2.3) = 8 m of Coefficient SupportMoment2
         ? = 6 / BayLength2.3 = 3 N0m-1 of Coefficient ScaledMovement3
         ? = 0 N1m2 of RightSide
-        (2) 2 * (BayLength1.2 + BayLength2.3) = 8 m SupportMoment2 + 6 / BayLength2.3 = 3 N0m-1 ScaledMovement3 = 0 N1m2
+        (2) [8] SupportMoment2 + [3] ScaledMovement3 = [0]
         - NodeBalance Node 3 HasSpring
         Rigidity0.1 = 2E+06 N1m2
         ? = -(1 / BayLength2.3) = -0.5 N0m-1 of Coefficient SupportMoment2
         ? = -(1 / BayLength3.4) = -0.5 N0m-1 of Coefficient SupportMoment4
         ? = Stiffness3[1E+06] / Rigidity0.1[2E+06] = 0.5 N0m-3 of Coefficient ScaledMovement3
-        (3) -(1 / BayLength2.3) = -0.5 N0m-1 SupportMoment2 + -(1 / BayLength3.4) = -0.5 N0m-1 SupportMoment4 + Stiffness3[1E+06] / Rigidity0.1[2E+06] = 0.5 N0m-3 ScaledMovement3 = 10 N
+        (3) [-0.5] SupportMoment2 + [-0.5] SupportMoment4 + [0.5] ScaledMovement3 = LoadForce1.only[10]
         - TurnIsHeld Node 4 Other 3 AtRight
         ? = 2 * BayLength3.4 = 4 m of Coefficient SupportMoment4
         ? = 6 / BayLength3.4 = 3 N0m-1 of Coefficient ScaledMovement3
         ? = 0 N1m2 of RightSide
-        (4) 2 * BayLength3.4 = 4 m SupportMoment4 + 6 / BayLength3.4 = 3 N0m-1 ScaledMovement3 = 0 N1m2
+        (4) [4] SupportMoment4 + [3] ScaledMovement3 = [0]
         SupportMoment0 = [-96] / [4] = -24 Nm
         (2) SupportMoment2 = [0] / [8] = 0 Nm, less [3] / [8] = 0.375 N0m-2 ScaledMovement3
         - PutsInto SupportMoment2 Row 3
         ? = [0.5] - ([-0.5] * [0.375]) = 0.6875 N0m-3 of Coefficient ScaledMovement3
         ? = LoadForce1.only[10] - ([-0.5] * [0]) = 10 N of RightSide
-        (3) -(1 / BayLength3.4) = -0.5 N0m-1 SupportMoment4 + [0.5] - ([-0.5] * [0.375]) = 0.6875 N0m-3 ScaledMovement3 = LoadForce1.only[10] - ([-0.5] * [0]) = 10 N
+        (3) [-0.5] SupportMoment4 + [0.6875] ScaledMovement3 = [10]
         (3) ScaledMovement3 = [10] / [0.6875] = 14.5455 N1m3, less [-0.5] / [0.6875] = -0.727273 N0m2 SupportMoment4
         - PutsInto ScaledMovement3 Row 4
         ? = [4] - ([3] * [-0.727273]) = 6.18182 m of Coefficient SupportMoment4
         ? = [0] - ([3] * [14.5455]) = -43.6364 N1m2 of RightSide
-        (4) [4] - ([3] * [-0.727273]) = 6.18182 m SupportMoment4 = [0] - ([3] * [14.5455]) = -43.6364 N1m2
+        (4) [6.18182] SupportMoment4 = [-43.6364]
         SupportMoment4 = [-43.6364] / [6.18182] = -7.05882 Nm
         ScaledMovement3 = [14.5455] - ([-0.727273] * SupportMoment4) = 9.41176 N1m3
         SupportMoment2 = [0] - ([0.375] * ScaledMovement3) = -3.52941 Nm
@@ -178,18 +178,18 @@ public sealed class HandTraceMovingNodeTests
         LoadTermLeft0.1 = (LoadCouple2.only[30] * (BayLength0.1^2 - (3 * FromBayRight2^2))) / BayLength0.1 = -30 N1m2
         ? = 2 * BayLength0.1 = 6 m of Coefficient MomentRight0
         ? = -((6 * ScaledMovement1) / BayLength0.1) - LoadTermLeft0.1 - (6 * Rigidity0.1[2E+06] * ImposedTurn0[0.001]) = -19970 N1m2 of RightSide
-        (1) 2 * BayLength0.1 = 6 m MomentRight0 + SupportPlace1[3] = 3 m MomentLeft1 = -((6 * ScaledMovement1) / BayLength0.1) - LoadTermLeft0.1 - (6 * Rigidity0.1[2E+06] * ImposedTurn0[0.001]) = -19970 N1m2
+        (1) [6] MomentRight0 + BayLength0.1 MomentLeft1 = [-19970]
         - TurnSpring Node 1 Other 0 AtRight TurnStiffness1[4E+06] HasCouple
         - LoadTermOf Left 0 Right 1 AtRight Rules [Couple]
         LoadTermRight0.1 = -((LoadCouple2.only[30] * (BayLength0.1^2 - (3 * 1^2))) / BayLength0.1) = -60 N1m2
         ? = 2 * BayLength0.1 + TurnLength1 = 9 m of Coefficient MomentLeft1
         ? = (6 * ScaledMovement1) / BayLength0.1 - LoadTermRight0.1 + TurnLength1 * LoadCouple1.only[60] = 8240 N1m2 of RightSide
-        (2) SupportPlace1[3] = 3 m MomentRight0 + 2 * BayLength0.1 + TurnLength1 = 9 m MomentLeft1 = (6 * ScaledMovement1) / BayLength0.1 - LoadTermRight0.1 + TurnLength1 * LoadCouple1.only[60] = 8240 N1m2
+        (2) BayLength0.1 MomentRight0 + [9] MomentLeft1 = [8240]
         (1) MomentRight0 = [-19970] / [6] = -3328.33 Nm, less BayLength0.1 / [6] = 0.5 MomentLeft1
         - PutsInto MomentRight0 Row 2
         ? = [9] - (BayLength0.1 * [0.5]) = 7.5 m of Coefficient MomentLeft1
         ? = [8240] - (BayLength0.1 * [-3328.33]) = 18225 N1m2 of RightSide
-        (2) [9] - (BayLength0.1 * [0.5]) = 7.5 m MomentLeft1 = [8240] - (BayLength0.1 * [-3328.33]) = 18225 N1m2
+        (2) [7.5] MomentLeft1 = [18225]
         MomentLeft1 = [18225] / [7.5] = 2430 Nm
         MomentRight0 = [-3328.33] - ([0.5] * MomentLeft1) = -4543.33 Nm
         # ReactionsFromMoments
@@ -231,34 +231,34 @@ public sealed class HandTraceMovingNodeTests
         ? = 2 * BayLength0.1 + TurnLength0 = 9 m of Coefficient SupportMoment0
         ? = 6 / BayLength0.1 = 2 N0m-1 of Coefficient ScaledMovement1
         ? = 0 N1m2 of RightSide
-        (1) 2 * BayLength0.1 + TurnLength0 = 9 m SupportMoment0 + SupportPlace1[3] = 3 m SupportMoment1 + 6 / BayLength0.1 = 2 N0m-1 ScaledMovement1 = 0 N1m2
+        (1) [9] SupportMoment0 + BayLength0.1 SupportMoment1 + [2] ScaledMovement1 = [0]
         - TurnsAgree Left 0 Node 1 Right 2
         ? = 2 * (BayLength0.1 + BayLength1.2) = 12 m of Coefficient SupportMoment1
         ? = -(6 * (1 / BayLength0.1 + 1 / BayLength1.2)) = -4 N0m-1 of Coefficient ScaledMovement1
         ? = 0 N1m2 of RightSide
-        (2) SupportPlace1[3] = 3 m SupportMoment0 + 2 * (BayLength0.1 + BayLength1.2) = 12 m SupportMoment1 + -(6 * (1 / BayLength0.1 + 1 / BayLength1.2)) = -4 N0m-1 ScaledMovement1 = 0 N1m2
+        (2) BayLength0.1 SupportMoment0 + [12] SupportMoment1 + [-4] ScaledMovement1 = [0]
         - NodeBalance Node 1 HasSpring Settles
         ? = -(1 / BayLength0.1) = -0.333333 N0m-1 of Coefficient SupportMoment0
         ? = 1 / BayLength0.1 + 1 / BayLength1.2 = 0.666667 N0m-1 of Coefficient SupportMoment1
         ? = Stiffness1[1E+06] / Rigidity0.1[2E+06] = 0.5 N0m-3 of Coefficient ScaledMovement1
         ? = (Stiffness1[1E+06] / Rigidity0.1[2E+06]) * ScaledMovement1.1 + LoadForce0.only[600] = 1600 N of RightSide
-        (3) -(1 / BayLength0.1) = -0.333333 N0m-1 SupportMoment0 + 1 / BayLength0.1 + 1 / BayLength1.2 = 0.666667 N0m-1 SupportMoment1 + Stiffness1[1E+06] / Rigidity0.1[2E+06] = 0.5 N0m-3 ScaledMovement1 = (Stiffness1[1E+06] / Rigidity0.1[2E+06]) * ScaledMovement1.1 + LoadForce0.only[600] = 1600 N
+        (3) [-0.333333] SupportMoment0 + [0.666667] SupportMoment1 + [0.5] ScaledMovement1 = [1600]
         (1) SupportMoment0 = [0] / [9] = 0 Nm, less BayLength0.1 / [9] = 0.333333 SupportMoment1 + [2] / [9] = 0.222222 N0m-2 ScaledMovement1
         - PutsInto SupportMoment0 Row 2
         ? = [12] - (BayLength0.1 * [0.333333]) = 11 m of Coefficient SupportMoment1
         ? = [-4] - (BayLength0.1 * [0.222222]) = -4.66667 N0m-1 of Coefficient ScaledMovement1
         ? = [0] - (BayLength0.1 * [0]) = 0 N1m2 of RightSide
-        (2) [12] - (BayLength0.1 * [0.333333]) = 11 m SupportMoment1 + [-4] - (BayLength0.1 * [0.222222]) = -4.66667 N0m-1 ScaledMovement1 = [0] - (BayLength0.1 * [0]) = 0 N1m2
+        (2) [11] SupportMoment1 + [-4.66667] ScaledMovement1 = [0]
         - PutsInto SupportMoment0 Row 3
         ? = [0.666667] - ([-0.333333] * [0.333333]) = 0.777778 N0m-1 of Coefficient SupportMoment1
         ? = [0.5] - ([-0.333333] * [0.222222]) = 0.574074 N0m-3 of Coefficient ScaledMovement1
         ? = [1600] - ([-0.333333] * [0]) = 1600 N of RightSide
-        (3) [0.666667] - ([-0.333333] * [0.333333]) = 0.777778 N0m-1 SupportMoment1 + [0.5] - ([-0.333333] * [0.222222]) = 0.574074 N0m-3 ScaledMovement1 = [1600] - ([-0.333333] * [0]) = 1600 N
+        (3) [0.777778] SupportMoment1 + [0.574074] ScaledMovement1 = [1600]
         (2) SupportMoment1 = [0] / [11] = 0 Nm, less [-4.66667] / [11] = -0.424242 N0m-2 ScaledMovement1
         - PutsInto SupportMoment1 Row 3
         ? = [0.574074] - ([0.777778] * [-0.424242]) = 0.90404 N0m-3 of Coefficient ScaledMovement1
         ? = [1600] - ([0.777778] * [0]) = 1600 N of RightSide
-        (3) [0.574074] - ([0.777778] * [-0.424242]) = 0.90404 N0m-3 ScaledMovement1 = [1600] - ([0.777778] * [0]) = 1600 N
+        (3) [0.90404] ScaledMovement1 = [1600]
         ScaledMovement1 = [1600] / [0.90404] = 1769.83 N1m3
         SupportMoment1 = [0] - ([-0.424242] * ScaledMovement1) = 750.838 Nm
         SupportMoment0 = [0] - ([0.333333] * SupportMoment1) - ([0.222222] * ScaledMovement1) = -643.575 Nm

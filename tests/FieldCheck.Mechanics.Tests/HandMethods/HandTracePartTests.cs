@@ -28,7 +28,7 @@ public sealed class HandTracePartTests
         V0 turns None
         V1 turns CounterClockwise by 6 m
         ? = -[1800] = -1800 Nm of Together
-        6 m V1 + [-1800] = 0
+        SupportPlace1[6] V1 + [-1800] = 0
         V1 = (-[-1800]) / SupportPlace1[6] = 300 N
         - VerticalSum V0
         V0 = LoadForce0.only[900] - V1 = 600 N
@@ -88,7 +88,7 @@ public sealed class HandTracePartTests
         V0 turns None
         V1 turns CounterClockwise by SupportPlace1[5] - SupportPlace0[1] = 4 m
         ? = [400] + [280] = 680 Nm of Together
-        SupportPlace1[5] - SupportPlace0[1] = 4 m V1 + [680] = 0
+        [4] V1 + [680] = 0
         V1 = (-[680]) / [4] = -170 N
         - VerticalSum V0
         V0 = LoadForce0.only[400] + LoadForce1.only[50] - V1 - LoadForce2.only[70] = 550 N

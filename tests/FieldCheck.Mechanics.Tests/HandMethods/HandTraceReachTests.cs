@@ -142,7 +142,7 @@ public sealed class HandTraceReachTests
         V3 turns CounterClockwise by SupportPlace3[8] - HingePlace0[6.5] = 1.5 m
         G0 turns None
         ? = -[150] = -150 Nm of Together
-        SupportPlace3[8] - HingePlace0[6.5] = 1.5 m V3 + [-150] = 0
+        [1.5] V3 + [-150] = 0
         V3 = (-[-150]) / [1.5] = 100 N
         - VerticalSum G0
         G0 = LoadForce0.only[300] - V3 = 200 N

@@ -42,7 +42,7 @@ public sealed class HandTraceRoundTests
         V0 turns None
         V1 turns CounterClockwise by 4 m
         ? = -[2000] = -2000 Nm of Together
-        4 m V1 + [-2000] = 0
+        SupportPlace1[4] V1 + [-2000] = 0
         V1 = (-[-2000]) / SupportPlace1[4] = 500 N
         - VerticalSum V0
         V0 = LoadForce0.only[1000] - V1 = 500 N
@@ -100,7 +100,7 @@ public sealed class HandTraceRoundTests
         V1 turns None
         V2 turns CounterClockwise by SupportPlace2[6] - SupportPlace1[2] = 4 m
         ? = -[1000] = -1000 Nm of Together
-        SupportPlace2[6] - SupportPlace1[2] = 4 m V2 + [-1000] = 0
+        [4] V2 + [-1000] = 0
         V2 = (-[-1000]) / [4] = 250 N
         - VerticalSum V1
         V1 = LoadForce0.only[1000] - V2 = 750 N
@@ -129,7 +129,7 @@ public sealed class HandTraceRoundTests
         V0 turns None
         V1 turns CounterClockwise by 8 m
         ? = [4000] = 4000 Nm of Together
-        8 m V1 + [4000] = 0
+        SupportPlace1[8] V1 + [4000] = 0
         V1 = (-[4000]) / SupportPlace1[8] = -500 N
         - VerticalSum V0
         V0 = -V1 - LoadForce0.only[1000] = -500 N

@@ -35,7 +35,7 @@ public sealed class HandTraceSlopeTests
         V1 turns None
         V2 turns CounterClockwise by SupportPlace2[6] - SupportPlace1[2] = 4 m
         ? = -[800] - [1200] = -2000 Nm of Together
-        SupportPlace2[6] - SupportPlace1[2] = 4 m V2 + [-2000] = 0
+        [4] V2 + [-2000] = 0
         V2 = (-[-2000]) / [4] = 500 N
         - VerticalSum V1
         V1 = LoadForce0.only - V0 - V2 = -300 N
@@ -76,7 +76,7 @@ public sealed class HandTraceSlopeTests
         V1 turns None
         V2 turns CounterClockwise by SupportPlace2[6] - SupportPlace1[2] = 4 m
         ? = [800] - [1200] = -400 Nm of Together
-        SupportPlace2[6] - SupportPlace1[2] = 4 m V2 + [-400] = 0
+        [4] V2 + [-400] = 0
         V2 = (-[-400]) / [4] = 100 N
         - VerticalSum V1
         V1 = LoadForce0.only - V0 - V2 = 900 N

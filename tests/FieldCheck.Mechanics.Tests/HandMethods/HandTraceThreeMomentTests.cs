@@ -29,7 +29,7 @@ public sealed class HandTraceThreeMomentTests
         LoadTermLeft1.2 = (LoadForce1.only[800] * FromBayRight1.only * (BayLength1.2^2 - FromBayRight1.only^2)) / BayLength1.2 = 4800 N1m2
         ? = 2 * (BayLength0.1 + BayLength1.2) = 16 m of Coefficient MomentLeft1
         ? = -LoadTermRight0.1 - (2 * BayLength1.2 * (-(LoadCouple2.only[100] + LoadCouple3.only[20]))) - (BayLength1.2 * SupportMoment2) - LoadTermLeft1.2 = -8240 N1m2 of RightSide
-        (1) 2 * (BayLength0.1 + BayLength1.2) = 16 m MomentLeft1 = -LoadTermRight0.1 - (2 * BayLength1.2 * (-(LoadCouple2.only[100] + LoadCouple3.only[20]))) - (BayLength1.2 * SupportMoment2) - LoadTermLeft1.2 = -8240 N1m2
+        (1) [16] MomentLeft1 = [-8240]
         MomentLeft1 = [-8240] / [16] = -515 Nm
         # ReactionsFromMoments
         - EndForces
@@ -76,7 +76,7 @@ public sealed class HandTraceThreeMomentTests
         - TurnsAgree Left 2 Node 3 Right 4
         ? = 2 * (BayLength2.3 + BayLength3.4) = 8 m of Coefficient SupportMoment3
         ? = -(BayLength2.3 * SupportMoment2) - (BayLength3.4 * SupportMoment4) = 340 N1m2 of RightSide
-        (1) 2 * (BayLength2.3 + BayLength3.4) = 8 m SupportMoment3 = -(BayLength2.3 * SupportMoment2) - (BayLength3.4 * SupportMoment4) = 340 N1m2
+        (1) [8] SupportMoment3 = [340]
         SupportMoment3 = [340] / [8] = 42.5 Nm
         # ReactionsFromMoments
         - EndForces
@@ -124,7 +124,7 @@ public sealed class HandTraceThreeMomentTests
         LoadTermLeft1.2 = (LoadForce1.only * (FromBayRight1.only * (BayLength1.2^2 - FromBayRight1.only^2 - (LoadWidth1.only^2 / 6)) - (LoadWidth1.only^3 / 135))) / BayLength1.2 = 299.25 N1m2
         ? = 2 * (BayLength0.1 + ReducedLength1.2) = 12 m of Coefficient SupportMoment1
         ? = -LoadTermRight0.1 - (RigidityRatio1.2 * LoadTermLeft1.2) = -725.625 N1m2 of RightSide
-        (1) 2 * (BayLength0.1 + ReducedLength1.2) = 12 m SupportMoment1 = -LoadTermRight0.1 - (RigidityRatio1.2 * LoadTermLeft1.2) = -725.625 N1m2
+        (1) [12] SupportMoment1 = [-725.625]
         SupportMoment1 = [-725.625] / [12] = -60.4688 Nm
         # ReactionsFromMoments
         - EndForces
@@ -165,7 +165,7 @@ public sealed class HandTraceThreeMomentTests
         LoadTermRight0.2 = -((V1 * SupportPlace1[2] * (BayLength0.2^2 - SupportPlace1[2]^2)) / BayLength0.2) = -1200 N1m2
         ? = 2 * (BayLength0.2 + BayLength2.3) = 16 m of Coefficient SupportMoment2
         ? = -LoadTermRight0.2 = 1200 N1m2 of RightSide
-        (1) 2 * (BayLength0.2 + BayLength2.3) = 16 m SupportMoment2 = -LoadTermRight0.2 = 1200 N1m2
+        (1) [16] SupportMoment2 = [1200]
         SupportMoment2 = [1200] / [16] = 75 Nm
         # ReactionsFromMoments
         - EndForces
@@ -208,16 +208,16 @@ public sealed class HandTraceThreeMomentTests
         - TurnIsHeld Node 1 Other 2
         ? = 2 * BayLength1.2 = 6 m of Coefficient MomentRight1
         ? = 0 N1m2 of RightSide
-        (1) 2 * BayLength1.2 = 6 m MomentRight1 + SupportPlace1[4] - SupportPlace0[1] = 3 m SupportMoment2 = 0 N1m2
+        (1) [6] MomentRight1 + BayLength1.2 SupportMoment2 = [0]
         - TurnsAgree Left 1 Node 2 Right 3
         ? = 2 * (BayLength1.2 + BayLength2.3) = 12 m of Coefficient SupportMoment2
         ? = -(BayLength2.3 * MomentLeft3) = 30 N1m2 of RightSide
-        (2) SupportPlace1[4] - SupportPlace0[1] = 3 m MomentRight1 + 2 * (BayLength1.2 + BayLength2.3) = 12 m SupportMoment2 = -(BayLength2.3 * MomentLeft3) = 30 N1m2
+        (2) BayLength1.2 MomentRight1 + [12] SupportMoment2 = [30]
         (1) MomentRight1 = [0] / [6] = 0 Nm, less BayLength1.2 / [6] = 0.5 SupportMoment2
         - PutsInto MomentRight1 Row 2
         ? = [12] - (BayLength1.2 * [0.5]) = 10.5 m of Coefficient SupportMoment2
         ? = [30] - (BayLength1.2 * [0]) = 30 N1m2 of RightSide
-        (2) [12] - (BayLength1.2 * [0.5]) = 10.5 m SupportMoment2 = [30] - (BayLength1.2 * [0]) = 30 N1m2
+        (2) [10.5] SupportMoment2 = [30]
         SupportMoment2 = [30] / [10.5] = 2.85714 Nm
         MomentRight1 = [0] - ([0.5] * SupportMoment2) = -1.42857 Nm
         # ReactionsFromMoments
