@@ -251,6 +251,50 @@ public sealed class HandTraceAlongTests
                 [3])),
             "FreeBody", "Along", "Proof", "AlongTheBeam", HandTrace.Found));
 
+    /// <summary>Even between the pins, whatever lies beyond them.</summary>
+    [Fact]
+    public void RigidityBeyondThePins_DoesNotCount() => Assert.Equal(
+        """
+        # Along
+        - NoStretchBetween From 0 To 1 IsEven
+        ? = LoadAlong0.only[400] * (SupportPlace1[6] - 3) = 1200 Nm of OfLoad Index 0 Part -1
+        AxialBetween0 = ([1200]) / (SupportPlace1[6] - SupportPlace0[2]) = 300 N
+        - HoldsTheChange
+        H0 = -AxialBetween0 = -300 N
+        H1 = AxialBetween0 - LoadAlong0.only[400] = -100 N
+        """,
+        HandTrace.Of(
+            HandAgreement.Work(Beam(
+                [new Span(2, Rigidity, 4e9), new Span(4, Rigidity, 1e9), new Span(2, Rigidity, 2e9)],
+                [Support.Pin(2), Support.Pin(6)],
+                [new Load.Point(3, 0, 400)])),
+            "Along"));
+
+    /// <summary>A force where the rigidity changes: the portion that ends there has no length to count.</summary>
+    [Fact]
+    public void ForceWhereTheRigidityChanges_CountsWhatIsBeyond() => Assert.Equal(
+        """
+        # Along
+        - NoStretchBetween From 0 To 1
+        PortionRigidity0 = 1E+09 N
+        PortionRigidity0.1 = 2E+09 N
+        PortionRatio0.1 = PortionRigidity0[1E+09] / PortionRigidity0.1[2E+09] = 0.5
+        ? = LoadAlong0.only[900] * (SupportPlace1[6] - 3) * PortionRatio0.1 = 1350 Nm of OfLoad Index 0 Part -1
+        AxialBetween0 = ([1350]) / (3 + (SupportPlace1[6] - 3) * PortionRatio0.1) = 300 N
+        - HoldsTheChange
+        H0 = -AxialBetween0 = -300 N
+        H1 = AxialBetween0 - LoadAlong0.only[900] = -600 N
+        = Whole
+        0: H -300 N V 0 N
+        1: H -600 N V 0 N
+        """,
+        HandTrace.Of(
+            HandAgreement.Work(Beam(
+                [new Span(3, Rigidity, 1e9), new Span(3, Rigidity, 2e9)],
+                [Support.Pin(0), Support.Pin(6)],
+                [new Load.Point(3, 0, 900)])),
+            "Along", HandTrace.Found));
+
     private static string Trace(double[] spans, Support[] supports, params Load[] loads) => HandTrace.Of(
         HandAgreement.Work(Beam([.. spans.Select(length => new Span(length, Rigidity, 1e9))], supports, loads)),
         "FreeBody", "Along", "Proof", "AlongTheBeam", HandTrace.Found);

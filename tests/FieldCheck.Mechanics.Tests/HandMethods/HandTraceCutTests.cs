@@ -1,3 +1,4 @@
+using FieldCheck.Mechanics.HandMethods;
 using FieldCheck.Mechanics.Model;
 using static FieldCheck.Mechanics.Tests.Solving.Beams;
 
@@ -119,6 +120,54 @@ public sealed class HandTraceCutTests
                 [Support.Pin(0), Support.Roller(2), Support.Roller(4), Support.Roller(6)],
                 [new Load.Distributed(from, to, start, end)])),
             "Loads"));
+
+    /// <summary>One pin alone holds along: the load is one force, whatever the pin, the roller and the rigidity along it.</summary>
+    [Fact]
+    public void AlongAtOnePin_IsNotCut() => Assert.Equal(
+        """
+        # Loads
+        - LoadIs Load 0 0 6
+        Intensity0 = 100 N/m
+        LoadAlong0.only = Intensity0[100] * 6 = 600 N Right
+        LoadPlace0.only = (0 + 6) / 2 = 3 m
+        """,
+        HandTrace.Of(
+            HandAgreement.Work(Beam(
+                [new Span(3, Rigidity, 1e9), new Span(3, Rigidity, 2e9)],
+                [Support.Pin(1), Support.Roller(5)],
+                [new Load.Distributed(0, 6, 100, 100, ActsAlong: true)])),
+            "Loads"));
+
+    /// <summary>Rollers between pins hold nothing along.</summary>
+    [Fact]
+    public void AlongOverARoller_IsNotCutThere() => Assert.Equal(
+        """
+        # Loads
+        - LoadIs Load 0 SupportPlace0[1] SupportPlace2[5]
+        Intensity0 = 100 N/m
+        LoadWidth0.only = SupportPlace2[5] - SupportPlace0[1] = 4 m
+        LoadAlong0.only = Intensity0[100] * LoadWidth0.only = 400 N Right
+        LoadPlace0.only = (SupportPlace0[1] + SupportPlace2[5]) / 2 = 3 m
+        """,
+        HandTrace.Of(
+            HandAgreement.Work(Beam(
+                6,
+                [Support.Pin(1), Support.Roller(3), Support.Pin(5)],
+                [new Load.Distributed(1, 5, 100, 100, ActsAlong: true)])),
+            "Loads"));
+
+    /// <summary>A pin at 1 and a surface at 5, rigidity changes at 3 and 4: increasing, each once; without a surface none.</summary>
+    [Theory]
+    [InlineData(0.5, new[] { 1.0, 3, 4, 5 })]
+    [InlineData(0, new double[0])]
+    public void CutsForASlopedSurface_AreWhereTheStretchChanges(double slope, double[] expected) => Assert.Equal(
+        expected,
+        ThreeMomentMethod.CutsAlong(
+            Beam(
+                [new Span(3, Rigidity, 1e9), new Span(1, Rigidity, 2e9), new Span(2, Rigidity, 1e9)],
+                [Support.Pin(1), Support.Roller(5, slope)],
+                []),
+            [true, true]));
 
     /// <summary>Pins at 1 and 5, axial rigidity changes at 3: loads along are cut at all three, loads across at none.</summary>
     [Fact]

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using FieldCheck.Mechanics.HandMethods;
 using FieldCheck.Mechanics.Model;
 using static FieldCheck.Mechanics.Tests.Solving.Beams;
@@ -227,16 +226,45 @@ public sealed class HandTraceRoundTests
         Assert.Equal(expected, HandTrace.Of(working, "FreeBody", "LiftOff", HandTrace.Found));
     }
 
-    /// <summary>The two loads turn about the roller alike but for rounding, which is no pull.</summary>
+    /// <summary>The two loads turn about the roller alike but for rounding, which is no pull and none of several.</summary>
     [Fact]
     public void PullOfRounding_IsNone()
     {
-        BeamModel model = Beam(3, [Pushes(Support.Pin(0)), Support.Roller(2)], [new Load.Point(1.6, 0.1), new Load.Point(2.5, 0.08)]);
+        Load[] loads = [new Load.Point(1.3, 100), new Load.Point(2.2, 350)];
+        Support[] supports = [Pushes(Support.Pin(0)), Support.Roller(2)];
 
-        ImmutableArray<HandReaction> reactions = HandAgreement.Work(model).Reactions;
+        HandWorking working = HandAgreement.Work(Beam(3, supports, loads));
+        HandWorking pulled = HandAgreement.Work(Beam(
+            6, [.. supports, Pushes(Support.Roller(6))], [.. loads, new Load.Point(6, -500)], [3]));
 
-        Assert.InRange(reactions[0].Vertical!.Value, -1e-15, -1e-18);
-        Assert.False(reactions[0].HasLetGo);
+        Assert.InRange(working.Reactions[0].Vertical!.Value, -1e-12, -1e-14);
+        Assert.False(working.Reactions[0].HasLetGo);
+        Assert.Contains(new HandLine.Says(new HandRemark.LetsGo(2, IsWorst: false)), pulled.Lines);
+    }
+
+    /// <summary>Statics finds that the right end is pulled; of the rest nothing is known, so nothing lets go.</summary>
+    [Fact]
+    public void PulledWhereTheRestIsNotReached_LetsNothingGo()
+    {
+        BeamModel model = Beam(
+            [new Span(8, Rigidity, 1e9)],
+            [
+                Support.Pin(0), Support.Roller(3) with { Settlement = 0.01 }, Support.Roller(6),
+                Pushes(Support.Roller(8)),
+            ],
+            [new Load.Point(8, -300)],
+            [7],
+            hasAbsoluteStiffness: false);
+
+        Assert.Equal(
+            """
+            = Partial
+            0: H 0 N
+            1:
+            2:
+            3: V -300 N
+            """,
+            HandTrace.Of(HandAgreement.Work(model), "LiftOff", HandTrace.Found));
     }
 
     private static Support Pushes(Support support) => support with { Action = SupportAction.PushesOnly };

@@ -53,6 +53,14 @@ public sealed class HandTraceSpreadTests
         LoadForce0.only = (Intensity0[600] * LoadWidth0.only) / 2 = 900 N Down
         LoadPlace0.only = 1 + LoadWidth0.only / 3 = 2 m
         """)]
+    [InlineData(1, 4, -600, 0, 1, """
+        # Loads
+        - LoadIs Load 0 1 4
+        Intensity0 = 600 N/m
+        LoadWidth0.only = 4 - 1 = 3 m
+        LoadForce0.only = (Intensity0[600] * LoadWidth0.only) / 2 = 900 N Up
+        LoadPlace0.only = 1 + LoadWidth0.only / 3 = 2 m
+        """)]
     [InlineData(1, 4, 0, -600, 2, """
         # Loads
         - LoadIs Load 0 1 4
