@@ -1,4 +1,3 @@
-using FieldCheck.Mechanics.HandMethods;
 using FieldCheck.Mechanics.Model;
 using static FieldCheck.Mechanics.Tests.Solving.Beams;
 

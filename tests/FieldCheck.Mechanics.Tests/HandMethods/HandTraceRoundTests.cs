@@ -242,6 +242,20 @@ public sealed class HandTraceRoundTests
         Assert.Contains(new HandLine.Says(new HandRemark.LetsGo(2, IsWorst: false)), pulled.Lines);
     }
 
+    /// <summary>Couples alone: three of them leave rounding behind the hinge, beside the reactions of 20 before it.</summary>
+    [Fact]
+    public void PullOfRoundingFromCouples_IsNone()
+    {
+        HandWorking working = HandAgreement.Work(Beam(
+            6,
+            [Support.Pin(0), Support.Roller(3), Pushes(Support.Roller(6))],
+            [new Load.Couple(1, 60), new Load.Couple(4.5, 0.1), new Load.Couple(5, 0.2), new Load.Couple(5.5, -0.3)],
+            [4]));
+
+        Assert.InRange(working.Reactions[2].Vertical!.Value, -1e-15, -1e-18);
+        Assert.All(working.Reactions, one => Assert.False(one.HasLetGo));
+    }
+
     /// <summary>Statics finds that the right end is pulled; of the rest nothing is known, so nothing lets go.</summary>
     [Fact]
     public void PulledWhereTheRestIsNotReached_LetsNothingGo()

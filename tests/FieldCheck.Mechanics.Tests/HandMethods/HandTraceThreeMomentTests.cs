@@ -1,4 +1,3 @@
-using FieldCheck.Mechanics.HandMethods;
 using FieldCheck.Mechanics.Model;
 using static FieldCheck.Mechanics.Tests.Solving.Beams;
 
@@ -6,7 +5,7 @@ namespace FieldCheck.Mechanics.Tests.HandMethods;
 
 /// <summary>
 /// Three-moment workings as they are written. Reactions were worked apart from the stiffness of each bay and the balance of each node,
-/// in fractions; load terms and rows from the forms that <see cref="ThreeMomentLoadTermTests"/> names.
+/// in fractions; load terms from the integral that <see cref="ThreeMomentLoadTermTests"/> takes.
 /// </summary>
 public sealed class HandTraceThreeMomentTests
 {
