@@ -113,28 +113,28 @@ public enum HandRole
     /// <summary>A square root on the way to that; index: the mark.</summary>
     ZeroShearRoot,
 
-    /// <summary>How much an intensity grows along a length; index: the mark before.</summary>
+    /// <summary>How much an intensity grows along a length; index: the mark behind it.</summary>
     IntensitySlope,
 
-    /// <summary>Length of a stretch between two marks; index: the mark before.</summary>
+    /// <summary>Length of a stretch between two marks; index: the mark behind it.</summary>
     StretchLength,
 
-    /// <summary>Intensity of an even load on a stretch, all loads together, positive down; index: the mark before.</summary>
+    /// <summary>Intensity of an even load on a stretch, all loads together, positive down; index: the mark behind it.</summary>
     StretchEven,
 
-    /// <summary>Intensity at the left of a stretch, all loads together, positive down; index: the mark before.</summary>
+    /// <summary>Intensity at the left of a stretch, all loads together, positive down; index: the mark behind it.</summary>
     StretchStart,
 
-    /// <summary>Intensity at the right of a stretch; index: the mark before.</summary>
+    /// <summary>Intensity at the right of a stretch; index: the mark behind it.</summary>
     StretchEnd,
 
-    /// <summary>Where the load on a stretch is nothing and changes its sense; index: the mark before.</summary>
+    /// <summary>Where the load on a stretch is nothing and changes its sense; index: the mark behind it.</summary>
     LoadTurnPlace,
 
-    /// <summary>Place of zero shear; index: the mark before it.</summary>
+    /// <summary>Place of zero shear; index: the mark behind its stretch.</summary>
     ZeroShear,
 
-    /// <summary>Bending moment at a place of zero shear; index: the mark before it.</summary>
+    /// <summary>Bending moment at a place of zero shear; index: the mark behind its stretch.</summary>
     PeakMoment,
 
     /// <summary>Axial force just right of a mark; index: the mark.</summary>
