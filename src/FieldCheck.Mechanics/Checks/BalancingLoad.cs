@@ -40,11 +40,11 @@ public readonly record struct BalancingLoad(double Down, double Position, double
 
         return new BalancingLoad(down, position, from, to);
 
-        // The farthest places have every figure left of some point off one way, and every other the other way.
+        // The farthest places have every force left of some point off one way, and every other and the moments the other way.
         double Arm(double split, int sense)
         {
             double force = down;
-            double moment = turning - (sense * ofCouples);
+            double moment = turning + (sense * ofCouples);
             foreach (StatedForce vertical in verticals)
             {
                 double off = (vertical.Position < split ? sense : -sense) * vertical.AsWritten;

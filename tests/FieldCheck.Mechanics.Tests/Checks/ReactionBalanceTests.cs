@@ -95,6 +95,44 @@ public sealed class ReactionBalanceTests
         Assert.Equal((1.75, 2, 2.25), (lacking.From, lacking.Position, lacking.To));
     }
 
+    /// <summary>
+    /// A propped cantilever about its fixed end: 3 kN and 12 kN m lack; A off by a, B at 6 m by b, the moment by c leave
+    /// (12 - 6 b - c) / (3 - a - b), at most 12.4 / 3 with a up and b and c down, at least 11.6 / 3 the other way.
+    /// A load left of A is farthest out with all up: 1 kN and -1 kN m there, (-1 - 0.3 - 0.1) / (1 - 0.1).
+    /// </summary>
+    [Theory]
+    [InlineData(7000, 2000, 0, 11.6 / 3, 12.4 / 3)]
+    [InlineData(9000, 2000, 13000, -1.4 / 0.9, -0.6 / 1.1)]
+    public void RoundingOfAllFigures_IsTakenAtItsWorst(double a, double b, double couple, double from, double to)
+    {
+        BalancingLoad lacking = ReactionBalance.Of(
+            [new StatedForce(0, a, 50, 160), new StatedForce(6, b, 50, 80)],
+            [new StatedForce(0, couple, 100, 100)],
+            Loads, 0).Lacking!.Value;
+
+        Assert.Equal((from, to), (lacking.From, lacking.To), (x, y) =>
+            Math.Abs(x.Item1 - y.Item1) < 1e-12 && Math.Abs(x.Item2 - y.Item2) < 1e-12);
+    }
+
+    [Fact]
+    public void WhatMomentsMayBeOff_IsCountedFromThePlaceTheyAreTakenAbout()
+    {
+        ReactionBalance balance = ReactionBalance.Of(
+            [new StatedForce(1, 8000, 0, 160), new StatedForce(7, 4000, 0, 80)],
+            [new StatedForce(1, 0, 0, 30), new StatedForce(7, 0, 0, 40)], Loads, 3);
+
+        Assert.Equal((160 * 2) + (80 * 4) + 70, balance.Moments!.Value.Allowed, 1e-9);
+        Assert.Equal((8000 * -2) + (4000 * 4), balance.Moments!.Value.Stated, 1e-9);
+        Assert.Equal(24000 - (3 * 12000), balance.Moments!.Value.Loads, 1e-9);
+    }
+
+    [Fact]
+    public void NoProof_OrNoFigure_IsNoBalance()
+    {
+        Assert.Throws<ArgumentNullException>(() => ReactionBalance.Of([new StatedForce(0, 1, 0, 0)], null, null!, 0));
+        Assert.Throws<ArgumentException>(() => ReactionBalance.Of([], null, Loads, 0));
+    }
+
     [Fact]
     public void MomentsThatAreNotStated_AreNotJudged()
     {
