@@ -87,6 +87,8 @@ public sealed class InfluenceLineTests
     [InlineData(Side.Right, 2, 5, -0.5, -0.5)]
     [InlineData(Side.Right, 5, 8, -0.5, 0.5)]
     [InlineData(Side.Right, 2, 8, -0.5, 0.5)]
+    [InlineData(Side.Left, 5, 5, -0.5, 0.5)] // at the section itself: to either side of it
+    [InlineData(Side.Right, 5, 5, -0.5, 0.5)]
     public void RangeThatEndsAtTheSection_TakesTheLoadOnItsOwnSide(Side side, double from, double to, double low, double high)
     {
         InfluenceLine line = new(
@@ -107,6 +109,27 @@ public sealed class InfluenceLineTests
         Assert.Equal((3, 3), line.RangeOf(new Load.Couple(6, 1, Side.Right), 5, 8));
         Assert.Equal((-1, 3), line.RangeOf(new Load.Couple(4, 1, Side.Right), 2, 5));
         Assert.Equal((-1, -1), line.RangeOf(new Load.Couple(0, 1, Side.Left), 0, 0));
+    }
+
+    // Rounding may put an end of the beam beyond it: there the couple stands on the only part there is.
+    [Fact]
+    public void CoupleAtAnEndOfTheBeam_StandsOnItsOnlyPart()
+    {
+        InfluenceLine line = new([Level(0, 5, -1), Level(5, 10, 3)], Reaction, 1);
+
+        Assert.Equal((-1, -1), line.RangeOf(new Load.Couple(0, 1, Side.Left), -1, 0));
+        Assert.Equal((3, 3), line.RangeOf(new Load.Couple(10, 1, Side.Right), 10, 11));
+    }
+
+    // Only at the section itself does the side of the section count.
+    [Theory]
+    [InlineData(Side.Left, 8, 9)]
+    [InlineData(Side.Right, 7, 8)]
+    public void RangeThatEndsAwayFromTheSection_TakesBothSides(Side side, double from, double to)
+    {
+        InfluenceLine line = new([Level(0, 5, -1), Level(5, 8, 3), Level(8, 10, 4)], Target.At(5, side, Curve.Shear), 1);
+
+        Assert.Equal((3, 4), line.RangeOfOne(from, to, along: false));
     }
 
     // A stretch of no length at the section is the load that stands just there.

@@ -87,6 +87,14 @@ public sealed class LoadBetweenTests
             new InputSpread.LoadFrom(Spread, 0.5, KeepsTotal: true), new InputSpread.LoadTo(Spread, 0.5, KeepsTotal: true))
             .Across(4, 6, 1));
 
+    // Down to half a metre: four times.
+    [Fact]
+    public void TotalThatIsKept_IsFourTimesAsDenseOnAQuarterOfTheLength() => Assert.Equal(
+        (2400, 0),
+        Of([new Load.Distributed(4, 6, 100, 300)],
+            new InputSpread.LoadFrom(Spread, 0.75, KeepsTotal: true), new InputSpread.LoadTo(Spread, 0.75, KeepsTotal: true))
+            .Across(4, 6, 1));
+
     [Fact]
     public void LoadsAlong_AndOfCasesWithoutAPart_DoNotCount()
     {

@@ -18,6 +18,7 @@ public sealed class LoadSizesTests
         { new Load.Distributed(0, 2, 500, 500, ActsAlong: true), 1000 },
         { new Load.Distributed(0, 4, -100, 300), 500 }, // two triangles: 100 x 1 / 2 and 300 x 3 / 2
         { new Load.Distributed(0, 2, 0, 0), 0 },
+        { new Load.Distributed(1, 3, 500, 500), 1000 },
     };
 
     [Theory]
@@ -34,6 +35,23 @@ public sealed class LoadSizesTests
     [InlineData(0, 0)]
     public void Factor_CountsWithItsSize(double factor, double size) =>
         Assert.Equal(size, Total([new Load.Point(1, 3000)], [factor]), 1e-9);
+
+    [Fact]
+    public void Cases_AddUp_EachWithItsFactor() => Assert.Equal(
+        (3000 * 1.5) + (2000 * 0.5),
+        LoadSizes.Total(
+            new BeamModel(
+                [new Span(4, 1, 1)], [], [],
+                [new LoadCase("dead", [new Load.Point(1, 3000)]), new LoadCase("live", [new Load.Point(2, -2000)])], []),
+            [1.5, 0.5]),
+        1e-9);
+
+    [Fact]
+    public void NoBeam_OrNoFactors_IsAFaultOfTheCaller()
+    {
+        Assert.Throws<ArgumentNullException>("model", () => LoadSizes.Total(null!, [1]));
+        Assert.Throws<ArgumentNullException>("factors", () => LoadSizes.Total(Said.Simple(4), null!));
+    }
 
     /// <summary>What all loads come to is never less than what they come to in any direction.</summary>
     [Fact]

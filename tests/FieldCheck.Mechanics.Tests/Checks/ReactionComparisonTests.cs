@@ -53,6 +53,18 @@ public sealed class ReactionComparisonTests
         Assert.Equal(isWrongWay, compared.IsWrongWay);
     }
 
+    /// <summary>What is just as much as may be off is as good as nothing: neither is the other way.</summary>
+    [Theory]
+    [InlineData(-100, 5000)]
+    [InlineData(-5000, 100)]
+    public void JustAsMuchAsIsAllowed_IsAsGoodAsNothing(double stated, double computed) =>
+        Assert.False(ReactionComparison.Of(stated, computed, new(100, 0, 0, 0)).IsWrongWay);
+
+    /// <summary>A computed 15 N that may be 15 N off is nothing: 20 N the other way are less than 15 and 15.</summary>
+    [Fact]
+    public void ComputedFigureJustAsMuchAsIsAllowed_HasNoSense() => Assert.Equal(
+        ReactionVerdict.Agrees, ReactionComparison.Of(-20, 15, new(15, 0, 0, 0)).Verdict);
+
     /// <summary>0.1 % of 20 kN is 20 N: a computed 15 N is nothing, and the stated figure says which way it acts.</summary>
     [Theory]
     [InlineData(15, 35, ReactionVerdict.Agrees)]

@@ -24,6 +24,20 @@ public sealed class SpreadLoadRangeTests
         Assert.Equal((low, high, BandCertainty.Exact), (Math.Round(band.Low, 9), Math.Round(band.High, 9), band.Certainty));
     }
 
+    // x - 5 to either side of its nil: 80 to 120 N/m on L = 6 - a, its middle at (6 + a) / 2. Most from 4.2 m on with
+    // 80 at the left: 180 x 0.1 + 40 x 1.8² / 12; least from 3.8 m on with 120 there: -220 x 0.1 - 40 x 2.2² / 12.
+    [Fact]
+    public void EndsOfAnEvenLoad_MayDiffer_EachWithinItsRange()
+    {
+        InfluenceLine through = Line(new Stretch(0, 10, 0, 10, [-5, 10, 0, 0, 0, 0, 0, 0, 0]));
+
+        Band band = Of(
+            through, new Load.Distributed(4, 6, 100, 100), new InputSpread.LoadFrom(Index, 0.2),
+            new InputSpread.StartIntensity(Index, 20), new InputSpread.EndIntensity(Index, 20));
+
+        Assert.Equal((-38.133333, 28.8, BandCertainty.Exact), (Math.Round(band.Low, 6), Math.Round(band.High, 6), band.Certainty));
+    }
+
     // x - 5 from a = 5 ± 1 to 9 m: 8 - (a - 5)² / 2, most where the line passes through nil.
     [Fact]
     public void EvenLoad_IsWorstWhereTheLinePassesThroughNil()
