@@ -111,6 +111,7 @@ public sealed class PeakSearchTests
 
     // The beam lifted at the left end as above: 150 x² - 150 x³ / L, most at 2L / 3: 200 L² / 9.
     [Theory]
+    [InlineData(0.6)]
     [InlineData(6)]
     [InlineData(60)]
     public void MomentUnderALoadThatChangesItsSense(double length)
