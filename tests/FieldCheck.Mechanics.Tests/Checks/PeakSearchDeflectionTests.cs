@@ -63,7 +63,8 @@ public sealed class PeakSearchDeflectionTests
     public void LoadThatChangesItsSense()
     {
         BeamModel model = Said.Simple(Length, new Load.Distributed(0, 6, -300, 600));
-        double expected = Enumerable.Range(0, 60_001).Select(i => i / 1e4).Max(x => 1.25 * Math.Pow(x, 5) - 12.5 * Math.Pow(x, 4) + 1080 * x);
+        double expected = Enumerable.Range(0, 60_001).Select(i => i / 1e4).Max(x =>
+            1.25 * Math.Pow(x, 5) - 12.5 * Math.Pow(x, 4) + 1080 * x);
 
         Near(1.1 * expected / Stiff, Of(model, 880, new InputSpread.LoadSize(First, 0.1)).Greatest, 1e-7);
     }
