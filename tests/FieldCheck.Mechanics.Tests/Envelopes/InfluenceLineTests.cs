@@ -7,7 +7,7 @@ using FieldCheck.Mechanics.Tests.Laws;
 
 namespace FieldCheck.Mechanics.Tests.Envelopes;
 
-public sealed class InfluenceLineTests
+public sealed partial class InfluenceLineTests
 {
     /// <summary>Laws run on several threads: one solver each.</summary>
     private static BeamSolver Solver => new();
