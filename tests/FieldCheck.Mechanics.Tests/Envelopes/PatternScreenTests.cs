@@ -20,7 +20,7 @@ public sealed class PatternScreenTests
         {
             "plain" => LiftedBeams.Continuous(),
             "settled" => LiftedBeams.Continuous(settlement: 0.7),
-            "spring" => LiftedBeams.Continuous(isOnSpring: true),
+            "spring" => LiftedBeams.Continuous(isOnSpring: true, factor: 1e4),
             _ => LiftedBeams.Hinged(),
         };
         Superposition sum = LiftedBeams.Sum(problem);
@@ -29,7 +29,7 @@ public sealed class PatternScreenTests
         double[] sizes = SizesOf(sum, FiguresOf(sum, answers));
         Random random = new(5);
         int mattered = 0;
-        for (int round = 0; round < 40; round++)
+        for (int round = 0; round < 25; round++)
         {
             int[] known = [.. Enumerable.Range(0, answers.Length).Where(_ => random.Next(round % 6 + 1) == 0).Append(round % answers.Length)];
             LiftedRecords records = RecordsOf(sum, known.Select(i => answers[i]));
@@ -50,7 +50,7 @@ public sealed class PatternScreenTests
             }
         }
 
-        Assert.InRange(mattered, 40, 39 * answers.Length);
+        Assert.InRange(mattered, 25, 24 * answers.Length);
     }
 
     /// <summary>Nothing known: all could matter.</summary>
