@@ -14,20 +14,30 @@ internal sealed class Attempts(ChangedCode code, TrialList trials, string result
     private readonly Dictionary<string, List<Trial>> _lastOf = [];
 
     /// <summary>Tries all that have no result yet.</summary>
-    /// <returns>0, or 3: one never ended.</returns>
+    /// <returns>0, or 3: another process must go on, because a change never ended, or left something wrong behind.</returns>
     internal int Run(IEnumerable<string> changes)
     {
         HashSet<string> done = File.Exists(results) ? [.. File.ReadLines(results).Select(line => line.Split('\t')[0])] : [];
         using StreamWriter to = new(results, append: true) { AutoFlush = true };
+        bool isFirst = true;
         foreach (string[] change in changes.Select(line => line.Split('\t')).Where(change => !done.Contains(change[0])))
         {
             File.WriteAllText(results + ".now", change[0]);
             (string outcome, Trial? by) = Try(int.Parse(change[0], CultureInfo.InvariantCulture), change[1]);
-            to.WriteLine($"{change[0]}\t{outcome}\t{by}");
-            if (outcome == "Timeout")
+
+            // What a change before this one left behind would be taken for this one's.
+            bool isSpoilt = outcome == "Killed" && by!.Run() is not null;
+            if (!isSpoilt || isFirst)
+            {
+                to.WriteLine($"{change[0]}\t{outcome}\t{by}");
+            }
+
+            if (outcome == "Timeout" || isSpoilt)
             {
                 return 3;
             }
+
+            isFirst = false;
         }
 
         return 0;

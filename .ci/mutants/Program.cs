@@ -10,8 +10,8 @@
 // CHANGES     a line for each change: its number, a tab, its file
 // RESULTS     gets a line for each: its number, a tab, what came of it, a tab, the test that noticed it
 //
-// Ends with 0 when all are tried. A change that never ends ends the process with 3, and one may crash it; started again, it goes
-// on behind the last change that stands in RESULTS.
+// Ends with 0 when all are tried. A change that never ends, or after which the test that noticed it goes on failing, ends the process
+// with 3, and one may crash it; started again, it goes on behind the last change that stands in RESULTS.
 using System.Globalization;
 using Mutants;
 
