@@ -1,5 +1,4 @@
 using FieldCheck.Mechanics.Envelopes;
-using FieldCheck.Mechanics.Model;
 using FieldCheck.Mechanics.Response;
 using FieldCheck.Mechanics.Solving;
 

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using FieldCheck.Mechanics.Envelopes;
 using FieldCheck.Mechanics.Model;
-using FieldCheck.Mechanics.Response;
 using FieldCheck.Mechanics.Solving;
 
 namespace FieldCheck.Mechanics.Tests.Envelopes;

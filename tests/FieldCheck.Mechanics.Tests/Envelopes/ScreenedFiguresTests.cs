@@ -1,6 +1,5 @@
 using FieldCheck.Mechanics.Envelopes;
 using FieldCheck.Mechanics.Model;
-using FieldCheck.Mechanics.Response;
 using FieldCheck.Mechanics.Solving;
 
 namespace FieldCheck.Mechanics.Tests.Envelopes;
@@ -78,7 +77,7 @@ public sealed class ScreenedFiguresTests
     }
 
     /// <summary>A force that gives a moment under it.</summary>
-    private static Load Tent(double at, double moment)
+    private static Load.Point Tent(double at, double moment)
     {
         double own = at > 6 ? at - 6 : at;
         return new Load.Point(at, moment * 6 / (own * (6 - own)));

@@ -1,5 +1,4 @@
 using FieldCheck.Mechanics.Envelopes;
-using FieldCheck.Mechanics.Model;
 
 namespace FieldCheck.Mechanics.Tests.Envelopes;
 
