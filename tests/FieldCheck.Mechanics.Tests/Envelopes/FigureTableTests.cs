@@ -15,8 +15,17 @@ public sealed class FigureTableTests
     /// <summary>N = 1 + 2u + 4u², V = 2 + 8u + 6u², M = 3 + 4u + 8u² + 4u³; worked apart. Its ends are put elsewhere, to be told apart.</summary>
     private static readonly Piece Loaded = new()
     {
-        From = 2, To = 4, Length = 2, Start = new PieceEnd(1, 2, 3, 0.5, -7), End = new PieceEnd(100, 200, 300, 9, -400),
-        Up = 4, UpChange = 3, Right = -1, RightChange = -2, FlexuralRigidity = 2, ShearFlexibility = 0.25,
+        From = 2,
+        To = 4,
+        Length = 2,
+        Start = new PieceEnd(1, 2, 3, 0.5, -7),
+        End = new PieceEnd(100, 200, 300, 9, -400),
+        Up = 4,
+        UpChange = 3,
+        Right = -1,
+        RightChange = -2,
+        FlexuralRigidity = 2,
+        ShearFlexibility = 0.25,
     };
 
     private static readonly double[] Axial = [1, 2, 100, 1.75, 3, 4.75];

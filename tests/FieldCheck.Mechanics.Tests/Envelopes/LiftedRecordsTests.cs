@@ -104,7 +104,10 @@ public sealed class LiftedRecordsTests
                     ? piece.To
                     : piece.From + (place % LiftedRecords.Stations * piece.Length / LiftedRecords.Stations);
                 double[] values =
-                    [.. answers.Select(answer => answer.At(at)).SelectMany(one => new[] { Answer.Of(quantity, one.Left), Answer.Of(quantity, one.Right) })];
+                [
+                    .. answers.Select(answer => answer.At(at))
+                        .SelectMany(one => new[] { Answer.Of(quantity, one.Left), Answer.Of(quantity, one.Right) }),
+                ];
                 Near(records.PlaceFigure(curve, place), values.Max(), values.Min());
             }
         }
