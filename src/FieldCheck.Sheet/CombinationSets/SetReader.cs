@@ -85,9 +85,15 @@ internal static class SetReader
             yield return new($"{path}.factors", TooManyWays, 0);
         }
 
+        HashSet<string> named = new(StringComparer.OrdinalIgnoreCase);
         foreach (NamedFigure factor in row.Factors)
         {
             string key = $"{path}.factors.{TomlText.Key(factor.Name)}";
+            foreach (string twice in SetTerm.Of(factor.Name).Cases.Distinct().Where(one => !named.Add(one)))
+            {
+                yield return new(key, ProblemText.SameName("figure of the row", twice), 0);
+            }
+
             if (SetTerm.Of(factor.Name).Cases.IsEmpty && set.Psi.Count == 0)
             {
                 yield return new(key, string.IsNullOrWhiteSpace(factor.Name) ? ProblemText.EmptyName : NothingVariable, 0);

@@ -30,10 +30,8 @@ public sealed class EliminationTests
     public void Polynomial_IsOneEquationWithTheOtherPutIn() => Gen.Select(Cubic, Cubic, Cubic, Gen.Bool, Gen.Double[-1, 1]).Sample(
         (standing, constant, rate, isParabola, at) =>
         {
-            if (isParabola)
-            {
-                standing[3] = 0;
-            }
+            standing[3] = isParabola ? 0 : standing[3];
+            isParabola = standing[3] == 0;
 
             double slope = Slope(constant, at);
             double change = Slope(rate, at);
