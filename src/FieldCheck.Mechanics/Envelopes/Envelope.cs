@@ -61,7 +61,10 @@ public sealed class Envelope
     /// <exception cref="ArgumentOutOfRangeException">An end is none of these places, or the quantity has no envelope.</exception>
     public GovernedExtremes ExtremesOf(Curve curve, double from, double to) => Of(curve).ExtremesOn(from, to);
 
-    /// <summary>The greatest and least of a quantity at one place, at a jump over both sides, and what makes them so.</summary>
+    /// <summary>
+    /// The greatest and least of a quantity at one place and what makes them so; at a jump over both sides, at an end of the
+    /// beam on the inner one.
+    /// </summary>
     /// <param name="curve">The quantity.</param>
     /// <param name="place">The place [m from the left end]; within the beam.</param>
     /// <exception cref="ArgumentOutOfRangeException">The place is not on the beam.</exception>

@@ -119,14 +119,19 @@ internal sealed class LiftedAnswers
         return best!;
     }
 
-    /// <summary>The greatest at a place on both its sides; with sense -1 the least, of the opposite sign.</summary>
+    /// <summary>
+    /// The greatest at a place on both its sides, at an end of the beam on the inner one; with sense -1 the least, of the
+    /// opposite sign.
+    /// </summary>
     internal double MostAt(Curve curve, double place, int sense) =>
         _kept.Select(one => Most(one.Response, curve, place, sense)).DefaultIfEmpty(double.NegativeInfinity).Max();
 
-    private static double Most(BeamResponse response, Curve curve, double place, int sense)
+    private double Most(BeamResponse response, Curve curve, double place, int sense)
     {
         (SectionState left, SectionState right) = response.At(place);
-        return Math.Max(sense * Value(left, curve), sense * Value(right, curve));
+        return Math.Max(
+            sense * Value(place == 0 ? right : left, curve),
+            sense * Value(place == _problem.Model.Length ? left : right, curve));
     }
 
     private static double Value(in SectionState state, Curve curve) => curve switch

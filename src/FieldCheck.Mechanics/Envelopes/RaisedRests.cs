@@ -49,14 +49,10 @@ internal sealed class RaisedRests
     {
         BeamModel model = sum.Problem.Model;
         ImmutableArray<int> supports =
-        [
-            .. Enumerable.Range(0, model.Supports.Length).Where(i =>
-                model.Supports[i].Action != SupportAction.Both && model.Supports[i].Across is not Restraint.None),
-        ];
+            [.. Enumerable.Range(0, model.Supports.Length).Where(i => model.Supports[i].Action != SupportAction.Both)];
         bool actsAlong = Lengthways.IsAskedBy(model);
         bool takesMore = model.Supports.Any(one => one.SurfaceSlope != 0
-            || (one.Action != SupportAction.Both
-                && (one.Rotation is not Restraint.None || (actsAlong && one.Along is not Restraint.None))));
+            || (one.Action != SupportAction.Both && actsAlong && one.Along is not Restraint.None));
         BeamResponse?[] raised =
             [.. supports.Where(_ => !takesMore).Select(i => solver.SolveImposed(sum.RaisedAt(i)))];
         return takesMore || raised.Any(one => one is null)

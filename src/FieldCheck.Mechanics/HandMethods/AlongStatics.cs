@@ -14,17 +14,17 @@ internal sealed class AlongStatics
     {
         _beam = beam;
         _writer = beam.Writer;
-        _holding = [.. Supports(beam).Where(beam.HoldsAlong)];
+        _holding = [.. Supports(beam).Where(beam.IsHeldAlong)];
         _sloped = [.. Supports(beam).Where(beam.IsSloped)];
     }
 
     /// <summary>True: the horizontal sum alone gives the push of the one sloped surface, as nothing else holds along.</summary>
     internal static bool GivesSlope(HandBeam beam) =>
-        !Supports(beam).Any(beam.HoldsAlong) && Supports(beam).Count(beam.IsSloped) == 1;
+        !Supports(beam).Any(beam.IsHeldAlong) && Supports(beam).Count(beam.IsSloped) == 1;
 
     /// <summary>True: several sloped surfaces alone hold it lengthways, so nothing can be found without the rest.</summary>
     internal static bool NeedsAll(HandBeam beam) =>
-        !Supports(beam).Any(beam.HoldsAlong) && Supports(beam).Count(beam.IsSloped) > 1;
+        !Supports(beam).Any(beam.IsHeldAlong) && Supports(beam).Count(beam.IsSloped) > 1;
 
     /// <summary>Finds the one sloped surface's push from the horizontal sum.</summary>
     internal static void WorkSlope(HandBeam beam)

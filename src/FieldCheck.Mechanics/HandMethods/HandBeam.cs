@@ -57,7 +57,7 @@ internal sealed class HandBeam
     internal bool HoldsAcross(int support) =>
         Touching[support] && Model.Supports[support].Across is not Restraint.None;
 
-    internal bool HoldsAlong(int support) => Touching[support] && Model.Supports[support].Along is not Restraint.None;
+    internal bool IsHeldAlong(int support) => Touching[support] && Model.Supports[support].Along is not Restraint.None;
 
     internal bool HoldsTurn(int support) => Touching[support] && Model.Supports[support].Rotation is not Restraint.None;
 

@@ -19,7 +19,7 @@ internal static class ThreeMomentSlope
 
     /// <summary>Supports that hold along the beam, sloped ones left out.</summary>
     internal static IEnumerable<int> Holding(HandBeam beam) =>
-        Enumerable.Range(0, beam.Model.Supports.Length).Where(beam.HoldsAlong);
+        Enumerable.Range(0, beam.Model.Supports.Length).Where(beam.IsHeldAlong);
 
     /// <summary>Joints where the beam stretches otherwise, and where it is held along or sloped [m].</summary>
     internal static IEnumerable<double> Cuts(BeamModel model, ImmutableArray<bool> touching) => ThreeMomentPlaces

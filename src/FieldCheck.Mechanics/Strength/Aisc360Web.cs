@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using FieldCheck.Mechanics.Model;
 
 namespace FieldCheck.Mechanics.Strength;
@@ -32,27 +33,15 @@ internal sealed record Aisc360Web(SteelMember Steel, double Flange, double Web, 
         double LengthFor(double push) =>
             Math.Max(isEnd ? Fillet : 0, push / (Steel.Yield * Web) - spread * Fillet);
 
-        if (seat.Length is not double bearing)
-        {
-            return Unknown(CheckClause.Aisc360WebYielding, AiscFactors.Surest, LengthFor);
-        }
-
-        double strength = Steel.Yield * Web * (spread * Fillet + bearing);
-        return new Nominal(
-            CheckClause.Aisc360WebYielding,
-            strength,
+        return Strength(CheckClause.Aisc360WebYielding, AiscFactors.Surest, seat, LengthFor, bearing =>
+            (Steel.Yield * Web * (spread * Fillet + bearing),
             [
                 Term.Stress(CheckSymbol.Yield, Steel.Yield),
                 Term.Length(CheckSymbol.WebThickness, Web),
                 Term.Length(CheckSymbol.FilletDepth, Fillet),
                 Term.Length(CheckSymbol.BearingLength, bearing),
                 Term.Number(CheckSymbol.FilletSpread, spread),
-                Term.Force(CheckSymbol.NominalForce, strength),
-            ])
-        {
-            LengthFor = LengthFor,
-            Factors = AiscFactors.Surest,
-        };
+            ]));
     }
 
     /// <summary>Local crippling, J10.3.</summary>
@@ -68,17 +57,15 @@ internal sealed record Aisc360Web(SteelMember Steel, double Flange, double Web, 
             return Depth * (isEnd && spread > 3 * LongBearing ? (spread + LongBearing) / 4 : spread / 3);
         }
 
-        if (seat.Length is not double bearing)
+        double StrengthOn(double bearing)
         {
-            return Unknown(CheckClause.Aisc360WebCrippling, AiscFactors.Crippling, LengthFor);
+            double part = bearing / Depth;
+            double grown = isEnd && part > LongBearing ? 4 * part - LongBearing : 3 * part;
+            return bare * (1 + grown * ratio);
         }
 
-        double part = bearing / Depth;
-        double grown = isEnd && part > LongBearing ? 4 * part - LongBearing : 3 * part;
-        double strength = bare * (1 + grown * ratio);
-        return new Nominal(
-            CheckClause.Aisc360WebCrippling,
-            strength,
+        return Strength(CheckClause.Aisc360WebCrippling, AiscFactors.Crippling, seat, LengthFor, bearing =>
+            (StrengthOn(bearing),
             [
                 Term.Stress(CheckSymbol.Modulus, Steel.Modulus),
                 Term.Stress(CheckSymbol.Yield, Steel.Yield),
@@ -87,14 +74,22 @@ internal sealed record Aisc360Web(SteelMember Steel, double Flange, double Web, 
                 Term.Length(CheckSymbol.Depth, Depth),
                 Term.Length(CheckSymbol.BearingLength, bearing),
                 Term.Number(CheckSymbol.CripplingShare, share),
-                Term.Force(CheckSymbol.NominalForce, strength),
-            ])
-        {
-            LengthFor = LengthFor,
-            Factors = AiscFactors.Crippling,
-        };
+            ]));
     }
 
-    private static Nominal Unknown(CheckClause clause, AiscFactors factors, Func<double, double> lengthFor) =>
-        Nominal.Unknown(clause, NotJudgedReason.NoBearingLength) with { LengthFor = lengthFor, Factors = factors };
+    private static Nominal Strength(
+        CheckClause clause,
+        AiscFactors factors,
+        Seat seat,
+        Func<double, double> lengthFor,
+        Func<double, (double Force, ImmutableArray<CheckTerm> Terms)> on)
+    {
+        if (seat.Length is not double bearing)
+        {
+            return Nominal.Unknown(clause, NotJudgedReason.NoBearingLength) with { LengthFor = lengthFor, Factors = factors };
+        }
+
+        (double force, ImmutableArray<CheckTerm> terms) = on(bearing);
+        return new Nominal(clause, force, [.. terms, Term.Force(CheckSymbol.NominalForce, force)]) { LengthFor = lengthFor, Factors = factors };
+    }
 }

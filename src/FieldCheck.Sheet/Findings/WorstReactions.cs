@@ -17,13 +17,11 @@ namespace FieldCheck.Sheet.Findings;
 /// would be the ends could all be pulled, solved again on what touches: trying all others takes far longer.
 /// </remarks>
 /// <param name="Answers">Each situation once, with its answer; null where the beam tips in it, or has none.</param>
-/// <param name="Envelopes">The envelopes of which these are ends; empty where another situation may pull more than these do.</param>
+/// <param name="AreEnds">False: another situation may pull or push more than these do.</param>
+/// <param name="Envelopes">The envelopes of which these are ends; empty where they are not.</param>
 internal sealed record WorstReactions(
-    ImmutableArray<(Situation Situation, BeamResponse? Response)> Answers, ImmutableArray<Envelope> Envelopes)
+    ImmutableArray<(Situation Situation, BeamResponse? Response)> Answers, bool AreEnds, ImmutableArray<Envelope> Envelopes)
 {
-    /// <summary>False: another situation may pull or push more than these do.</summary>
-    internal bool AreEnds => !Envelopes.IsEmpty;
-
     /// <summary>
     /// Up to so many supports times combinations the envelope is found where a support may let go: some hundredths of
     /// a second at most.
@@ -60,6 +58,7 @@ internal sealed record WorstReactions(
                 .. ends.Concat(tipping).Distinct()
                     .Select(one => (one, EnvelopeSearch.Respond(problem, one, solver))),
             ],
+            areEnds,
             areEnds ? found : []);
     }
 

@@ -107,10 +107,16 @@ public sealed class LiftedAnswersTests
     {
         double[] values =
         [
-            .. answers.SelectMany(one => new[] { Answer.Of(curve, one.At(place).Left), Answer.Of(curve, one.At(place).Right) }),
+            .. answers.SelectMany(one => Inner(one, place).Select(state => Answer.Of(curve, state))),
         ];
         return (values.Min(), values.Max());
     }
+
+    private static IEnumerable<SectionState> Inner(BeamResponse answer, double place) =>
+    [
+        .. place == 0 ? (SectionState[])[] : [answer.At(place).Left],
+        .. place == answer.Pieces[^1].To ? (SectionState[])[] : [answer.At(place).Right],
+    ];
 
     private static LiftedAnswers Tried(Superposition sum)
     {

@@ -42,23 +42,6 @@ public sealed class DamagedSetsTests
         },
         iter: 150 * Damage.Longer);
 
-    /// <summary>A case in two figures of one row would be in the beam twice.</summary>
-    [Theory]
-    [InlineData("{ live = 1.0, \"live or snow\" = 0.5 }", "live or snow", "live")]
-    [InlineData("{ \"snow or rain\" = 1.0, \"wind or Rain\" = 0.5 }", "wind or Rain", "Rain")]
-    [InlineData("{ live = 1.0, \"snow or rain\" = 0.5 }", null, null)]
-    public void CaseInTwoFiguresOfARow_IsTold(string factors, string? at, string? twice)
-    {
-        string text = $"title = \"own\"\n[[combination]]\nexpression = \"D + L\"\nfactors = {factors}\n";
-
-        SetDocument? read = SetReader.Read(Name, text, out ImmutableArray<FileProblem> problems);
-
-        Assert.Equal(at is null, read is not null);
-        Assert.Equal(
-            at is null ? [] : [$"combination[1].factors.\"{at}\": another figure of the row is called '{twice}' too"],
-            problems.Select(problem => problem.ToString()).Select(said => said[said.IndexOf("combination", StringComparison.Ordinal)..]));
-    }
-
     [Fact]
     public void DamagedFile_LeavesTheOthersToBeFound() => AnyDamaged.Sample(
         text =>
