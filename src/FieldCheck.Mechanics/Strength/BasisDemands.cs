@@ -16,7 +16,8 @@ internal sealed class BasisDemands(
     private readonly Dictionary<(Curve Curve, int Span), GovernedExtremes> _spans = [];
     private ImmutableArray<(Situation Situation, BeamResponse Response)> _answers;
     private double? _shear;
-    private ImmutableDictionary<int, Demand>? _moving;
+    private ImmutableArray<DeflectionStretch> _stretches;
+    private ImmutableDictionary<DeflectionStretch, Demand>? _moving;
 
     internal EnvelopeProblem Problem => problem;
 
@@ -57,15 +58,30 @@ internal sealed class BasisDemands(
         Math.Abs(Envelope.ExtremesOf(Curve.Shear).Max.Value), Math.Abs(Envelope.ExtremesOf(Curve.Shear).Min.Value));
 
     /// <summary>The greatest deflection of a bay or overhang whose supports move, where combinations are more than one situation.</summary>
-    internal Demand OfMoving(DeflectionStretch stretch) => (_moving ??= FindMoving())[stretch.Index];
-
-    private ImmutableDictionary<int, Demand> FindMoving()
+    internal Demand OfMoving(DeflectionStretch stretch)
     {
-        ImmutableArray<DeflectionStretch> all = DeflectionStretch.Of(Bays.Of(problem.Model));
-        return StretchSearch.Find(problem, Envelope, all, solver)
-            .Select((demand, i) => (all[i].Index, demand))
-            .ToImmutableDictionary(one => one.Index, one => one.demand);
+        _moving ??= FindMoving(Stretches);
+        if (!_moving.ContainsKey(stretch))
+        {
+            _moving = _moving.AddRange(FindMoving([stretch]));
+        }
+
+        return _moving[stretch];
     }
+
+    /// <summary>What deflections are measured on: overhangs and bays, then those that are looked at as one.</summary>
+    internal ImmutableArray<DeflectionStretch> Stretches => _stretches.IsDefault ? _stretches = FindStretches() : _stretches;
+
+    private ImmutableArray<DeflectionStretch> FindStretches() =>
+    [
+        .. DeflectionStretch.Of(Bays.Of(problem.Model)),
+        .. envelope is null ? [] : DeflectionStretch.AsOne(problem.Model, envelope.Reactions),
+    ];
+
+    private ImmutableDictionary<DeflectionStretch, Demand> FindMoving(ImmutableArray<DeflectionStretch> stretches) =>
+        StretchSearch.Find(problem, Envelope, stretches, solver)
+            .Select((demand, i) => (stretches[i], demand))
+            .ToImmutableDictionary(one => one.Item1, one => one.demand);
 
     private static bool Counts(BeamModel model, CombinationBasis basis, int loadCase) =>
         model.Combinations.Any(one => one.Basis == basis && one.Factors[loadCase] != 0);

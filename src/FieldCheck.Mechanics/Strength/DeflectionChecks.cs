@@ -8,7 +8,6 @@ namespace FieldCheck.Mechanics.Strength;
 /// <summary>Deflections of bays and overhangs against their limits, under service combinations and under cases alone.</summary>
 internal sealed class DeflectionChecks(StrengthProblem problem, DeflectionLimits limits, BeamDemands beam)
 {
-    private readonly ImmutableArray<DeflectionStretch> _stretches = DeflectionStretch.Of(beam.Bays);
     private readonly BasisDemands _service = beam.Of(CombinationBasis.Service);
     private readonly Lazy<Superposition?> _sum = new(() => Superposition.Of(beam.Problem, beam.Solver));
 
@@ -20,13 +19,17 @@ internal sealed class DeflectionChecks(StrengthProblem problem, DeflectionLimits
         .. AtOnce(isOverhang: true, CheckKind.OverhangDeflection, limits.OverhangRatio),
         .. limits.Absolute is double absolute ? [Anywhere(absolute)] : Array.Empty<SectionCheck>(),
         .. limits.Cases.SelectMany(UnderCase),
-        .. new FinalDeflectionChecks(problem, limits, beam, _stretches).Find(),
+        .. new FinalDeflectionChecks(problem, limits, beam).Find(),
     ];
 
     /// <summary>The moduli of what a check speaks of, where they are not those of the grade.</summary>
     private SectionCheck WithModuli(SectionCheck check)
     {
-        DeflectionStretch[] own = [.. _stretches.Where(one => check.Bay is null || one.Index == check.Bay)];
+        DeflectionStretch[] own =
+        [
+            .. DeflectionStretch.Of(beam.Bays)
+                .Where(one => check.Bay is null || (one.Index >= check.Bay && one.Index <= (check.LastBay ?? check.Bay))),
+        ];
         ImmutableArray<double> joints = problem.Beam.Model.JointPositions;
         IEnumerable<double> moduli =
             from span in Enumerable.Range(0, problem.Members.Length)
@@ -47,6 +50,7 @@ internal sealed class DeflectionChecks(StrengthProblem problem, DeflectionLimits
         Basis = CombinationBasis.Service,
         Clause = share == 1 ? CheckClause.Given : CheckClause.OverhangAsTwiceItsLength,
         Bay = stretch.Index,
+        LastBay = stretch.Last == stretch.Index ? null : stretch.Last,
         Unit = CheckUnit.Length,
         Limit = share * stretch.Length / ratio,
         Terms =
@@ -77,7 +81,7 @@ internal sealed class DeflectionChecks(StrengthProblem problem, DeflectionLimits
             return [];
         }
 
-        DeflectionStretch[] own = [.. _stretches.Where(one => one.IsOverhang == isOverhang)];
+        DeflectionStretch[] own = [.. _service.Stretches.Where(one => one.IsOverhang == isOverhang)];
         return own.Length == 0 ? [Nowhere(kind)] : own.Select(one => Judge(Blank(kind, one, given), one, _service));
     }
 
@@ -106,7 +110,7 @@ internal sealed class DeflectionChecks(StrengthProblem problem, DeflectionLimits
     private IEnumerable<SectionCheck> UnderCase(CaseDeflectionLimit limit)
     {
         BasisDemands demands = beam.Of(CombinationBasis.Service, Alone(limit.Case));
-        foreach (DeflectionStretch stretch in _stretches)
+        foreach (DeflectionStretch stretch in demands.Stretches)
         {
             SectionCheck check = stretch.IsOverhang
                 ? Blank(CheckKind.OverhangDeflection, stretch, limit.Ratio, share: 2)

@@ -5,7 +5,7 @@ namespace FieldCheck.Mechanics.Strength;
 
 /// <summary>Final deflections against their limits, where a material creeps.</summary>
 internal sealed class FinalDeflectionChecks(
-    StrengthProblem problem, DeflectionLimits limits, BeamDemands beam, ImmutableArray<DeflectionStretch> stretches)
+    StrengthProblem problem, DeflectionLimits limits, BeamDemands beam)
 {
     private readonly Dictionary<double, FinalDeflection> _found = [];
 
@@ -26,7 +26,7 @@ internal sealed class FinalDeflectionChecks(
             return [];
         }
 
-        DeflectionStretch[] own = [.. stretches.Where(one => one.IsOverhang == isOverhang)];
+        DeflectionStretch[] own = [.. beam.Of(CombinationBasis.Service).Stretches.Where(one => one.IsOverhang == isOverhang)];
         return own.Length == 0
             ? final is null ? [] : [DeflectionChecks.Nowhere(kind)]
             : own.SelectMany(stretch => Judge(DeflectionChecks.Blank(kind, stretch, ratio), stretch, final is not null));

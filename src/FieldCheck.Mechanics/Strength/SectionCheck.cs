@@ -31,6 +31,12 @@ public sealed record SectionCheck
     /// </summary>
     public int? Bay { get; init; }
 
+    /// <summary>
+    /// Where several bays are looked at as one, past supports that give way or let go: the last of them, an overhang as in
+    /// <see cref="Bay"/>; else null.
+    /// </summary>
+    public int? LastBay { get; init; }
+
     /// <summary>Index of the support in the model; null where it speaks of none.</summary>
     public int? Support { get; init; }
 

@@ -61,6 +61,7 @@ public static class SectionChecks
             .. checks
                 .OrderBy(check => check.Kind)
                 .ThenBy(check => check.Support)
+                .ThenBy(check => check.LastBay is not null)
                 .ThenBy(check => check.Bay)
                 .ThenBy(check => check.Span ?? int.MaxValue),
         ];

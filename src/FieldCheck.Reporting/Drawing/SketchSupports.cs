@@ -32,7 +32,7 @@ internal static class SketchSupports
         for (int i = 0; i < places.Length; i++)
         {
             string label = beam.Supports[i].Label;
-            ImmutableArray<string> parts = response is null ? [] : new BeamWords(beam).Parts(response.Reactions[i]);
+            ImmutableArray<string> parts = response is null ? [] : new BeamWords(beam).Parts(beam.Model.Supports[i], response.Reactions[i]);
             string all = $"{label} {string.Join(", ", parts)}".TrimEnd();
             string[] tries = parts.Length > 1 ? [all, $"{label} {parts[0]}", label] : [all, label];
             string? placed = tries.FirstOrDefault(text => IsPlaced(canvas, text, places[i], textRow));

@@ -82,7 +82,7 @@ internal static class AnswerBlocks
                 [
                     support.Label,
                     words.Say(support.Support.Position, QuantityKind.Length),
-                    string.Join(", ", words.Parts(response.Reactions[i])),
+                    string.Join(", ", words.Parts(support.Support, response.Reactions[i])),
                     string.Join(" ", ReactionTable.Remarks(words, support, response.Reactions[i])),
                 ]),
             ]);

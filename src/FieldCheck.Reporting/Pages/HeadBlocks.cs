@@ -79,7 +79,7 @@ internal static class HeadBlocks
             " ",
             [
                 support.Label,
-                string.Join(" and ", words.Parts(answer.Response.Reactions[i])),
+                string.Join(" and ", words.Parts(support.Support, answer.Response.Reactions[i])),
                 .. ReactionTable.Remarks(words, support, answer.Response.Reactions[i]),
             ]));
         string leftOut = VariedWords.LeftOut(beam, answer.Combination) is string what ? $", NOT THE WORST, {what}" : "";

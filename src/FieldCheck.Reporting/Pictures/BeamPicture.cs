@@ -85,7 +85,7 @@ public sealed class BeamPicture
             Reaction? reaction = _answer?.Response.Reactions[i];
             string words = reaction is null
                 ? support.Label
-                : $"{support.Label}  {string.Join(", ", _words.Parts(reaction))}";
+                : $"{support.Label}  {string.Join(", ", _words.Parts(support.Support, reaction))}";
             if (reaction is { Vertical: not 0 } && !_words.IsNothing(reaction.Vertical, QuantityKind.Force))
             {
                 PicturePoint upper = new(X(support.Support.Position), top);

@@ -20,11 +20,13 @@ internal static class JsonChecks
     private static JsonSectionCheck Of(BeamCheck check, BuiltBeam beam, int bays)
     {
         SectionCheck figures = check.Figures;
-        bool isOverhang = figures.Bay is int bay && (bay < 0 || bay >= bays);
+        int? first = figures.Bay;
+        int? last = figures.LastBay ?? first;
+        bool isOverhang = first < 0 || last >= bays;
         return new(
             Word(figures.Kind),
             figures.Span + 1,
-            isOverhang ? null : figures.Bay + 1,
+            first < 0 || first >= bays ? null : first + 1,
             Number(figures.Position),
             figures.Situation is Situation situation ? beam.Model.Combinations[situation.Combination].Name : null,
             JsonAnswer.Word(figures.Basis),
@@ -39,7 +41,7 @@ internal static class JsonChecks
                 _ => "not_judged",
             },
             check.Source,
-            isOverhang ? (figures.Bay < 0 ? "left" : "right") : null,
+            isOverhang ? (first < 0 ? "left" : "right") : null,
             figures.Support is int support ? beam.Supports[support].Label : null,
             figures.Case is int index ? beam.Model.Cases[index].Name : null,
             figures.Situation is Situation governs ? JsonSituations.Of(beam, governs) : null,
@@ -47,7 +49,8 @@ internal static class JsonChecks
             figures.IsBound ? "bound" : figures.Certainty == EnvelopeCertainty.Estimate ? "estimate" : "exact",
             [.. figures.Terms.Select(Of)],
             [.. figures.Factors.Select(factor => new JsonFactor(
-                FactorWords.Of(factor.Kind).Symbol, FactorWords.Of(factor.Kind).Words, Number(factor.Value)))]);
+                FactorWords.Of(factor.Kind).Symbol, FactorWords.Of(factor.Kind).Words, Number(factor.Value)))],
+            figures.LastBay is null || last >= bays ? null : last + 1);
     }
 
     private static JsonTerm Of(CheckTerm term)

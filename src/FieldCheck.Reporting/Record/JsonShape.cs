@@ -203,7 +203,8 @@ internal sealed record JsonSectionCheck(
     string Reason,
     string Certainty,
     ImmutableArray<JsonTerm> Terms,
-    ImmutableArray<JsonFactor> Factors);
+    ImmutableArray<JsonFactor> Factors,
+    int? ToBay);
 
 internal sealed record JsonTerm(string Symbol, string Words, double? Value, string Unit);
 

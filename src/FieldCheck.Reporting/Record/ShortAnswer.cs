@@ -37,7 +37,7 @@ internal static class ShortAnswer
 
     private static string Said(BeamWords words, NamedSupport support, Reaction reaction)
     {
-        string parts = string.Join(" and ", words.Parts(reaction));
+        string parts = string.Join(" and ", words.Parts(support.Support, reaction));
         return string.Join(' ', [parts, .. ReactionTable.Remarks(words, support, reaction)]);
     }
 }

@@ -157,7 +157,7 @@ public static class SpokenAnswer
     {
         BeamWords words = new(beam, IsSpoken: true);
         string place = words.Say(support.Support.Position, QuantityKind.Length);
-        IEnumerable<string> said = [.. words.Parts(reaction), .. ReactionTable.Remarks(words, support, reaction)];
+        IEnumerable<string> said = [.. words.Parts(support.Support, reaction), .. ReactionTable.Remarks(words, support, reaction)];
         return said.Select(part => Sentence($"Support {support.Label}, at {place}: {part}"));
     }
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using FieldCheck.Mechanics.Model;
 using FieldCheck.Mechanics.Response;
 using FieldCheck.Sheet.Building;
 using FieldCheck.Sheet.Reading;
@@ -67,11 +68,11 @@ internal sealed record BeamWords(BuiltBeam Beam, bool IsSpoken = false)
     internal string MovementSize(double down) => Written(Units.Movement(Math.Abs(down)));
 
     /// <summary>What a support gives, part by part, across first: what is not nothing, but one at least.</summary>
-    internal ImmutableArray<string> Parts(Reaction reaction)
+    internal ImmutableArray<string> Parts(Support support, Reaction reaction)
     {
         if (reaction.IsLiftedOff)
         {
-            return ["lifted off"];
+            return [IsSlack(support, reaction) ? "slack" : "lifted off"];
         }
 
         string[] along = IsNothing(reaction.Horizontal, QuantityKind.Force) ? [] : [Horizontal(reaction.Horizontal)];
@@ -79,6 +80,10 @@ internal sealed record BeamWords(BuiltBeam Beam, bool IsSpoken = false)
         bool isAcross = !IsNothing(reaction.Vertical, QuantityKind.Force) || along.Length + turning.Length == 0;
         return isAcross ? [Vertical(reaction.Vertical), .. along, .. turning] : [.. along, .. turning];
     }
+
+    /// <summary>True: a strap, which only holds the beam down, has nothing to hold.</summary>
+    internal static bool IsSlack(Support support, Reaction reaction) =>
+        reaction.IsLiftedOff && support.Action == SupportAction.HoldsDownOnly;
 
     /// <summary>True: the reaction pulls the beam down.</summary>
     internal bool IsDown(Reaction reaction) =>

@@ -38,7 +38,7 @@ internal static class ReactionTable
     {
         if (reaction.IsLiftedOff)
         {
-            return ["LIFTS"];
+            return BeamWords.IsSlack(support.Support, reaction) ? [] : ["LIFTS"];
         }
 
         string[] slope = reaction.Normal is double normal
@@ -57,7 +57,7 @@ internal static class ReactionTable
     /// <summary>What every support gives; the first parts begin with as many blanks as line up their units.</summary>
     internal static ImmutableArray<ImmutableArray<string>> AlignedParts(BeamWords words, BeamResponse response)
     {
-        ImmutableArray<ImmutableArray<string>> parts = [.. response.Reactions.Select(words.Parts)];
+        ImmutableArray<ImmutableArray<string>> parts = [.. response.Reactions.Select((reaction, i) => words.Parts(words.Beam.Model.Supports[i], reaction))];
         int widest = parts.Max(part => NumberWidth(part[0])) ?? 0;
         return [.. parts.Select(part => part.SetItem(0, Blanks(widest - NumberWidth(part[0])) + part[0]))];
     }

@@ -43,17 +43,19 @@ internal static class WorkingResult
 
     private static string Gives(WorkingSheet sheet, BeamWords words, int index)
     {
+        Support support = sheet.Beam.Supports[index].Support;
         Reaction answer = sheet.Answer.Response.Reactions[index];
         if (answer.IsLiftedOff)
         {
-            return $"LIFTS, and gives nothing{Clear(sheet, words, index)}";
+            string lets = BeamWords.IsSlack(support, answer) ? "goes slack" : "LIFTS";
+            return $"{lets}, and gives nothing{Clear(sheet, words, index)}";
         }
 
         string slope = answer.Normal is double normal
             ? $" ({words.Say(Math.Abs(normal), QuantityKind.Force)} square to its surface)"
             : "";
         string held = words.IsDown(answer) ? " (must be held down)" : "";
-        return string.Join(", ", words.Parts(answer)) + slope + held;
+        return string.Join(", ", words.Parts(support, answer)) + slope + held;
     }
 
     /// <summary>How far the beam stands clear of a support that has let go, by the other method's deflection.</summary>

@@ -63,6 +63,15 @@ public sealed record BeamFileText(string Name, string Text)
         return FileProblem.InOrder(problems.Select(problem => TomlPlace.Of(file, problem).In(Name)));
     }
 
+    /// <summary>The same, of those problems alone whose cells stand in the text: what is missing may stand under a misspelt key.</summary>
+    /// <param name="problems">The problems, with their key paths.</param>
+    public ImmutableArray<FileProblem> LocateStanding(IEnumerable<Problem> problems)
+    {
+        TomlFile file = TomlReader.Read(Unmarked);
+        return FileProblem.InOrder(
+            problems.Where(problem => TomlPlace.CellOf(file, problem) is not null).Select(problem => TomlPlace.Of(file, problem).In(Name)));
+    }
+
     /// <summary>The text as the bytes of a file: UTF-8, and a byte order mark only where there was one.</summary>
     public byte[] ToBytes() => Encoding.UTF8.GetBytes(Text);
 

@@ -67,13 +67,25 @@ internal sealed class CheckWords(BuiltBeam beam, BeamDocument document)
 
     private string OfBay(SectionCheck check) =>
         check.Bay is not int bay ? " of each bay"
+        : check.LastBay is int last ? $" of bays {bay + 1} to {last + 1} as one{Past(bay + 1, last)}"
         : _bays.Between.Length > 1 ? $" of bay {bay + 1}"
         : " of the bay";
 
     private string OfOverhang(SectionCheck check) =>
-        check.Bay is not int bay || _bays.LeftOverhang is null || _bays.RightOverhang is null ? " of the overhang"
+        check is { Bay: int first, LastBay: int last }
+            ? first < 0
+                ? $" of the left end to bay {last + 1} as one{Past(0, last)}"
+                : $" of bay {first + 1} to the right end as one{Past(first + 1, last)}"
+        : check.Bay is not int bay || _bays.LeftOverhang is null || _bays.RightOverhang is null ? " of the overhang"
         : bay < 0 ? " of the left overhang"
         : " of the right overhang";
+
+    /// <summary>The supports between bays that are looked at as one, of those that hold across.</summary>
+    private string Past(int first, int last)
+    {
+        string[] held = [.. beam.Supports.Where(one => one.Support.Across is not Restraint.None).Select(one => one.Label)];
+        return $", past {string.Join(", ", held[first..(last + 1)])}";
+    }
 
     private string At(SectionCheck check, string joins) =>
         check.Support is int support ? joins + beam.Supports[support].Label : "";

@@ -52,13 +52,13 @@ internal sealed class CheckRun(
         _ => throw new System.Diagnostics.UnreachableException(),
     };
 
-    /// <summary>What was not understood, and with it the cells that do not read. One that is missing may be what was not understood.</summary>
+    /// <summary>What was not understood, and with it the cells that do not read.</summary>
     private ImmutableArray<FileProblem> ProblemsOf(BeamFileReading.Refused refused) =>
         refused.Rest is BeamFileReading.Opened rest && ModelBuilder.Build(rest.Document, catalogue) is BuildOutcome.Refused unread
             ? FileProblem.InOrder(
             [
                 .. refused.Problems,
-                .. rest.Origin.Locate(unread.Problems.Where(problem => DocumentCells.Get(rest.Document, problem.Key) is not null)),
+                .. rest.Origin.LocateStanding(unread.Problems),
             ])
             : refused.Problems;
 

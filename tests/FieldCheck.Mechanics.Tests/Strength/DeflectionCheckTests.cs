@@ -393,7 +393,7 @@ public sealed class DeflectionCheckTests
         SectionCheck whole = all.Single(one => one.Kind == CheckKind.AbsoluteDeflection);
         Assert.Equal(middle, Answer.To(model).At(2).Left.Deflection, 1e-12);
         Assert.InRange(whole.Demand!.Value, middle - 1e-12, middle * 1.1);
-        Assert.All(all.Where(one => one.Case == 0), one => Assert.Equal(BelowChord(model), one.Demand!.Value, 1e-9));
+        Assert.All(all.Where(one => one is { Case: 0, LastBay: null }), one => Assert.Equal(BelowChord(model), one.Demand!.Value, 1e-9));
     }
 
     /// <summary>
@@ -412,7 +412,7 @@ public sealed class DeflectionCheckTests
             held.Cases,
             held.Combinations);
 
-        SectionCheck[] all = [.. Checked.Problem(model).WithPattern(0).With(Bay360).Find()];
+        SectionCheck[] all = [.. Checked.Problem(model).WithPattern(0).With(Bay360).Find().Where(one => one.LastBay is null)];
 
         Assert.Equal(11, all.Length);
         Assert.All(all, one => Assert.Equal(EnvelopeCertainty.Estimate, one.Certainty));

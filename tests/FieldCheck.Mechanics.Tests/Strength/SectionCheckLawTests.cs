@@ -91,8 +91,9 @@ public sealed class SectionCheckLawTests
             TruePeaks truth = new(problem, Solver);
             int bays = Bays.Of(problem.Beam.Model).Between.Length;
 
-            SectionCheck[] here = Ordered(problem.Find(), one => one.Bay);
-            SectionCheck[] there = Ordered(turned.Find(), one => bays - 1 - one.Bay);
+            SectionCheck[] here = Ordered(problem.Find(), one => one.Bay, one => one.LastBay);
+            SectionCheck[] there = Ordered(
+                turned.Find(), one => bays - 1 - (one.LastBay ?? one.Bay), one => one.LastBay is null ? null : bays - 1 - one.Bay);
 
             Assert.Equal(here.Select(one => (one.Kind, one.Reason)), there.Select(one => (one.Kind, one.Reason)));
             foreach ((SectionCheck one, SectionCheck other) in here.Zip(there).Where(both => both.First.Reason is null))
@@ -101,9 +102,10 @@ public sealed class SectionCheckLawTests
                 Assert.Equal(one.IsBound, other.IsBound);
             }
 
-            static SectionCheck[] Ordered(ImmutableArray<SectionCheck> checks, Func<SectionCheck, int?> bay) =>
+            static SectionCheck[] Ordered(
+                ImmutableArray<SectionCheck> checks, Func<SectionCheck, int?> bay, Func<SectionCheck, int?> last) =>
             [
-                .. checks.OrderBy(one => one.Kind).ThenBy(one => one.Basis).ThenBy(one => one.Case).ThenBy(bay)
+                .. checks.OrderBy(one => one.Kind).ThenBy(one => one.Basis).ThenBy(one => one.Case).ThenBy(last).ThenBy(bay)
                     .ThenBy(one => one.Limit).ThenBy(one => one.Demand),
             ];
         },

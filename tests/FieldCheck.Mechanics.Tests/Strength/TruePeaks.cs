@@ -211,7 +211,8 @@ internal sealed class TruePeaks
     {
         Bays bays = Bays.Of(_problem.Beam.Model);
         int bay = check.Bay!.Value;
-        Bay own = bay < 0 ? bays.LeftOverhang!.Value : bay < bays.Between.Length ? bays.Between[bay] : bays.RightOverhang!.Value;
+        int last = check.LastBay ?? bay;
+        Bay own = new(Of(bay).From, Of(last).To);
         if (place < own.From || place > own.To)
         {
             return 0;
@@ -220,9 +221,14 @@ internal sealed class TruePeaks
         double left = answer.At(own.From).Right.Deflection;
         double right = answer.At(own.To).Left.Deflection;
         double level = bay < 0 ? right
-            : bay == bays.Between.Length ? left
+            : last == bays.Between.Length ? left
             : left + (right - left) * (place - own.From) / (own.To - own.From);
         return answer.At(place).Left.Deflection - level;
+
+        Bay Of(int index) =>
+            index < 0 ? bays.LeftOverhang ?? new Bay(0, 0)
+            : index < bays.Between.Length ? bays.Between[index]
+            : bays.RightOverhang ?? new Bay(_problem.Beam.Model.Length, _problem.Beam.Model.Length);
     }
 
     private static double CreepOf(SectionCheck check) => check.Term(CheckSymbol.CreepFactor);

@@ -54,7 +54,7 @@ public sealed class BeamSketchLawTests
         string below = string.Join(' ', Rows(sketch.Beam, sketch.Width)).Replace("  ", " ", StringComparison.Ordinal);
         foreach ((NamedSupport support, int i) in sketch.Beam.Supports.Select((support, i) => (support, i)))
         {
-            ImmutableArray<string> parts = new BeamWords(sketch.Beam).Parts(answer.Response.Reactions[i]);
+            ImmutableArray<string> parts = new BeamWords(sketch.Beam).Parts(support.Support, answer.Response.Reactions[i]);
             string whole = string.Join(", ", parts);
             Assert.Contains($"{support.Label} {whole}", below, StringComparison.Ordinal);
         }

@@ -41,6 +41,21 @@ public sealed class JsonChecksTests
     }
 
     [Fact]
+    public void BaysAsOne_HaveTheFirstAndTheLast()
+    {
+        (string?, int?, int?, string?) Of(int bay, int? last)
+        {
+            JsonNode check = JsonChecksTests.Of(Checked.Overhang with { Figures = Checked.Overhang.Figures with { Bay = bay, LastBay = last } });
+            return ((string?)check["what"], (int?)check["bay"], (int?)check["to_bay"], (string?)check["overhang"]);
+        }
+
+        // The beam has one bay, which is the first of those up to the right end and the last of those from the left.
+        Assert.Equal(("overhang_deflection", 1, null, "right"), Of(0, 1));
+        Assert.Equal(("overhang_deflection", null, 1, "left"), Of(-1, 0));
+        Assert.Equal(("overhang_deflection", null, null, "left"), Of(-1, null));
+    }
+
+    [Fact]
     public void CheckThatIsNotJudged_SaysWhy_AndHasNoFigures()
     {
         JsonNode check = Of(Checked.Bearing);

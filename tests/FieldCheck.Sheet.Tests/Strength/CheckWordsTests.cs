@@ -104,6 +104,15 @@ public sealed class CheckWordsTests
         },
         { Sag, "deflection of bay 1", "L/360, as given" },
         { Sag with { Kind = CheckKind.OverhangDeflection, Bay = 2 }, "deflection of the overhang", "L/180, as given" },
+        { Sag with { LastBay = 1 }, "deflection of bays 1 to 2 as one, past B", "L/360, as given" },
+        {
+            Sag with { Kind = CheckKind.OverhangDeflection, Bay = 1, LastBay = 2 }, "deflection of bay 2 to the right end as one, past Kerb",
+            "L/180, as given"
+        },
+        {
+            Sag with { Kind = CheckKind.OverhangDeflection, Bay = -1, LastBay = 1 },
+            "deflection of the left end to bay 2 as one, past A, B", "L/180, as given"
+        },
         { Sag with { Kind = CheckKind.FinalDeflection }, "final deflection of bay 1", "L/250, as given" },
         { Sag with { Kind = CheckKind.AbsoluteDeflection, Bay = null }, "deflection anywhere", "20 mm, as given" },
         { Sag with { Case = 0, Situation = null }, "deflection of bay 1 under live alone", "L/480 under live alone, as given" },

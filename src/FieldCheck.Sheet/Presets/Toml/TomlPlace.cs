@@ -9,16 +9,15 @@ internal static class TomlPlace
     /// <summary>A problem at its place: the cell, or else the nearest table around it.</summary>
     internal static TomlProblem Of(TomlFile file, Problem problem)
     {
-        TomlSpan span = TomlSpan.Top;
-        if (KeyPath.Parse(problem.Key) is KeyPath path)
-        {
-            TomlNode node = Nearest(file.Root, path);
-            bool isThere = node.Path == path && node is TomlCell;
-            span = isThere ? Inside((TomlCell)node, problem.Offset) : node.Span;
-        }
-
+        TomlSpan span = CellOf(file, problem) is TomlCell cell ? Inside(cell, problem.Offset)
+            : KeyPath.Parse(problem.Key) is KeyPath path ? Nearest(file.Root, path).Span
+            : TomlSpan.Top;
         return TomlProblem.At(span, problem.Key, problem.Text);
     }
+
+    /// <summary>The cell that a problem names; null where none stands under its keys.</summary>
+    internal static TomlCell? CellOf(TomlFile file, Problem problem) =>
+        KeyPath.Parse(problem.Key) is KeyPath path && Nearest(file.Root, path) is TomlCell cell && cell.Path == path ? cell : null;
 
     private static TomlNode Nearest(TomlNode node, KeyPath path)
     {
