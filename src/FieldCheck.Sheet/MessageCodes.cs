@@ -33,6 +33,9 @@ public static class MessageCodes
     /// <summary>A case with loads stands in no combination of a basis.</summary>
     public const string CaseLeftOut = "case_left_out";
 
+    /// <summary>Without combinations a load that may be away is counted against the others.</summary>
+    public const string RelievingCase = "relieving_case";
+
     /// <summary>No load stands on the beam.</summary>
     public const string NoLoads = "no_loads";
 
@@ -47,6 +50,9 @@ public static class MessageCodes
 
     /// <summary>A stated figure was held against the loads as they stand, and more may happen.</summary>
     public const string StatedNotWorst = "stated_not_worst";
+
+    /// <summary>A stated extreme was held against an envelope that is an estimate.</summary>
+    public const string StatedEstimate = "stated_estimate";
 
     /// <summary>A support is pulled, thrust along or turned, and no figure states it.</summary>
     public const string NotStated = "not_stated";

@@ -5,7 +5,7 @@ namespace FieldCheck.Mechanics.Envelopes;
 /// <summary>
 /// Tries the situations of one combination under which a support can let go: every pattern where they are few and nothing
 /// rolls, which is exact; else those that would govern did answers add up, patterns of the usual kinds, and rolling loads
-/// by steps, polished.
+/// by steps; then, figure by figure, what one part more or less gives beside the best, polished.
 /// </summary>
 internal sealed class LiftedSearch
 {
@@ -15,12 +15,26 @@ internal sealed class LiftedSearch
     /// <summary>Fewer parts than this make so few patterns that each is solved.</summary>
     private const int LeastScreened = 3;
 
-    /// <summary>With so many patterns at most a rolling load is stepped.</summary>
+    /// <summary>With so many patterns at most a rolling load is stepped at once, where it is not with every one.</summary>
     private const int MostRolledPatterns = 8;
+
+    /// <summary>Up to so many situations what rolls is stepped with every pattern.</summary>
+    private const int MostSteppedSituations = 3000;
+
+    /// <summary>Situations that may be tried beside the best ones, over the number of supports: each solve takes the longer the more there are.</summary>
+    private const int MostClimbed = 60_000;
+
+    /// <summary>From so many of the best patterns of a figure.</summary>
+    private const int Starts = 3;
+
+    /// <summary>So many times at most patterns and places of what rolls are looked for in turn.</summary>
+    private const int MostTurns = 4;
 
     private readonly Superposition _sum;
     private readonly int _combination;
     private readonly LiftedAnswers _answers;
+    private readonly HashSet<Situation> _rolled = [];
+    private int _left;
     private readonly SituationTrials _trials;
     private readonly Lazy<RaisedRests?> _rests;
 
@@ -31,6 +45,7 @@ internal sealed class LiftedSearch
         _combination = combination;
         _answers = answers;
         _trials = new SituationTrials(sum, combination);
+        _left = MostClimbed / sum.Problem.Model.Supports.Length;
     }
 
     /// <summary>How many patterns there are.</summary>
@@ -56,8 +71,17 @@ internal sealed class LiftedSearch
 
         if (_trials.Rolls)
         {
-            Roll([.. usual.Take(2), .. governing]);
-            Polish();
+            bool stepsEvery = _trials.Patterns * _trials.Rolled(usual[0]).Count() <= MostSteppedSituations;
+            Roll(stepsEvery ? _trials.Every() : usual.Take(2).Concat(governing)
+                .Select(one => one with { Rolling = null }).Distinct().Take(MostRolledPatterns));
+        }
+
+        foreach (Func<BeamResponse, double> figure in Figures())
+        {
+            foreach (Situation start in Best(figure))
+            {
+                Climb(start, figure);
+            }
         }
     }
 
@@ -106,17 +130,96 @@ internal sealed class LiftedSearch
         }
     }
 
-    private void Roll(Situation[] patterns)
+    private void Roll(IEnumerable<Situation> patterns)
     {
-        foreach (Situation situation in patterns.Select(one => one with { Rolling = null }).Distinct().Take(MostRolledPatterns)
-            .SelectMany(_trials.Rolled))
+        foreach (Situation pattern in patterns)
         {
-            _answers.Try(situation);
+            _rolled.Add(pattern);
+            foreach (Situation situation in _trials.Rolled(pattern))
+            {
+                _answers.Try(situation);
+            }
         }
     }
 
-    /// <summary>Goes on where the best of each figure was found.</summary>
-    private void Polish()
+    /// <summary>
+    /// From a situation on: a part or two more or less while that gives more, then, with a pattern that was not rolled over
+    /// yet, every place of what rolls, in turn; the last place is polished.
+    /// </summary>
+    private void Climb(Situation start, Func<BeamResponse, double> figure)
+    {
+        (Situation best, double value) = (start, figure(_answers.Try(start)!));
+        for (int turn = 0; turn < MostTurns && ClimbPatterns(figure, ref best, ref value) && _trials.Rolls; turn++)
+        {
+            Situation pattern = best with { Rolling = null };
+            if (!_rolled.Add(pattern))
+            {
+                break;
+            }
+
+            foreach (Situation situation in _trials.Rolled(pattern).TakeWhile(_ => _left > 0))
+            {
+                _left--;
+                TakeIfMore(situation, figure, ref best, ref value);
+            }
+        }
+
+        if (best.Rolling is not null)
+        {
+            _trials.Polish(best, situation => _answers.Try(situation) is BeamResponse response ? figure(response) : double.NegativeInfinity);
+        }
+    }
+
+    /// <returns>Whether another pattern gives more.</returns>
+    private bool ClimbPatterns(Func<BeamResponse, double> figure, ref Situation best, ref double value)
+    {
+        bool isMore = false;
+        for (bool goesOn = true; goesOn;)
+        {
+            goesOn = false;
+            foreach (Situation situation in _trials.Neighbours(best))
+            {
+                if (_left-- <= 0)
+                {
+                    return isMore;
+                }
+
+                if (TakeIfMore(situation, figure, ref best, ref value))
+                {
+                    (isMore, goesOn) = (true, true);
+                    break;
+                }
+            }
+        }
+
+        return isMore;
+    }
+
+    private bool TakeIfMore(Situation situation, Func<BeamResponse, double> figure, ref Situation best, ref double value)
+    {
+        if (_answers.Try(situation) is not BeamResponse response
+            || figure(response) is double own && own <= value + Leader<int>.Closeness * Math.Abs(value))
+        {
+            return false;
+        }
+
+        (best, value) = (situation, figure(response));
+        return true;
+    }
+
+    /// <summary>The situations that give most of a figure, each of another pattern.</summary>
+    private Situation[] Best(Func<BeamResponse, double> figure) =>
+    [
+        .. _answers.Kept
+            .Where(one => one.Situation.Combination == _combination)
+            .OrderByDescending(one => figure(one.Response))
+            .Select(one => one.Situation)
+            .DistinctBy(one => one with { Rolling = null })
+            .Take(Starts),
+    ];
+
+    /// <summary>What is to be as great as can be: every reaction and every quantity, each of both senses.</summary>
+    private List<Func<BeamResponse, double>> Figures()
     {
         List<Func<BeamResponse, double>> figures = [];
         for (int i = 0; i < _sum.Problem.Model.Supports.Length; i++)
@@ -134,15 +237,7 @@ internal sealed class LiftedSearch
             figures.Add(response => -Of(response, curve).Min.Value);
         }
 
-        foreach (Func<BeamResponse, double> figure in figures)
-        {
-            (Situation Situation, BeamResponse Response)[] own =
-                [.. _answers.Kept.Where(one => one.Situation.Combination == _combination)];
-            if (own.Length > 0 && own.MaxBy(one => figure(one.Response)).Situation is { Rolling: RollingPlace } best)
-            {
-                _trials.Polish(best, situation => _answers.Try(situation) is BeamResponse response ? figure(response) : double.NegativeInfinity);
-            }
-        }
+        return figures;
 
         Extremes Of(BeamResponse response, Curve curve)
         {

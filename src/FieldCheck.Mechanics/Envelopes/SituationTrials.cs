@@ -49,6 +49,27 @@ internal sealed class SituationTrials
         }
     }
 
+    /// <summary>The situations in which one part, then any two, stand where they did not, or do not where they did.</summary>
+    internal IEnumerable<Situation> Neighbours(Situation situation)
+    {
+        bool[] stands = [.. Optional.Select(part => Stands(situation, _sum.Parts[part]))];
+        for (int first = 0; first < stands.Length; first++)
+        {
+            yield return Changed(first, first);
+        }
+
+        for (int first = 0; first < stands.Length; first++)
+        {
+            for (int second = first + 1; second < stands.Length; second++)
+            {
+                yield return Changed(first, second);
+            }
+        }
+
+        Situation Changed(int first, int second) =>
+            Standing(k => stands[k] != (k == first || k == second)) with { Rolling = situation.Rolling };
+    }
+
     /// <summary>A pattern with each rolling load at each of some places.</summary>
     internal IEnumerable<Situation> Rolled(Situation pattern) =>
         from train in _trains
@@ -85,6 +106,9 @@ internal sealed class SituationTrials
 
         double At(double position) => figure(best with { Rolling = place with { Position = position } });
     }
+
+    private bool Stands(Situation situation, LoadPart part) =>
+        situation.Patterns[part.Case] is not LoadedBays loaded || _sum.Bays.IsLoaded(loaded, part.Stretch);
 
     private Situation Standing(Func<int, bool> stands)
     {

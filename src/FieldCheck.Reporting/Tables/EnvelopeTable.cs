@@ -59,7 +59,7 @@ internal sealed class EnvelopeTable(BeamWords words)
                 ? new[]
                 {
                     $"{(new EnvelopeRows(words, envelope).AreAllEstimates ? "all of it an " : "")}{EnvelopeRows.Estimate}: "
-                        + "found among what was tried, something else may give a little more",
+                        + "found among what was tried, something else may give more",
                 }
                 : [],
         ];

@@ -1,7 +1,9 @@
+using System.Collections.Immutable;
 using FieldCheck.Mechanics.Model;
 using FieldCheck.Mechanics.Solving;
 using FieldCheck.Sheet.Building;
 using FieldCheck.Sheet.Document;
+using FieldCheck.Sheet.Strength;
 using FieldCheck.Sheet.Units;
 
 namespace FieldCheck.Sheet.Findings;
@@ -63,6 +65,36 @@ internal static class BeamFindings
             }
         }
     }
+
+    /// <summary>Cases that may be away, and that the one combination of all loads counts against the others.</summary>
+    internal static IEnumerable<Message> OfRelief(BeamDocument document, BuiltBeam beam)
+    {
+        if (document.Combinations.Count > 0)
+        {
+            return [];
+        }
+
+        double[] down = [.. beam.Model.Cases.Select(one => one.Loads.Sum(DownOf))];
+        ImmutableArray<bool> mayBeAway = LiveCases.Of(document, beam.Model);
+        return
+        [
+            .. Enumerable.Range(0, down.Length)
+                .Where(i => mayBeAway[i] && !beam.PatternCases.Contains(i) && down[i] * (down.Sum() - down[i]) < 0)
+                .Select(i => new Message(
+                    Severity.Caution,
+                    MessageCodes.RelievingCase,
+                    $"Case {TextSafety.ForTerminal(beam.Model.Cases[i].Name)} acts against the other loads and is counted whole "
+                        + "beside them: what comes of the beam without it was not looked at. Combinations say what may be away.")),
+        ];
+    }
+
+    /// <summary>What a load weighs across the beam [N].</summary>
+    private static double DownOf(Load load) => load switch
+    {
+        Load.Point point => point.Down,
+        Load.Distributed { ActsAlong: false } spread => (spread.StartIntensity + spread.EndIntensity) / 2 * (spread.To - spread.From),
+        _ => 0,
+    };
 
     /// <summary>Grades whose strength nothing asks for.</summary>
     internal static IEnumerable<Message> OfGrades(BeamDocument document) => document.Limits?.Rules is not null

@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using FieldCheck.Mechanics.Checks;
+using FieldCheck.Mechanics.Envelopes;
 using FieldCheck.Sheet.Building;
 using FieldCheck.Sheet.Stated;
 
@@ -17,7 +19,9 @@ internal static class StatedDoubts
     /// <param name="beam">The beam.</param>
     /// <param name="stated">What is stated of it.</param>
     /// <param name="worst">What pulls and pushes its supports most, where patterns or rolling loads let more happen.</param>
-    internal static IEnumerable<Message> Of(BuiltBeam beam, StatedFigures stated, WorstReactions? worst) =>
+    /// <param name="envelopes">Its envelopes; asked for only where an end of one is stated.</param>
+    internal static IEnumerable<Message> Of(
+        BuiltBeam beam, StatedFigures stated, WorstReactions? worst, Lazy<ImmutableArray<Envelope>> envelopes) =>
     [
         .. stated.Figures.Where(IsRough).Select(figure => new Message(
             Severity.Caution,
@@ -25,6 +29,10 @@ internal static class StatedDoubts
             $"{StatedWording.Stated(figure)}: agrees only because it is written to so few digits; "
                 + $"computed {StatedWording.Directed(beam, figure.Component, figure.Comparison!.Value.Computed)}. "
                 + "Ask for more digits.")),
+        .. stated.Figures.Where(figure => IsOfAnEstimate(figure, envelopes)).Select(figure => new Message(
+            Severity.Caution,
+            MessageCodes.StatedEstimate,
+            $"{StatedWording.Stated(figure)}: held against an estimate, found among what was tried; something else may give more.")),
         .. worst is null ? [] : stated.Figures.Select(figure => NotTheWorst(beam, figure, worst)).OfType<Message>(),
     ];
 
@@ -33,6 +41,10 @@ internal static class StatedDoubts
         figure is { PlusOrMinus: 0, Comparison: { Verdict: ReactionVerdict.Agrees } comparison }
         && Math.Abs(comparison.Computed) - Math.Abs(comparison.Stated) is double lacking
         && lacking > Math.Max(comparison.Allowed - figure.AsWritten, Small * Math.Abs(comparison.Computed));
+
+    private static bool IsOfAnEstimate(StatedFigure figure, Lazy<ImmutableArray<Envelope>> envelopes) =>
+        figure is { Against: { Governs: not null } against, Comparison: not null }
+        && envelopes.Value.Any(one => one.Basis == against.Basis && one.ReactionCertainty == EnvelopeCertainty.Estimate);
 
     private static Message? NotTheWorst(BuiltBeam beam, StatedFigure figure, WorstReactions worst)
     {

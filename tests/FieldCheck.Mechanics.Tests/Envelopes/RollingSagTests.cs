@@ -14,6 +14,8 @@ public sealed class RollingSagTests
     private const int Steps = 8;
     private const int Sections = 4000;
 
+    private static readonly double[] Lengths = [5, 3.5, 1.2];
+
     /// <summary>Elements, trains, factors of the train and whether the greatest or the least is looked for.</summary>
     public static TheoryData<int, int, double, int, bool> Kinds
     {
@@ -139,7 +141,7 @@ public sealed class RollingSagTests
         internal Sag(int number, int train, double scale, int sense, bool keepsRows, int boxes = 50_000)
         {
             BeamModel model = new(
-                [.. new[] { 5.0, 3.5, 1.2 }.Select(length => new Span(length, 8e6, 1e9, 4e6))],
+                [.. Lengths.Select(length => new Span(length, 8e6, 1e9, 4e6))],
                 [Support.Pin(0), Support.Roller(5), Support.Spring(8.5, 1e6)],
                 [],
                 [

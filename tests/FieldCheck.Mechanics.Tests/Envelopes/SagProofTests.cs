@@ -13,6 +13,8 @@ public sealed class SagProofTests
 {
     private const int Sections = 4000;
 
+    private static readonly double[] Lengths = [5, 3.5, 1.2];
+
     private static readonly double[] Standing = [0.01, -0.02, 0.03, 0, 0.01, -0.005];
 
     /// <summary>Elements, senses and directions; what lifts a span stands in another one.</summary>
@@ -123,7 +125,7 @@ public sealed class SagProofTests
     private static TrainElement Element(int number, int train)
     {
         BeamModel model = new(
-            [.. new[] { 5.0, 3.5, 1.2 }.Select(length => new Span(length, 8e6, 1e9, 4e6))],
+            [.. Lengths.Select(length => new Span(length, 8e6, 1e9, 4e6))],
             [Support.Pin(0), Support.Roller(5), Support.Spring(8.5, 1e6)],
             [],
             [new LoadCase("live", [])],

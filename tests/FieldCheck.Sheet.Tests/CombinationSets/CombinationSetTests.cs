@@ -76,6 +76,20 @@ public sealed class CombinationSetTests
         Names("asce-7-16-strength", "dead", "live", "snow", "wind", "earthquake"));
 
     [Fact]
+    public void Equilibrium_TakesThePermanentLoadLowAndHigh() => Assert.Equal(
+        [
+            "0.9 dead + 1.5 live + 0.9 wind",
+            "0.9 dead + 1.5 wind + 1.05 live",
+            "0.9 dead + 1.5 live",
+            "0.9 dead + 1.5 wind",
+            "1.1 dead + 1.5 live + 0.9 wind",
+            "1.1 dead + 1.5 wind + 1.05 live",
+            "1.1 dead + 1.5 live",
+            "1.1 dead + 1.5 wind",
+        ],
+        Names("en-1990-equilibrium", "dead", "live", "wind"));
+
+    [Fact]
     public void Strength610_LetsEachVariableLoadLead() => Assert.Equal(
         [
             "1.35 dead",
@@ -247,7 +261,7 @@ public sealed class CombinationSetTests
             Assert.NotEmpty(set.For(beam).Sources);
             Assert.All(set.For(beam).Sources, source => Assert.Matches(@"^(ASCE 7-16|EN 1990) .+; (read in|from memory).+$", source));
         });
-        Assert.Equal(11, CombinationLibrary.BuiltIn().Length);
+        Assert.Equal(14, CombinationLibrary.BuiltIn().Length);
     }
 
     internal static BeamDocument Beam(params string[] cases) => Beams.Simple with

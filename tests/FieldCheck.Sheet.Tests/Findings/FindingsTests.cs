@@ -126,6 +126,31 @@ public sealed class FindingsTests
         Assert.Equal(CheckStatus.Holds, CalculationTests.Run(document).Status);
     }
 
+    /// <summary>4 kN/m down on the whole beam; what lifts may be away, unless a combination or a pattern says when.</summary>
+    [Theory]
+    [InlineData("wind", "-1 kN/m", true)]
+    [InlineData("wind", "1 kN/m", false)]
+    [InlineData("dead", "-1 kN/m", false)]
+    public void CaseThatRelieves_IsSaidWhereNoCombinationIsWritten(string name, string intensity, bool isSaid)
+    {
+        BeamDocument document = Beams.Simple with
+        {
+            Loads =
+            [
+                new() { Kind = "distributed", From = "0 m", To = "6 m", Intensity = "4 kN/m", Case = "live" },
+                new() { Kind = "distributed", From = "0 m", To = "6 m", Intensity = intensity, Case = name },
+            ],
+        };
+        string said = $"Case {name} acts against the other loads and is counted whole beside them: "
+            + "what comes of the beam without it was not looked at. Combinations say what may be away.";
+
+        Assert.Equal(isSaid ? [said] : [], Texts(document, "relieving_case").Where(text => text.StartsWith($"Case {name}", StringComparison.Ordinal)));
+        Assert.Equal(CheckStatus.Holds, CalculationTests.Run(document).Status);
+        Assert.Empty(Texts(document with { Patterns = [new() { Case = name }, new() { Case = "live" }] }, "relieving_case"));
+        Assert.Empty(Texts(
+            document with { Combinations = [new() { Name = "a", Factors = [new("live", "1"), new(name, "1")] }] }, "relieving_case"));
+    }
+
     [Fact]
     public void CaseOfOwnWeightOrOfARollingLoad_IsLeftOutToo_ButNotThatOfAPatternAlone()
     {

@@ -69,6 +69,26 @@ public sealed class StatedDoubtsTests
         Assert.Equal(says is null ? [] : [$"{stated} stated as the vertical reaction of {support}: {says}"], said);
     }
 
+    /// <summary>Supports that let go while a bay is empty and an axle rolls: nobody knows the worst for certain.</summary>
+    [Theory]
+    [InlineData("up", true)]
+    [InlineData("both", false)]
+    public void ExtremeHeldAgainstAnEstimate_IsDoubted(string acts, bool isDoubted)
+    {
+        Calculation calculation = CalculationTests.Run(TwoBays with
+        {
+            Supports = [.. TwoBays.Supports.Select(support => support with { Acts = acts })],
+            Rolling = [new() { Case = "live", Axles = [new() { Offset = "0 m", Force = "4 kN" }] }],
+            Stated = [new() { Support = "A", Vertical = "7 kN", Extreme = "max" }],
+        });
+
+        Assert.Equal(
+            isDoubted
+                ? ["7 kN stated as the vertical reaction of A: held against an estimate, found among what was tried; something else may give more."]
+                : [],
+            calculation.Messages.Where(one => one.Code == MessageCodes.StatedEstimate).Select(one => one.Text));
+    }
+
     [Fact]
     public void WhereNothingMayBeAway_NothingIsSaid() => Assert.DoesNotContain(
         CalculationTests.Run(TwoBays with { Patterns = [], Stated = [new() { Support = "A", Vertical = "3.00 kN" }] }).Messages,
