@@ -74,6 +74,12 @@ public sealed record Calculation
         _ => Messages.Select(message => MessageCodes.StatusOf(message.Code)).DefaultIfEmpty(CheckStatus.Holds).Max(),
     };
 
+    /// <summary>The same with all that is too much to be found at every key; a record is made of it.</summary>
+    /// <remarks>Found when first asked for.</remarks>
+    public Calculation InFull => InFullToFind?.Value ?? this;
+
+    private Lazy<Calculation>? InFullToFind { get; init; }
+
     private Lazy<WhatIf>? WhatIfToAsk { get; init; }
 
     private Lazy<ToleranceBands?>? BandsToFind { get; init; }
@@ -86,19 +92,21 @@ public sealed record Calculation
     /// <param name="document">The beam as typed.</param>
     /// <param name="catalogue">Sections and materials it may name.</param>
     /// <param name="solver">The solver to use; it keeps its working memory between calls.</param>
-    public static Calculation Run(BeamDocument document, SectionCatalogue catalogue, BeamSolver solver)
+    /// <param name="isFollowed">True: it is asked for at every key, so what takes long is left out and said to be.</param>
+    public static Calculation Run(
+        BeamDocument document, SectionCatalogue catalogue, BeamSolver solver, bool isFollowed = false)
     {
         ArgumentNullException.ThrowIfNull(solver);
         return ModelBuilder.Build(document, catalogue) switch
         {
-            BuildOutcome.Built built => Solved(document, catalogue, built.Beam, solver),
+            BuildOutcome.Built built => Solved(document, catalogue, built.Beam, solver, isFollowed),
             BuildOutcome.Refused refused => Unread(document, refused.Problems),
             _ => throw new UnreachableException(),
         };
     }
 
     private static Calculation Solved(
-        BeamDocument document, SectionCatalogue catalogue, BuiltBeam beam, BeamSolver solver)
+        BeamDocument document, SectionCatalogue catalogue, BuiltBeam beam, BeamSolver solver, bool isFollowed)
     {
         BeamOutcome outcome = solver.Solve(beam.Model);
         // A solver of its own: by the time they are asked for, this one may be at work elsewhere.
@@ -112,6 +120,7 @@ public sealed record Calculation
         BeamChecks checks = asked.IsNothing || outcome is not BeamOutcome.Stands
             ? BeamChecks.None
             : BeamChecks.Of(beam, document, envelopes.Value, solver);
+        bool isLeftOut = isFollowed && bands is not null && AlteredBeam.IsTooMuchToFollow(beam);
         WorstReactions? worst = beam.Varies && outcome is BeamOutcome.Stands ? WorstReactions.Of(beam, envelopes, solver) : null;
         return new Calculation
         {
@@ -124,14 +133,16 @@ public sealed record Calculation
             StatedBalances = stated.Balances,
             ExplanationsToFind = new(() => StatedExplanations.Of(stated.Figures, beam)),
             BandsToFind = bands,
+            InFullToFind = isLeftOut ? new(() => Solved(document, catalogue, beam, new BeamSolver(), isFollowed: false)) : null,
             EnvelopesToFind = envelopes,
             Checks = checks,
             WhatIfToAsk = checks.All.IsEmpty ? null : new(() => new WhatIf(document, catalogue, beam, checks)),
             Messages =
             [
                 .. outcome is BeamOutcome.Stands stands
-                    ? new ReactionFindings(beam, stands.Combinations, worst).All()
+                    ? new ReactionFindings(beam, stands.Combinations, worst, isLeftOut ? null : Within(beam, stands, bands)).All()
                     : [],
+                .. isLeftOut ? [BandFindings.NotFollowed] : Array.Empty<Message>(),
                 .. BeamFindings.OfOutcome(beam, outcome),
                 .. BeamFindings.OfLoads(beam),
                 .. BeamFindings.OfRelief(document, beam),
@@ -146,6 +157,9 @@ public sealed record Calculation
             ],
         };
     }
+
+    private static BandFindings? Within(BuiltBeam beam, BeamOutcome.Stands stands, Lazy<ToleranceBands?>? bands) =>
+        bands?.Value is ToleranceBands found ? new BandFindings(beam, stands.Combinations, found) : null;
 
     private static Calculation Unread(BeamDocument document, ImmutableArray<Problem> problems) => new()
     {

@@ -6,11 +6,23 @@ public static class MessageCodes
     /// <summary>A support is pulled, and the sheet does not say whether it can hold down.</summary>
     public const string Uplift = "uplift";
 
+    /// <summary>Within the plus or minus a support may be pulled, and the sheet does not say whether it can hold down.</summary>
+    public const string UpliftWithin = "uplift_within";
+
     /// <summary>A support is pulled, and the sheet says that it can.</summary>
     public const string HoldsDown = "holds_down";
 
     /// <summary>A support that acts one way only has let go.</summary>
     public const string LiftsOff = "lifts_off";
+
+    /// <summary>Within the plus or minus a support that acts one way only lets go.</summary>
+    public const string LiftsOffWithin = "lifts_off_within";
+
+    /// <summary>Within the plus or minus the beam tips, can move or has no answer.</summary>
+    public const string TipsWithin = "tips_within";
+
+    /// <summary>Within the plus or minus no beam is left: places cross, or lie off it.</summary>
+    public const string BandNotWhole = "band_not_whole";
 
     /// <summary>With some loads away, or one rolling, the beam tips or has no answer.</summary>
     public const string Tips = "tips";
@@ -99,6 +111,9 @@ public static class MessageCodes
     /// <summary>A section or material comes from the person's own catalogue.</summary>
     public const string OwnCatalogue = "own_catalogue";
 
+    /// <summary>In the form: too much is uncertain for what may be within it to be found at every key.</summary>
+    public const string NotFollowed = "not_followed";
+
     /// <summary>Something is kept with the beam and does not yet change a figure.</summary>
     public const string NotCarried = "not_carried";
 
@@ -107,7 +122,8 @@ public static class MessageCodes
     public static CheckStatus StatusOf(string code) => code switch
     {
         Tips => CheckStatus.CanMove,
-        Uplift or StatedLow or StatedHigh or NotStated or Over or NotJudged or Undecided => CheckStatus.DoesNotHold,
+        Uplift or UpliftWithin or TipsWithin or StatedLow or StatedHigh or NotStated or Over or NotJudged or Undecided
+            => CheckStatus.DoesNotHold,
         _ => CheckStatus.Holds,
     };
 }

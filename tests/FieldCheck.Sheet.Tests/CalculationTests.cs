@@ -181,6 +181,10 @@ public sealed class CalculationTests
     internal static Calculation Run(BeamDocument document) =>
         Calculation.Run(document, SectionCatalogue.BuiltIn(), new BeamSolver());
 
+    /// <summary>As the form asks, at every key.</summary>
+    internal static Calculation Follow(BeamDocument document) =>
+        Calculation.Run(document, SectionCatalogue.BuiltIn(), new BeamSolver(), isFollowed: true);
+
     private static ImmutableArray<CombinationResponse> Answers(Calculation calculation) =>
         Assert.IsType<BeamOutcome.Stands>(calculation.Outcome).Combinations;
 }

@@ -11,4 +11,7 @@ public enum BandCertainty
 
     /// <summary>From the corners of what was measured, not proved in between.</summary>
     Estimate,
+
+    /// <summary>An estimate from part of what may be: elsewhere within what was measured there is no answer.</summary>
+    Partial,
 }

@@ -9,7 +9,8 @@ namespace FieldCheck.Mechanics.Checks;
 /// <remarks>
 /// Loads and movements of supports add up, so each is taken at its worst by itself, exactly. What changes the beam
 /// itself is taken at the corners of its ranges, with the exact bands of the loads there; that is an estimate. So is
-/// everything on a beam with a support that acts one way only.
+/// everything on a beam with a support that acts one way only. Where the beam has no answer at a corner, the bands are
+/// without that corner and say so: <see cref="Gap"/>.
 /// </remarks>
 public sealed class ToleranceBands
 {
@@ -17,7 +18,7 @@ public sealed class ToleranceBands
     private readonly ImmutableArray<(ImmutableArray<double> Offsets, SuperposedAnswers Answers)> _beams;
     private readonly bool _addsUp;
     private readonly bool _areCorners;
-    private readonly bool _isWhole;
+    private readonly ImmutableArray<(ImmutableArray<double> Offsets, BeamOutcome.Stands Answers)> _letGo;
     private readonly ImmutableArray<Lazy<ImmutableArray<PeakBand>>> _peaks;
     private readonly ImmutableArray<Lazy<ReactionBands>> _reactions;
 
@@ -26,13 +27,15 @@ public sealed class ToleranceBands
         ImmutableArray<(ImmutableArray<double> Offsets, SuperposedAnswers Answers)> beams,
         bool addsUp,
         bool areCorners,
-        bool isWhole)
+        ToleranceGap? gap,
+        ImmutableArray<(ImmutableArray<double> Offsets, BeamOutcome.Stands Answers)> letGo)
     {
         _problem = problem;
         _beams = beams;
         _addsUp = addsUp;
         _areCorners = areCorners;
-        _isWhole = isWhole;
+        Gap = gap;
+        _letGo = letGo;
         int combinations = problem.Model.Combinations.Length;
         _peaks = [.. Enumerable.Range(0, combinations).Select(index =>
             new Lazy<ImmutableArray<PeakBand>>(() => FindPeaks(index)))];
@@ -41,9 +44,15 @@ public sealed class ToleranceBands
     }
 
     /// <summary>What the bands can be at best.</summary>
-    public BandCertainty Certainty => _beams.Length == 1 && _addsUp && _isWhole
-        ? BandCertainty.Exact
+    public BandCertainty Certainty => Gap is not null ? BandCertainty.Partial
+        : _beams.Length == 1 && _addsUp ? BandCertainty.Exact
         : BandCertainty.Estimate;
+
+    /// <summary>
+    /// Where, within what was measured, the beam has no answer; null where none such was found. Of several the gravest:
+    /// where it tips or can move before where no answer is found or no beam is left.
+    /// </summary>
+    public ToleranceGap? Gap { get; }
 
     private SuperposedAnswers Typed => _beams[0].Answers;
 
@@ -63,22 +72,22 @@ public sealed class ToleranceBands
             problem.Altered is not null || !problem.Inputs.Any(input => input is InputSpread.OfBeam),
             "An input that changes the beam itself needs the altered beam.",
             nameof(problem));
+        ToleranceGaps gaps = new(problem, solver);
         ImmutableArray<double> halves =
         [
             .. problem.Inputs.Select(input => addsUp && input is not InputSpread.OfBeam ? 0 : input.HalfWidth),
         ];
         bool areCorners = ToleranceCorners.AreFew(halves, problem.Model);
-        bool isWhole = true;
+        List<ImmutableArray<double>> without = [];
         var beams = ImmutableArray.CreateBuilder<(ImmutableArray<double>, SuperposedAnswers)>();
         foreach (ImmutableArray<double> offsets in areCorners
             ? ToleranceCorners.Together(halves)
             : ToleranceCorners.Alone(halves))
         {
             bool hasBands = addsUp && (areCorners || beams.Count == 0);
-            SuperposedAnswers? answers = Altered(problem, offsets, addsUp) is BeamModel model
+            SuperposedAnswers? answers = (addsUp ? gaps.OfBeam(offsets) : gaps.Altered(offsets)) is BeamModel model
                 ? SuperposedAnswers.Solve(solver, model, hasBands ? problem.Inputs : [])
                 : null;
-            isWhole &= answers is not null;
             if (answers is not null)
             {
                 beams.Add((offsets, answers));
@@ -87,9 +96,49 @@ public sealed class ToleranceBands
             {
                 return null;
             }
+            else
+            {
+                without.Add(offsets);
+            }
         }
 
-        return new ToleranceBands(problem, beams.ToImmutable(), addsUp, areCorners, isWhole);
+        var letGo = ImmutableArray.CreateBuilder<(ImmutableArray<double>, BeamOutcome.Stands)>();
+        if (!addsUp)
+        {
+            letGo.AddRange(beams.Select(beam => (beam.Item1, beam.Item2.Nominal)));
+            foreach (ImmutableArray<double> offsets in areCorners ? [] : gaps.TowardLettingGo(halves))
+            {
+                if (gaps.Altered(offsets) is BeamModel model && solver.Solve(model) is BeamOutcome.Stands stands)
+                {
+                    letGo.Add((offsets, stands));
+                }
+                else
+                {
+                    without.Add(offsets);
+                }
+            }
+        }
+
+        return new ToleranceBands(
+            problem, beams.ToImmutable(), addsUp, areCorners, gaps.Gravest(without), letGo.ToImmutable());
+    }
+
+    /// <summary>
+    /// Where, within what was measured, a support lets go that touches as typed: offsets of the inputs, in their own units,
+    /// of the first corner found; null where none is, or it is loose as typed.
+    /// </summary>
+    /// <param name="combination">Index of the combination.</param>
+    /// <param name="support">Index of the support.</param>
+    public ImmutableArray<double>? LetsGo(int combination, int support)
+    {
+        return _letGo.IsEmpty || IsLoose(_letGo[0].Answers)
+            ? null
+            : _letGo.Where(beam => IsLoose(beam.Answers))
+                .Select(beam => (ImmutableArray<double>?)beam.Offsets)
+                .FirstOrDefault();
+
+        bool IsLoose(BeamOutcome.Stands answers) =>
+            answers.Combinations[combination].Response.Reactions[support].IsLiftedOff;
     }
 
     /// <summary>The bands of one support's reaction.</summary>
@@ -136,13 +185,6 @@ public sealed class ToleranceBands
             .. _problem.Inputs.Select((_, index) => Effect(combination, target, typed, index))
                 .OrderByDescending(effect => effect.Size),
         ];
-    }
-
-    private static BeamModel? Altered(ToleranceProblem problem, ImmutableArray<double> offsets, bool addsUp)
-    {
-        bool isTyped = offsets.All(offset => offset == 0);
-        BeamModel? model = isTyped || problem.Altered is null ? problem.Model : problem.Altered(offsets);
-        return addsUp || isTyped || model is null ? model : LoadAlterations.Apply(model, problem.Inputs, offsets);
     }
 
     private ImmutableArray<PeakBand> FindPeaks(int combination)

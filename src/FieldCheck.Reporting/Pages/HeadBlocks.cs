@@ -87,7 +87,8 @@ internal static class HeadBlocks
     }
 
     private static bool IsGrave(Message message) =>
-        message is { Severity: Severity.Fault } or { Code: MessageCodes.Uplift or MessageCodes.LiftsOff };
+        message is { Severity: Severity.Fault } or { Code: MessageCodes.Uplift or MessageCodes.LiftsOff }
+        || MessageLines.IsWithin(message);
 
     private static IEnumerable<string> Stated(Calculation calculation) => calculation.Stated.IsEmpty
         ? []

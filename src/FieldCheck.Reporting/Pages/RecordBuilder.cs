@@ -23,7 +23,7 @@ public static class RecordBuilder
         ArgumentNullException.ThrowIfNull(calculation);
         ArgumentNullException.ThrowIfNull(catalogue);
         ArgumentNullException.ThrowIfNull(request);
-        calculation = InLetters(calculation, request);
+        calculation = InLetters(calculation.InFull, request);
         string? title = calculation.Document.Title;
         return new CheckRecord(
             title is null ? "Check of a beam" : $"Check of a beam: {TextSafety.ForTerminal(title)}",

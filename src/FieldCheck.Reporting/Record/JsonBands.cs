@@ -32,7 +32,8 @@ internal static class JsonBands
                 Peak(peaks.Single(peak => peak.Curve == Curve.Moment)),
                 peaks.FirstOrDefault(peak => peak.Curve == Curve.Deflection) is PeakBand deflection
                     ? Peak(deflection)
-                    : null));
+                    : null),
+            bands.Gap is null);
     }
 
     internal static string Word(BandCertainty certainty) => certainty switch
@@ -40,6 +41,7 @@ internal static class JsonBands
         BandCertainty.Exact => "exact",
         BandCertainty.Bound => "bound",
         BandCertainty.Estimate => "estimate",
+        BandCertainty.Partial => "estimate",
         _ => throw new UnreachableException(),
     };
 

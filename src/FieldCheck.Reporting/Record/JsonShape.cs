@@ -33,7 +33,7 @@ internal sealed record JsonCombination(
     JsonCombinationBands? Bands);
 
 internal sealed record JsonCombinationBands(
-    ImmutableArray<JsonReactionBand> Reactions, JsonPeakCurves Extremes);
+    ImmutableArray<JsonReactionBand> Reactions, JsonPeakCurves Extremes, bool IsWhole);
 
 internal sealed record JsonReactionBand(
     string Support,

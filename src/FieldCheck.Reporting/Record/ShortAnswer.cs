@@ -30,7 +30,8 @@ internal static class ShortAnswer
         string leftOut = VariedWords.LeftOut(beam, answer.Combination) is string what ? $", not the worst, {what}" : "";
         IEnumerable<string> grave = MessageLines.InOrder(calculation)
             .Where(message => message is { Severity: Severity.Fault, Code: not MessageCodes.Over }
-                or { Code: MessageCodes.Uplift or MessageCodes.LiftsOff })
+                or { Code: MessageCodes.Uplift or MessageCodes.LiftsOff }
+                || MessageLines.IsWithin(message))
             .Select(message => $". {words.Sentence(message.Text).TrimEnd('.')}");
         return $"Reactions{under}{leftOut}: {supports}{string.Concat(grave)}";
     }

@@ -16,9 +16,6 @@ internal sealed class BandWords(BuiltBeam beam, ToleranceBands bands, bool isSpo
     /// <summary>How many inputs are named for one reaction.</summary>
     private const int MostNamed = 3;
 
-    /// <summary>Uncertain cells times spans and loads: up to so many it is found anew at every key.</summary>
-    private const int MostAtEveryKey = 8000;
-
     private const string TooMuch =
         "too much is uncertain for this to be followed at every key: fieldcheck check FILE says it";
 
@@ -27,6 +24,7 @@ internal sealed class BandWords(BuiltBeam beam, ToleranceBands bands, bool isSpo
         (Word(BandCertainty.Exact), "nothing can come out beyond"),
         (Word(BandCertainty.Bound), "nothing can come out beyond, perhaps not even so far"),
         (Word(BandCertainty.Estimate), "from the corners of what was measured, not proved between them"),
+        (Word(BandCertainty.Partial), "an estimate without a part in which the beam tips or has no answer, see the remarks"),
     ];
 
     private readonly BeamWords _words = new(beam, isSpoken);
@@ -41,8 +39,12 @@ internal sealed class BandWords(BuiltBeam beam, ToleranceBands bands, bool isSpo
 
         ImmutableArray<string> lines =
         [
-            .. Enumerable.Range(0, words.CombinationCount).SelectMany(combination => words.Under(
-                combination, [.. words.Reactions(combination), .. words.Peaks(combination), .. words.Matters(combination)])),
+            .. Enumerable.Range(0, words.CombinationCount).SelectMany(combination => (ImmutableArray<string>)
+            [
+                .. words.LeavesOut(combination),
+                .. words.Under(
+                    combination, [.. words.Reactions(combination), .. words.Peaks(combination), .. words.Matters(combination)]),
+            ]),
         ];
         return [.. lines, .. Meanings(lines), "of a peak this is said of the end farther out"];
     }
@@ -51,8 +53,7 @@ internal sealed class BandWords(BuiltBeam beam, ToleranceBands bands, bool isSpo
     /// For the form, where every key asks anew: what there is to say instead of it if it would take too long; else null.
     /// </summary>
     internal static string? TooMuchFor(Calculation calculation) =>
-        calculation is { Beam: BuiltBeam beam }
-            && beam.Uncertain.Length * (beam.Model.Spans.Length + beam.Loads.Length) > MostAtEveryKey
+        calculation is { Beam: BuiltBeam beam } && AlteredBeam.IsTooMuchToFollow(beam)
             ? TooMuch
             : null;
 
@@ -77,6 +78,16 @@ internal sealed class BandWords(BuiltBeam beam, ToleranceBands bands, bool isSpo
     internal static IEnumerable<string> Meanings(ImmutableArray<string> lines) => Legend
         .Where(word => lines.Any(line => line.EndsWith($", {word.Word}", StringComparison.Ordinal)))
         .Select(word => $"{word.Word}: {word.Meaning}");
+
+    /// <summary>What the bands under a combination leave out; none where nothing of it varies.</summary>
+    internal ImmutableArray<string> LeavesOut(int combination) =>
+        VariedWords.LeftOut(beam, beam.Model.Combinations[combination]) is string leftOut
+            ?
+            [
+                $"under {TypedLetters.Name(beam, beam.Model.Combinations[combination].Name)}, {VariedWords.NotTheWorst}: {leftOut}; "
+                    + "how well the worst is known is not told",
+            ]
+            : [];
 
     /// <summary>The band of every part of a reaction that is, or may be, more than nothing.</summary>
     internal ImmutableArray<string> Reactions(int combination) => [.. Parts(combination).Select(Sentence)];
@@ -166,6 +177,7 @@ internal sealed class BandWords(BuiltBeam beam, ToleranceBands bands, bool isSpo
         BandCertainty.Exact => "exact",
         BandCertainty.Bound => "at most",
         BandCertainty.Estimate => "estimate",
+        BandCertainty.Partial => "NOT WHOLE",
         _ => throw new System.Diagnostics.UnreachableException(),
     };
 

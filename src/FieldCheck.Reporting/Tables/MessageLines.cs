@@ -22,4 +22,8 @@ internal static class MessageLines
         Severity.Caution => "CAUTION",
         _ => "note",
     };
+
+    /// <summary>True: it says what the beam or a support may do within what was measured, which whoever reads one line must know.</summary>
+    internal static bool IsWithin(Message message) => message.Code is MessageCodes.TipsWithin or MessageCodes.BandNotWhole
+        or MessageCodes.UpliftWithin or MessageCodes.LiftsOffWithin;
 }

@@ -13,10 +13,17 @@ internal static class MotionWords
     /// <summary>What a beam that stands is said to do; more where it does not with some loads away or one rolling.</summary>
     /// <param name="calculation">Of a beam that stands.</param>
     /// <param name="behind">What follows where it may tip.</param>
-    internal static string Standing(Calculation calculation, string behind = "") =>
-        calculation.Messages.Any(message => message.Code == MessageCodes.Tips)
+    internal static string Standing(Calculation calculation, string behind = "")
+    {
+        string standing = Has(MessageCodes.Tips)
             ? $"STANDS with all loads on and nothing rolling, but tips or has no answer otherwise{behind}"
             : "STANDS";
+        return Has(MessageCodes.TipsWithin)
+            ? $"{standing}{(Has(MessageCodes.Tips) ? ";" : " at the figures typed, but")} tips or has no answer within what was measured"
+            : standing;
+
+        bool Has(string code) => calculation.Messages.Any(message => message.Code == code);
+    }
 
     /// <summary>CAN MOVE, or NOT JUDGED where no answer can be given; null for a beam that stands.</summary>
     internal static string? Verdict(BeamOutcome outcome) => outcome switch

@@ -132,7 +132,7 @@ internal static class StandingBlocks
         ImmutableArray<string> reactions = words.Reactions(combination);
         return
         [
-            Wrapped(KnownHeading, [.. reactions, .. BandWords.Meanings(reactions)], KnownRank),
+            Wrapped(KnownHeading, [.. words.LeavesOut(combination), .. reactions, .. BandWords.Meanings(reactions)], KnownRank),
             Wrapped([], words.Peaks(combination), KnownPeaksRank),
             Wrapped([], words.Matters(combination), MattersRank),
         ];

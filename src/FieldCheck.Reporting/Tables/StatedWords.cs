@@ -52,6 +52,9 @@ internal sealed class StatedWords(BeamWords words)
                         + BandWords.Word(band.Certainty),
                 ]
                 : [],
+            .. compared.Band is null && figure.Against!.Governs is not null && words.Beam.IsUncertain
+                ? (string[])["plus or minus not counted"]
+                : [],
             .. Answer(figure.Against!),
         ];
     }

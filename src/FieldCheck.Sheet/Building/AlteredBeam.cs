@@ -12,6 +12,17 @@ namespace FieldCheck.Sheet.Building;
 /// </summary>
 public static class AlteredBeam
 {
+    /// <summary>Uncertain cells times spans and loads: up to so many it is found anew at every key.</summary>
+    private const int MostAtEveryKey = 8000;
+
+    /// <summary>Whether so much is uncertain that what comes of it cannot be followed at every key.</summary>
+    /// <param name="beam">The beam as read.</param>
+    public static bool IsTooMuchToFollow(BuiltBeam beam)
+    {
+        ArgumentNullException.ThrowIfNull(beam);
+        return beam.Uncertain.Length * (beam.Model.Spans.Length + beam.Loads.Length) > MostAtEveryKey;
+    }
+
     /// <summary>What the bands are found from.</summary>
     /// <param name="document">The beam as typed.</param>
     /// <param name="catalogue">Sections and materials it may name.</param>

@@ -22,6 +22,12 @@ public sealed record BuiltBeam(
     /// <summary>What is known only to plus or minus, in the order of the sheet.</summary>
     public ImmutableArray<UncertainInput> Uncertain { get; init; } = [];
 
+    /// <summary>True: what rolls over the beam is known only to plus or minus, which no band takes.</summary>
+    public bool HasUncertainRolling { get; init; }
+
+    /// <summary>True: something of the beam, or of what rolls over it, is known only to plus or minus.</summary>
+    public bool IsUncertain => HasUncertainRolling || !Uncertain.IsEmpty;
+
     /// <summary>Cases whose loads may stand or not stand bay by bay, as indices into those of the model.</summary>
     public ImmutableArray<int> PatternCases { get; init; } = [];
 

@@ -41,7 +41,11 @@ public sealed class ModelBuilder
         ModelBuilder builder = new(document, offsets);
         BuiltBeam? beam = builder.Build(catalogue);
         return beam is not null && builder._problems.IsEmpty
-            ? new BuildOutcome.Built(offsets is null ? beam with { Uncertain = UncertainInputs.Of(document, beam) } : beam)
+            ? new BuildOutcome.Built(offsets is null ? beam with
+            {
+                Uncertain = UncertainInputs.Of(document, beam),
+                HasUncertainRolling = document.Rolling.Any(UncertainInputs.IsUncertain),
+            } : beam)
             : new BuildOutcome.Refused(builder._problems.InOrder());
     }
 

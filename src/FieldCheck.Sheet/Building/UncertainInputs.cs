@@ -26,6 +26,10 @@ internal sealed class UncertainInputs
     internal static ImmutableArray<UncertainInput> Of(BeamDocument document, BuiltBeam beam) =>
         document.Tolerance is null && !HasSign(document) ? [] : [.. new UncertainInputs(document, beam).All()];
 
+    /// <summary>Whether plus or minus is written for a load that rolls.</summary>
+    internal static bool IsUncertain(RollingEntry row) => UncertainCell.HasSign(row.Impact)
+        || row.Axles.Any(axle => UncertainCell.HasSign(axle.Offset) || UncertainCell.HasSign(axle.Force));
+
     private static bool HasSign(BeamDocument document) =>
         Has(Fields.Span, document.Spans) || Has(Fields.Support, document.Supports) || Has(Fields.Hinge, document.Hinges)
         || Has(Fields.Load, document.Loads) || Has(Fields.Section, document.Sections)

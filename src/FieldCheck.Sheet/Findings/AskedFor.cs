@@ -50,7 +50,7 @@ internal sealed class AskedFor
     [
         .. _all.Where(asked => !checks.All.Any(check => asked.IsAnsweredBy(check.Figures))).Select(asked => new Message(
             Severity.Caution, MessageCodes.NotJudged, $"NOT JUDGED: {TextSafety.ForTerminal(asked.Text)}.")),
-        .. _beam.Rolling.Where((_, index) => HasSign(_document.Rolling[index])).Select(rolling => NotCarried(
+        .. _beam.Rolling.Where((_, index) => UncertainInputs.IsUncertain(_document.Rolling[index])).Select(rolling => NotCarried(
             $"The plus or minus of {TextSafety.ForTerminal(rolling.Label)} is kept; no band takes it.")),
         .. _document.Tolerance is not null && _beam.Uncertain.IsEmpty
             ? new[] { NotCarried("The tolerances are kept; nothing measured takes them.") }
@@ -109,9 +109,6 @@ internal sealed class AskedFor
 
     private static bool IsStrength(string key) =>
         key.StartsWith("allowable_", StringComparison.Ordinal) || key.StartsWith("design_", StringComparison.Ordinal);
-
-    private static bool HasSign(RollingEntry row) => UncertainCell.HasSign(row.Impact)
-        || row.Axles.Any(axle => UncertainCell.HasSign(axle.Offset) || UncertainCell.HasSign(axle.Force));
 
     private static Message NotCarried(string text) => new(Severity.Note, MessageCodes.NotCarried, text);
 

@@ -12,11 +12,12 @@ namespace FieldCheck.Sheet.Findings;
 /// <param name="beam">The beam.</param>
 /// <param name="combinations">Its answers.</param>
 /// <param name="worst">Further situations, where patterns or rolling loads let more happen; else none.</param>
+/// <param name="within">What may be within the plus or minus; null where nothing is uncertain.</param>
 internal sealed class ReactionFindings(
-    BuiltBeam beam, ImmutableArray<CombinationResponse> combinations, WorstReactions? worst)
+    BuiltBeam beam, ImmutableArray<CombinationResponse> combinations, WorstReactions? worst, BandFindings? within = null)
 {
     /// <summary>A pull below this share of the largest force on the beam is rounding [–].</summary>
-    private const double Rounding = 1e-9;
+    internal const double Rounding = 1e-9;
 
     private readonly ImmutableArray<Answer> _answers =
     [
@@ -37,7 +38,11 @@ internal sealed class ReactionFindings(
         .. Enumerable.Range(0, beam.Supports.Length)
             .SelectMany(support => new[] { Pulled(support), LetGo(support) })
             .OfType<Message>(),
+        .. within?.All() ?? [],
     ];
+
+    /// <summary>Which way a support pulls.</summary>
+    internal static string Way(bool isSloped) => isSloped ? "along the normal of its surface" : "down";
 
     /// <summary>The greatest pull that a support meant to act both ways takes.</summary>
     private Message? Pulled(int support)
@@ -52,17 +57,18 @@ internal sealed class ReactionFindings(
         Reaction reaction = most.Response.Reactions[support];
         if (Pull(reaction) <= Rounding * LargestForce(most.Response))
         {
-            return null;
+            return within?.MayBePulled(support);
         }
 
         string least = worst is { AreEnds: false } ? "at least " : "";
         string size = least + beam.Display.Say(Pull(reaction), QuantityKind.Force);
-        string way = reaction.Normal is null ? "down" : "along the normal of its surface";
+        string way = Way(reaction.Normal is not null);
+        string further = within?.Further(support, Pull(reaction)) ?? "";
         return named.ActsAsWritten
             ? new Message(
-                Severity.Note, MessageCodes.HoldsDown, $"{named.Label} holds {size} {way}{most.When}, as written.")
+                Severity.Note, MessageCodes.HoldsDown, $"{named.Label} holds {size} {way}{most.When}, as written.{further}")
             : new Message(
-                Severity.Caution, MessageCodes.Uplift, $"{named.Label} must hold {size} {way}{most.When}: is it tied?");
+                Severity.Caution, MessageCodes.Uplift, $"{named.Label} must hold {size} {way}{most.When}: is it tied?{further}");
     }
 
     private Message? LetGo(int support)

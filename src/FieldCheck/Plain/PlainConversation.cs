@@ -28,7 +28,7 @@ internal sealed class PlainConversation
         _isAscii = isAscii;
         _problem = start.Problem;
         BeamSolver solver = new();
-        State = PlainGreeting.StateAt(start, document => Calculation.Run(document, start.Catalogue, solver));
+        State = PlainGreeting.StateAt(start, document => Calculation.Run(document, start.Catalogue, solver, isFollowed: true));
     }
 
     /// <summary>The conversation as it is now.</summary>

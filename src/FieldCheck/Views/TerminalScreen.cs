@@ -45,7 +45,7 @@ internal static class TerminalScreen
     {
         BeamSolver solver = new();
         BeamOrigin origin = BeamOrigin.OfStart(start.Path, start.Origin);
-        return ScreenState.Start(start.Document, origin, document => Calculation.Run(document, start.Catalogue, solver)) with
+        return ScreenState.Start(start.Document, origin, document => Calculation.Run(document, start.Catalogue, solver, isFollowed: true)) with
         {
             Preferences = start.Preferences,
             IsAsciiOnly = !start.IsUtf8,

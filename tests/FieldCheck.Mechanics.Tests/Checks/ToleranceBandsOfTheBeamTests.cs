@@ -106,7 +106,7 @@ public sealed class ToleranceBandsOfTheBeamTests
     [Theory]
     [InlineData(SupportAction.Both)]
     [InlineData(SupportAction.PushesOnly)]
-    public void BeamThatIsNoneWhereItIsOff_IsLeftOut_AndMakesAnEstimate(SupportAction action)
+    public void BeamThatIsNoneWhereItIsOff_IsLeftOut_AndTold(SupportAction action)
     {
         BeamModel model = Said.Simple(6, new Load.Point(2, Force));
         BeamModel held = model with
@@ -117,7 +117,9 @@ public sealed class ToleranceBandsOfTheBeamTests
         ToleranceBands bands = ToleranceBands.Find(
             new ToleranceProblem(held, [new InputSpread.OfBeam(7)], _ => null), new BeamSolver())!;
 
-        Assert.Equal(BandCertainty.Estimate, bands.Certainty);
+        Assert.Equal(BandCertainty.Partial, bands.Certainty);
+        Assert.Equal<double>([-7], bands.Gap!.Offsets);
+        Assert.Null(bands.Gap.Outcome);
         Assert.Equal(Force * 4 / 6, bands.Reaction(0, 0).Vertical.High, Close);
         Assert.Equal(Force * 4 / 6, bands.Reaction(0, 0).Vertical.Low, Close);
     }

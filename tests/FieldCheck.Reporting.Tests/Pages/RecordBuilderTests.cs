@@ -23,6 +23,29 @@ public sealed class RecordBuilderTests
         Assert.IsType<RecordBlock.Signatures>(record.Blocks[^1]);
     }
 
+    /// <summary>A pushes with 0.15 kN, and within the plus or minus has to hold 0.12 kN down: (9.6 - 6 · 1.12 · 1.5) / 4.</summary>
+    [Theory]
+    [InlineData(null, "A may have to hold 0.12 kN down within what was measured (12 % of load 1): is it tied?")]
+    [InlineData("up", "Within what was measured the beam tips: with +12 % of load 1. The bands are without that.")]
+    public void WhatMayBeWithinThePlusOrMinus_IsNotPassedOverAtTheHead(string? acts, string said)
+    {
+        CheckRecord record = Records.Of(new BeamDocument
+        {
+            Spans = [new() { Length = "4 m" }, new() { Length = "1.5 m" }],
+            Supports = [new() { Kind = "pin", Joint = "0", Acts = acts }, new() { Kind = "roller", Joint = "1" }],
+            Loads =
+            [
+                new() { Kind = "point", At = "end", Force = "6 kN ± 12 %" },
+                new() { Kind = "distributed", To = "B", Intensity = "1.2 kN/m" },
+            ],
+        });
+
+        ImmutableArray<string> head = record.Blocks.OfType<RecordBlock.Sentences>().First().All;
+
+        Assert.Contains(said, head);
+        Assert.DoesNotContain("All that was asked for holds.", head);
+    }
+
     [Fact]
     public void Head_SaysWhoseItIsAndOfWhichFile()
     {

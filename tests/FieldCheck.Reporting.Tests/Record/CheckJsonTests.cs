@@ -314,6 +314,28 @@ public sealed class CheckJsonTests
         Assert.Equal(8525, (double)stated["band_high"]!, 1e-6);
     }
 
+    /// <summary>On 4 m and 1.5 m it tips beyond 6.4 kN at the tip.</summary>
+    [Theory]
+    [InlineData("6 kN ± 12 %", false)]
+    [InlineData("6 kN ± 6 %", true)]
+    public void Bands_SayWhetherTheyAreWhole(string force, bool isWhole)
+    {
+        JsonNode answer = Answer(Simple with
+        {
+            Spans = [new() { Length = "4 m" }, new() { Length = "1.5 m" }],
+            Supports = [new() { Kind = "pin", Joint = "0", Acts = "up" }, new() { Kind = "roller", Joint = "1" }],
+            Loads =
+            [
+                new() { Kind = "point", At = "end", Force = force },
+                new() { Kind = "distributed", To = "B", Intensity = "1.2 kN/m" },
+            ],
+        });
+        JsonNode bands = answer["combinations"]![0]!["bands"]!;
+
+        Assert.Equal(isWhole, (bool)bands["is_whole"]!);
+        Assert.Equal("estimate", (string?)bands["reactions"]![0]!["certainty"]);
+    }
+
     [Fact]
     public void NothingUncertain_NoBands() => Assert.Null(Answer(Simple)["combinations"]![0]!["bands"]);
 

@@ -38,6 +38,54 @@ public sealed class BandWordsTests
             ],
         }));
 
+    /// <summary>4 m and 1.5 m; 6 kN at the tip, 1.2 kN/m before: A 0.15 kN, and it tips beyond 6.4 kN.</summary>
+    private static readonly BeamDocument NearTipping = new()
+    {
+        Spans = [new() { Length = "4 m" }, new() { Length = "1.5 m" }],
+        Supports = [new() { Kind = "pin", Joint = "0", Acts = "up" }, new() { Kind = "roller", Joint = "1", Acts = "up" }],
+        Loads =
+        [
+            new() { Kind = "point", At = "end", Force = "6 kN ± 12 %" },
+            new() { Kind = "distributed", To = "B", Intensity = "1.2 kN/m" },
+        ],
+    };
+
+    [Fact]
+    public void PartInWhichItTips_MakesNoBandWhole() => Picture.Matches("known-not-whole", Known(NearTipping));
+
+    [Fact]
+    public void BeamThatTipsWithinWhatWasMeasured_IsSaidToStandAtTheFiguresTypedOnly()
+    {
+        string[] lines = [.. CheckText.Lines(Sheets.Run(NearTipping), new CheckRequest("", [], 120))];
+
+        Assert.Contains("result: STANDS at the figures typed, but tips or has no answer within what was measured", lines);
+        Assert.Equal(
+            "Reactions: A 0.15 kilonewtons up, B 10.65 kilonewtons up. Within what was measured the beam tips: with +12 % of load 1. "
+                + "The bands are without that.",
+            SpokenAnswer.InShort(Sheets.Run(NearTipping), 0));
+    }
+
+    /// <summary>Bands are of what stands; nothing may let them be taken for bands of the worst.</summary>
+    [Fact]
+    public void WhatRollsIsSaidNotToBeInThem()
+    {
+        BeamDocument rolled = Shelf with
+        {
+            Rolling = [new() { Label = "Truck", Axles = [new() { Offset = "0 ft", Force = "1 kip ± 10 %" }] }],
+            Stated = [new() { Support = "A", Vertical = "1.95 kip", Extreme = "max" }],
+        };
+
+        ImmutableArray<string> check = CheckText.Lines(Sheets.Run(rolled), new CheckRequest("", [], 120));
+
+        Assert.Equal(
+            "  under all loads, NOT THE WORST: without Truck; how well the worst is known is not told",
+            check.SkipWhile(line => line != "HOW WELL IT IS KNOWN").ElementAt(1));
+        Assert.Contains(check, line => line.Contains("   plus or minus not counted", StringComparison.Ordinal));
+        Assert.Contains(
+            ResultsPanel.Lines(Sheets.Run(rolled), 120, 1000),
+            line => line.StartsWith("  under all loads, NOT THE WORST: without Truck", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void NothingUncertain_NothingSaid() => Assert.Empty(Known(Sheets.Trench));
 
