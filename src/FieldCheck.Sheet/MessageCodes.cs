@@ -39,6 +39,9 @@ public static class MessageCodes
     /// <summary>No stiffness was known, and the beam was solved as uniform.</summary>
     public const string UniformStiffnessAssumed = "uniform_stiffness_assumed";
 
+    /// <summary>No modulus was known, and inertias were taken as ratios.</summary>
+    public const string OneModulusAssumed = "one_modulus_assumed";
+
     /// <summary>Areas were not known, and were taken as uniform.</summary>
     public const string UniformAreaAssumed = "uniform_area_assumed";
 
@@ -47,6 +50,9 @@ public static class MessageCodes
 
     /// <summary>Without combinations a load that may be away is counted against the others.</summary>
     public const string RelievingCase = "relieving_case";
+
+    /// <summary>A combination holds several rolling loads, and they were taken one at a time.</summary>
+    public const string OneRolls = "one_rolls";
 
     /// <summary>No load stands on the beam.</summary>
     public const string NoLoads = "no_loads";

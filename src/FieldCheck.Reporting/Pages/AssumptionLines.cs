@@ -23,6 +23,9 @@ internal static class AssumptionLines
         .. outcome is BeamOutcome.Stands && beam.Varies
             ? new[] { "Figures under a combination are with every pattern load present and no rolling load; the envelope covers the others." }
             : [],
+        .. outcome is BeamOutcome.Stands && beam.Rolling.Length > 1
+            ? new[] { "Of the rolling loads one is on the beam at a time, never two together." }
+            : [],
         "Loads and combinations are those of the file: that they are the right ones, and that the limits and factors fit the "
             + "code in force, is for the person who signs.",
     ];
@@ -34,6 +37,9 @@ internal static class AssumptionLines
             : "The flexibility in shear is not counted.",
         .. beam.UniformStiffnessAssumed
             ? new[] { "No stiffness was given: the beam was taken as uniform, and deflections are not known." }
+            : [],
+        .. beam.OneModulusAssumed
+            ? new[] { "No modulus was given: all of the beam was taken to have the same one, and deflections are not known." }
             : [],
         .. beam.UniformAreaAssumed
             ? new[] { "Areas were not given: they were taken as uniform for the forces along the beam." }

@@ -39,6 +39,7 @@ public static class EnvelopeSummary
             combinations.Length == 1 ? combinations[0].Name : $"{combinations.Length} combinations",
             BayByBay([.. beam.PatternCases.Where(Counts).Select(index => beam.Model.Cases[index].Name)]),
             .. beam.Rolling.Where(rolling => Counts(rolling.Case)).Select(rolling => rolling.Label),
+            VariedWords.RollOneAtATime(beam, envelope.Basis) ? "one at a time" : "",
         ];
         return PlainAscii.Of(string.Join(", ", parts.Where(part => part.Length > 0)));
 

@@ -47,6 +47,7 @@ internal sealed class EnvelopeTable(BeamWords words)
                 .Select(index => $"{Beam.Model.Cases[index].Name} on any bays or none"),
             .. Beam.Rolling.Where(rolling => Counts(Beam, envelope, rolling.Case))
                 .Select(rolling => $"{rolling.Label} anywhere, either way round, or nowhere"),
+            .. VariedWords.RollOneAtATime(Beam, envelope.Basis) ? new[] { "one of what rolls at a time" } : [],
         ];
         bool hasPattern = Beam.PatternCases.Any(index => Counts(Beam, envelope, index));
         return

@@ -86,6 +86,7 @@ internal sealed class InputLines
             + Cell(", rotational stiffness", row.RotationalStiffness)
             + Cell(", surface", row.Surface)
             + Cell(", settlement", row.Settlement)
+            + (support.HasGap ? ", a gap to close first" : "")
             + Cell(", turned", row.Rotation)
             + Cell(", bearing", row.Bearing)
             + Cell(", bearing allowable", row.BearingAllowable)
@@ -150,7 +151,8 @@ internal sealed class InputLines
         string label = string.IsNullOrWhiteSpace(row.Label) ? read.Label : $"rolling load {read.Label}";
         string axles = string.Join("; ", row.Axles.Select(axle => $"{Typed(axle.Force)} at {Typed(axle.Offset)}"));
         return _letters($"{label} ({_beam.Model.Cases[read.Case].Name})")
-            + $": axles {axles}{Cell(", impact", row.Impact)}";
+            + $": axles {axles}{Cell(", impact", row.Impact)}"
+            + (_document.Rolling.Count > 1 ? ", never together with another rolling load" : "");
     }
 
     private string Combination(Combination combination)

@@ -35,6 +35,16 @@ internal static class VariedWords
             ? [$"{NotTheWorst}: {leftOut}. The worst of all that may happen stands in the envelope."]
             : [];
 
+    /// <summary>What stands at the head of a working by hand; none where nothing varies.</summary>
+    internal static ImmutableArray<string> OfWorking(BuiltBeam beam, Combination combination) =>
+        LeftOut(beam, combination) is string leftOut
+            ?
+            [
+                $"{NotTheWorst}: this works {TypedLetters.Name(beam, combination.Name)} {leftOut}. What rolls or may be away is not "
+                    + "worked here; the worst of all that may happen stands in the envelope of the check.",
+            ]
+            : [];
+
     /// <summary>The greatest and least reactions of an envelope in one sentence.</summary>
     internal static string Worst(BeamWords words, Envelope envelope)
     {
@@ -57,6 +67,10 @@ internal static class VariedWords
                 .. words.Beam.Supports.Select((support, i) => $"{support.Label} {words.Vertical(envelope.Reactions[i].Vertical.Max.Value)}"),
             ]
             : [];
+
+    /// <summary>Whether some combination of a basis holds several rolling loads, of which one at most is on the beam at a time.</summary>
+    internal static bool RollOneAtATime(BuiltBeam beam, CombinationBasis basis) => beam.Model.Combinations
+        .Any(one => one.Basis == basis && beam.Rolling.Count(rolling => one.Factors[rolling.Case] != 0) > 1);
 
     /// <summary>"one, two and three".</summary>
     internal static string Listed(string[] names) =>

@@ -43,8 +43,12 @@ internal static class FreeBodyWords
             : $"{support.Label} (called {suffix} below)";
         string kind = support.Support.SurfaceSlope == 0 ? support.Kind
             : $"{support.Kind} on a surface that rises {words.Numbers.Figures.Write(words.Numbers.Figures.FromSi(Math.Abs(support.Support.SurfaceSlope), HandUnit.OfAngle), HandUnit.OfAngle)} deg to the {(support.Support.SurfaceSlope > 0 ? "right" : "left")}";
-        return $"{name}, {kind}, at x = {words.Numbers.Say(holds.Place)}{words.Typed.OfSupport(holds.Support)}. {does}{doesNot}";
+        return $"{name}, {kind}, at x = {words.Numbers.Say(holds.Place)}{words.Typed.OfSupport(holds.Support)}. {does}{doesNot}{Gap(support, words)}";
     }
+
+    private static string Gap(NamedSupport support, WorkingWords words) => support.HasGap
+        ? $" There is a gap of {new BeamWords(words.Beam).MovementSize(support.Support.Settlement)} to close first."
+        : "";
 
     /// <summary>A push square to a slope is worked by its parts across and along.</summary>
     private static string Parts(HandName name, WorkingWords words) => name.Role == HandRole.Normal

@@ -51,6 +51,7 @@ public static class PrintedWorking
         string? under = calculation.Outcome is BeamOutcome.Stands { Combinations: { Length: > 1 } answers }
             ? $"UNDER {TypedLetters.Name(calculation.Beam, answers[index].Combination.Name)} "
                 + $"({BasisWords.Of(answers[index].Combination.Basis)}, combination {index + 1} of {answers.Length})"
+                + (VariedWords.LeftOut(calculation.Beam!, answers[index].Combination) is null ? "" : $", {VariedWords.NotTheWorst}")
             : null;
         return
         [

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using FieldCheck.Mechanics.HandMethods;
 using FieldCheck.Mechanics.Response;
 using FieldCheck.Mechanics.Solving;
+using FieldCheck.Reporting.Tables;
 using FieldCheck.Sheet;
 using FieldCheck.Sheet.Building;
 using FieldCheck.Sheet.Reading;
@@ -28,6 +29,7 @@ internal sealed record WorkingSheet(
     internal ImmutableArray<WorkingLine> Lines(WorkingRequest request)
     {
         WorkingPage page = new(request);
+        page.Tell(VariedWords.OfWorking(Beam, Answer.Combination));
         if (WithFactors() is string factors)
         {
             page.Say(factors);

@@ -46,6 +46,9 @@ public sealed record BuiltBeam(
     /// <summary>True: no stiffness was known, and the beam was taken as uniform.</summary>
     public bool UniformStiffnessAssumed { get; init; }
 
+    /// <summary>True: no modulus was known, and inertias were taken as ratios: one modulus all along.</summary>
+    public bool OneModulusAssumed { get; init; }
+
     /// <summary>True: areas were not known although forces along the beam depend on them: taken as uniform.</summary>
     public bool UniformAreaAssumed { get; init; }
 }

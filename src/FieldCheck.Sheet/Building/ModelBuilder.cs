@@ -102,6 +102,7 @@ public sealed class ModelBuilder
             PatternCases = PatternCases(cases),
             Rolling = [.. rolling.Select(draft => draft.In(cases))],
             UniformStiffnessAssumed = rigidities.UniformStiffnessAssumed,
+            OneModulusAssumed = rigidities.OneModulusAssumed,
             UniformAreaAssumed = rigidities.UniformAreaAssumed,
         };
     }

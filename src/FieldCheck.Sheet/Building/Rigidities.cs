@@ -9,6 +9,7 @@ namespace FieldCheck.Sheet.Building;
 /// <param name="Shear">G·A of each span [N]; null: shear does not deform the beam.</param>
 /// <param name="AreAbsolute">False: ratios only, so movements mean nothing.</param>
 /// <param name="UniformStiffnessAssumed">True: nothing was known, and E·I decides the answer.</param>
+/// <param name="OneModulusAssumed">True: inertias without moduli served as ratios, and decide the answer.</param>
 /// <param name="UniformAreaAssumed">True: areas were not known, and E·A decides the answer.</param>
 internal sealed record Rigidities(
     ImmutableArray<double> Flexural,
@@ -16,6 +17,7 @@ internal sealed record Rigidities(
     ImmutableArray<double>? Shear,
     bool AreAbsolute,
     bool UniformStiffnessAssumed,
+    bool OneModulusAssumed,
     bool UniformAreaAssumed)
 {
     /// <summary>A span of the model.</summary>

@@ -38,7 +38,7 @@ internal sealed class StiffnessRule(
     internal Rigidities? Apply()
     {
         ImmutableArray<double>? shear = Shear();
-        (ImmutableArray<double>? flexural, bool uniformStiffness) = Flexural();
+        (ImmutableArray<double>? flexural, bool uniformStiffness, bool oneModulus) = Flexural();
         // Where nothing ties along and across together, any one value serves; E·I keeps the two of like size.
         (ImmutableArray<double>? axial, bool uniformArea) = Axial(flexural?[0] ?? 1);
         if (flexural is not { } bending || axial is not { } along || (shearDeforms && shear is null))
@@ -48,34 +48,34 @@ internal sealed class StiffnessRule(
 
         bool absolute = AllKnown(stick => stick.FlexuralRigidity) is not null
             && (!determinacy.IsCoupled || AllKnown(stick => stick.AxialRigidity) is not null);
-        return new Rigidities(bending, along, shear, absolute, uniformStiffness, uniformArea);
+        return new Rigidities(bending, along, shear, absolute, uniformStiffness, oneModulus, uniformArea);
     }
 
-    private (ImmutableArray<double>? Values, bool Assumed) Flexural()
+    private (ImmutableArray<double>? Values, bool UniformAssumed, bool OneModulusAssumed) Flexural()
     {
         if (AllKnown(stick => stick.FlexuralRigidity) is { } known)
         {
-            return (known, false);
+            return (known, false, false);
         }
 
         if (!FlexureCounts)
         {
-            return (Uniform(1), false);
+            return (Uniform(1), false, false);
         }
 
         if (NoRatios is null && HasNoModulus && AllKnown(stick => stick.Section?.Inertia) is { } inertias)
         {
-            return (inertias, false);
+            return (inertias, false, true);
         }
 
         bool nothingKnown = sticks.All(stick => stick.Section is null) && HasOneModulus;
         if (NoRatios is null && !determinacy.IsCoupled && nothingKnown)
         {
-            return (Uniform(1), true);
+            return (Uniform(1), true, false);
         }
 
         TellMissing(nothingKnown ? NoRatios ?? ProblemText.SlopeCouples : ProblemText.OthersHaveStiffness);
-        return (null, false);
+        return (null, false, false);
     }
 
     private void TellMissing(string why)

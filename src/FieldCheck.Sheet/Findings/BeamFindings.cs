@@ -39,6 +39,13 @@ internal static class BeamFindings
                 "No stiffness is given and statics alone does not do: the beam was taken as uniform along its length.");
         }
 
+        if (beam.OneModulusAssumed)
+        {
+            yield return Note(
+                MessageCodes.OneModulusAssumed,
+                "No modulus is given: the inertias were taken as if all of the beam had the same one.");
+        }
+
         if (beam.UniformAreaAssumed)
         {
             yield return Note(
@@ -52,6 +59,15 @@ internal static class BeamFindings
         if (beam.Loads.IsEmpty && beam.Rolling.IsEmpty)
         {
             yield return Note(MessageCodes.NoLoads, "No load stands on the beam.");
+        }
+
+        if (RollingTogether(beam) is { Length: > 0 } together)
+        {
+            yield return new Message(
+                Severity.Caution,
+                MessageCodes.OneRolls,
+                $"{together}: only one of them at a time is on the beam. Where two may be on it together, "
+                    + "make them one rolling load, as far apart as they may come.");
         }
 
         foreach (IGrouping<CombinationBasis, Combination> basis in beam.Model.Combinations.GroupBy(one => one.Basis))
@@ -114,6 +130,22 @@ internal static class BeamFindings
         .Select(name => Note(
             MessageCodes.WeakAxis,
             $"Section {TextSafety.ForTerminal(name)} lies flat: it is bent about its weak axis."));
+
+    /// <summary>What rolls in the first combination that holds several rolling loads, and which that is; empty where none does.</summary>
+    private static string RollingTogether(BuiltBeam beam)
+    {
+        foreach (Combination combination in beam.Model.Combinations)
+        {
+            string[] labels = [.. beam.Rolling.Where(one => combination.Factors[one.Case] != 0).Select(one => one.Label)];
+            if (labels.Length > 1)
+            {
+                string under = beam.Model.Combinations.Length > 1 ? $" under {combination.Name}" : "";
+                return TextSafety.ForTerminal($"{string.Join(", ", labels[..^1])} and {labels[^1]} roll{under}");
+            }
+        }
+
+        return "";
+    }
 
     /// <summary>Loads, own weight or a rolling load; a pattern alone is none.</summary>
     private static bool HasLoads(BuiltBeam beam, int index) =>

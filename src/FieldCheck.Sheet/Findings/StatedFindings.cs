@@ -31,7 +31,8 @@ internal static class StatedFindings
 
     private static string Beside(BuiltBeam beam, StatedFigure figure) =>
         $"{Judged(figure)}; computed {StatedWording.Directed(beam, figure.Component, figure.Comparison!.Value.Computed)}"
-            + $"{Under(beam, figure.Against!)}.";
+            + $"{Under(beam, figure.Against!)}."
+            + (VerdictWords.IsTooMuchPush(figure) ? " Less is left to hold the beam down than stated." : "");
 
     private static string Judged(StatedFigure figure) => $"{VerdictWords.WithSide(figure)}: {StatedWording.Stated(figure)}";
 

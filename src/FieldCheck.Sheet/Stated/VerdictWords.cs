@@ -18,14 +18,24 @@ public static class VerdictWords
         _ => throw new UnreachableException(),
     };
 
-    /// <summary>The word with what it means for the support, as "LOW (unsafe side)".</summary>
+    /// <summary>The word with what it means for the support, as "LOW (unsafe side)"; of a stated least push HIGH is unsafe.</summary>
     /// <param name="figure">The figure.</param>
     public static string WithSide(StatedFigure figure)
     {
         ArgumentNullException.ThrowIfNull(figure);
-        string side = figure.Verdict != ReactionVerdict.Low ? ""
+        string side = IsTooMuchPush(figure) ? " (unsafe side)"
+            : figure.Verdict != ReactionVerdict.Low ? ""
             : figure.Comparison?.IsWrongWay == true ? " (wrong way)"
             : " (unsafe side)";
         return Of(figure.Verdict) + side;
     }
+
+    /// <summary>
+    /// Whether a stated least push is more than what is found: what holds the beam down is chosen by it, so that this is the unsafe
+    /// side.
+    /// </summary>
+    /// <param name="figure">The figure.</param>
+    internal static bool IsTooMuchPush(StatedFigure figure) =>
+        figure is { Verdict: ReactionVerdict.High, Against.Extreme: "min", Stated: > 0 }
+            && figure.Component == ReactionComponent.Vertical;
 }

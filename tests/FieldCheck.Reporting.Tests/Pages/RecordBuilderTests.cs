@@ -47,6 +47,27 @@ public sealed class RecordBuilderTests
     }
 
     [Fact]
+    public void ThatRollingLoadsRollOneAtATime_AndThatModuliAreOne_IsTakenForGranted()
+    {
+        RollingEntry cart = new() { Label = "Cart", Axles = [new() { Offset = "0 m", Force = "4 kN" }] };
+        BeamDocument document = new()
+        {
+            Spans = [new() { Length = "4 m", Section = "s" }],
+            Supports = [new() { Kind = "fixed", Joint = "0" }, new() { Kind = "roller", Joint = "1" }],
+            Sections = [new() { Name = "s", Inertia = "4000 cm4" }],
+            Rolling = [cart, cart with { Label = "Hoist" }],
+        };
+
+        string[] granted = [.. Under(Records.Of(document), "Taken for granted")];
+        string[] one = [.. Under(Records.Of(document with { Rolling = [cart] }), "Taken for granted")];
+
+        const string rolls = "Of the rolling loads one is on the beam at a time, never two together.";
+        Assert.Contains(rolls, granted);
+        Assert.DoesNotContain(rolls, one);
+        Assert.Contains("No modulus was given: all of the beam was taken to have the same one, and deflections are not known.", granted);
+    }
+
+    [Fact]
     public void Head_SaysWhoseItIsAndOfWhichFile()
     {
         BeamDocument document = Sheets.Trench with

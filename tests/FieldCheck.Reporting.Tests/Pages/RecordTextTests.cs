@@ -84,7 +84,7 @@ public sealed class RecordTextTests
         Assert.All((string[])[html, markdown], text => Assert.DoesNotContain("??", text));
         Assert.Equal(
             [
-                "UNDER \u043e\u0441\u043d\u043e\u0432\u043d\u0430\u044f (service, combination 1 of 2)",
+                "UNDER \u043e\u0441\u043d\u043e\u0432\u043d\u0430\u044f (service, combination 1 of 2), NOT THE WORST",
                 "   Load 1, Tr\u00e4ger \u2013 \u7d5e\u8eca (\u0441\u043d\u0435\u0433): 6\u00bd kN in all,",
             ],
             record.Blocks.OfType<RecordBlock.Lines>().Last().All.Select(line => line.Text)

@@ -40,6 +40,34 @@ public sealed class EnvelopePanelTests
         ],
     }));
 
+    /// <summary>Two that roll under one combination are never on the beam together; under two combinations nobody would think so.</summary>
+    [Theory]
+    [InlineData("live", true)]
+    [InlineData("snow", false)]
+    public void SeveralThatRoll_AreSaidToRollOneAtATime(string other, bool isTold)
+    {
+        BeamDocument document = TwoBays with
+        {
+            Patterns = [],
+            Rolling = [Rolling("Cart", "live"), Rolling("Hoist", other)],
+            Combinations =
+            [
+                new() { Name = "goods", Factors = [new("live", "1")] }, new() { Name = "winter", Factors = [new("snow", "1")] },
+            ],
+        };
+
+        Assert.Equal(
+            "  over 2 combinations; Cart anywhere, either way round, or nowhere; Hoist anywhere, either way round, or nowhere"
+                + (isTold ? "; one of what rolls at a time" : ""),
+            EnvelopePanel.Lines(Sheets.Run(document), 150)[1]);
+        Assert.Equal(
+            $"SERVICE  2 combinations, Cart, Hoist{(isTold ? ", one at a time" : "")}",
+            EnvelopeSummary.Lines(Sheets.Run(document), 150)[0]);
+
+        static RollingEntry Rolling(string label, string of) =>
+            new() { Label = label, Case = of, Axles = [new() { Offset = "0 m", Force = "4 kN" }] };
+    }
+
     [Fact]
     public void OneCombinationOfEachBasis_SaysNothingMore() => Assert.Empty(Lines(TwoBays with { Patterns = [] }));
 

@@ -1,4 +1,5 @@
 using FieldCheck.Mechanics.Solving;
+using FieldCheck.Reporting.Record;
 using FieldCheck.Reporting.Working;
 using FieldCheck.Sheet;
 using FieldCheck.Sheet.Document;
@@ -111,6 +112,56 @@ public sealed class WorkingTextTests
             Assert.Contains("they agree", page, StringComparison.Ordinal);
             Assert.DoesNotContain("DOES NOT CLOSE", page, StringComparison.Ordinal);
         });
+    }
+
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void WhatRollsOrMayBeAway_IsSaidToBeLeftOut(bool isShort)
+    {
+        BeamDocument varied = Sheets.Trench with
+        {
+            Patterns = [new() { Case = "live" }],
+            Rolling = [new() { Label = "Cart", Axles = [new() { Offset = "0 m", Force = "1 kN" }] }],
+        };
+
+        string page = Text(Lines(varied, new WorkingRequest(Workings.Unbroken) { IsShort = isShort }));
+
+        Assert.StartsWith(
+            "NOT THE WORST: this works all loads without Cart, with live on every bay. What rolls or may be away is not worked here; "
+                + "the worst of all that may happen stands in the envelope of the check.",
+            page,
+            StringComparison.Ordinal);
+        Assert.DoesNotContain("NOT THE WORST", Text(Lines(Sheets.Trench)), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("8 mm", "up", "It only pushes up (V_B). It cannot hold along the beam or against turning. There is a gap of 8.0 mm to close first.")]
+    [InlineData("-8 mm", "down", "It only holds down (V_B). It cannot hold along the beam or against turning. There is a gap of 8.0 mm to close first.")]
+    [InlineData("-8 mm", "up", "It only pushes up (V_B). It cannot hold along the beam or against turning. C, roller")]
+    [InlineData("8 mm", "down", "It only holds down (V_B). It cannot hold along the beam or against turning. C, roller")]
+    [InlineData("8 mm", "both", "It pushes up or holds down (V_B). It cannot hold along the beam or against turning. C, roller")]
+    public void SettlementOfASupportThatActsOneWayOnly_IsAGap(string settlement, string acts, string said)
+    {
+        BeamDocument sheet = new()
+        {
+            Spans = [new() { Length = "3 m", Section = "s", Material = "m" }, new() { Length = "3 m", Section = "s", Material = "m" }],
+            Supports =
+            [
+                new() { Kind = "pin", Joint = "0" },
+                new() { Kind = "roller", Joint = "1", Acts = acts, Settlement = settlement },
+                new() { Kind = "roller", Joint = "2" },
+            ],
+            Loads = [new() { Kind = "distributed", Intensity = "12 kN/m" }],
+            Sections = [new() { Name = "s", Inertia = "8360 cm4", Area = "53.8 cm2" }],
+            Materials = [new() { Name = "m", Modulus = "210 GPa" }],
+        };
+        bool isGap = said.EndsWith("first.", StringComparison.Ordinal);
+
+        Assert.Contains(said, Text(Lines(sheet, new WorkingRequest(Workings.Unbroken))), StringComparison.Ordinal);
+        Assert.Equal(
+            isGap, CheckText.Lines(Sheets.Run(sheet), new CheckRequest("", [], 200))
+                .Any(line => line.Contains($"settlement {settlement}, a gap to close first", StringComparison.Ordinal)));
     }
 
     private static WorkingLine[] Lines(BeamDocument sheet, WorkingRequest? request = null) =>

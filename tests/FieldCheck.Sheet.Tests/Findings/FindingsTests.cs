@@ -239,6 +239,84 @@ public sealed class FindingsTests
             },
             "not_carried"));
 
+    [Theory]
+    [InlineData("live", "snow", true)]
+    [InlineData("live", "wind", false)]
+    [InlineData("wind", "wind", false)]
+    public void RollingLoadsOfOneCombination_AreSaidToRollOneAtATime(string one, string other, bool isTold) =>
+        Assert.Equal(
+            isTold
+                ?
+                [
+                    "Hoist and Cart roll under both: only one of them at a time is on the beam. Where two may be on it together, make "
+                        + "them one rolling load, as far apart as they may come.",
+                ]
+                : [],
+            Texts(
+                Beams.Simple with
+                {
+                    Rolling = [Rolling("Hoist", one), Rolling("Cart", other)],
+                    Combinations =
+                    [
+                        new() { Name = "dead", Factors = [new("dead", "1")] },
+                        new() { Name = "both", Factors = [new("live", "1"), new("snow", "1")] },
+                    ],
+                },
+                "one_rolls"));
+
+    [Fact]
+    public void InertiasWithoutModuli_AreSaidToBeOfOneModulus()
+    {
+        BeamDocument ratios = Beams.TwoSpans with
+        {
+            Spans = [new() { Length = "4 m", Section = "a" }, new() { Length = "5 m", Section = "b" }],
+            Sections = [new() { Name = "a", Inertia = "4000 cm4" }, new() { Name = "b", Inertia = "1000 cm4" }],
+        };
+
+        Assert.Equal(
+            ["No modulus is given: the inertias were taken as if all of the beam had the same one."],
+            Texts(ratios, "one_modulus_assumed"));
+        Assert.Empty(Texts(ratios with { Materials = [new() { Name = "m", Modulus = "11 GPa" }] }, "one_modulus_assumed"));
+        Assert.Empty(Texts(Beams.TwoSpans, "one_modulus_assumed"));
+    }
+
+    // 12 kN at 2 m of 6 m, live, and 6 kN at 3 m, dead: A gives 3 kN at least, and 11 kN at most.
+    [Theory]
+    [InlineData("min", "5 kN", "stated_high",
+        "HIGH (unsafe side): 5 kN stated as the vertical reaction of A; computed 3.00 kN up under empty. Less is left to hold the beam "
+            + "down than stated.")]
+    [InlineData("max", "15 kN", "stated_high", "HIGH: 15 kN stated as the vertical reaction of A; computed 11.00 kN up under full.")]
+    [InlineData("max", "5 kN", "stated_low", "LOW (unsafe side): 5 kN stated as the vertical reaction of A; computed 11.00 kN up under full.")]
+    public void LeastPushStatedTooGreat_IsTheUnsafeSide(string extreme, string stated, string code, string said) => Assert.Equal(
+        [said],
+        Texts(
+            Beams.Simple with
+            {
+                Loads = [.. Beams.Simple.Loads, new() { Kind = "point", At = "3 m", Force = "6 kN", Case = "dead" }],
+                Combinations =
+                [
+                    new() { Name = "empty", Factors = [new("dead", "1")] },
+                    new() { Name = "full", Factors = [new("dead", "1"), new("live", "1")] },
+                ],
+                Stated = [new() { Support = "A", Vertical = stated, Extreme = extreme }],
+            },
+            code));
+
+    // A pull that is overstated holds down more than need be: 9 kN of 7.5 kN, by the overhang of 2 m on 4 m with 15 kN.
+    [Fact]
+    public void LeastOfASupportThatIsPulled_IsNotUnsafeWhereItIsMore() => Assert.Equal(
+        ["HIGH: -9 kN stated as the vertical reaction of A; computed 7.50 kN down."],
+        Texts(
+            Overhang with
+            {
+                Loads = [new() { Kind = "point", At = "end", Force = "15 kN" }],
+                Stated = [new() { Support = "A", Vertical = "-9 kN", Extreme = "min" }],
+            },
+            "stated_high"));
+
+    private static RollingEntry Rolling(string label, string of) =>
+        new() { Label = label, Case = of, Axles = [new() { Offset = "0 m", Force = "4 kN" }] };
+
     private static string[] Texts(BeamDocument document, string code) =>
     [
         .. CalculationTests.Run(document).Messages
