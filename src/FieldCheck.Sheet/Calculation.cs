@@ -131,7 +131,7 @@ public sealed record Calculation
             Stated = stated.Figures,
             Unstated = stated.Unstated,
             StatedBalances = stated.Balances,
-            ExplanationsToFind = new(() => StatedExplanations.Of(stated.Figures, beam)),
+            ExplanationsToFind = new(() => StatedExplanations.Of(stated.Figures, beam, document)),
             BandsToFind = bands,
             InFullToFind = isLeftOut ? new(() => Solved(document, catalogue, beam, new BeamSolver(), isFollowed: false)) : null,
             EnvelopesToFind = envelopes,

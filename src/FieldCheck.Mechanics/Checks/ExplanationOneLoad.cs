@@ -11,12 +11,12 @@ internal static class ExplanationOneLoad
         foreach (ExplanationLoad load in loads)
         {
             found.Add(new Slip.LoadLeftOut(load.Index), 2, Scaled(beam, 0, load));
-            bool isSpread = load.Load is Load.Distributed;
+            bool hasWidth = HasWidth(beam, load);
             found.Add(
-                isSpread ? new Slip.TributaryWidth(load.Index, 2) : new Slip.LoadDoubled(load.Index),
+                hasWidth ? new Slip.TributaryWidth(load.Index, 2) : new Slip.LoadDoubled(load.Index),
                 3,
                 Scaled(beam, 2, load));
-            if (isSpread)
+            if (hasWidth)
             {
                 found.Add(new Slip.TributaryWidth(load.Index, 0.5), 3, Scaled(beam, 0.5, load));
             }
@@ -24,13 +24,16 @@ internal static class ExplanationOneLoad
             ExplanationElsewhere.Try(beam, found, load);
         }
 
-        ExplanationLoad[] spread = [.. loads.Where(load => load.Load is Load.Distributed)];
+        ExplanationLoad[] spread = [.. loads.Where(load => HasWidth(beam, load))];
         if (spread.Length > 1)
         {
             found.Add(new Slip.TributaryWidth(null, 0.5), 3, Scaled(beam, 0.5, spread));
             found.Add(new Slip.TributaryWidth(null, 2), 3, Scaled(beam, 2, spread));
         }
     }
+
+    private static bool HasWidth(ExplanationBeam beam, ExplanationLoad load) =>
+        load.Load is Load.Distributed && !beam.Stated.WithoutWidth.Contains(load.Index);
 
     /// <summary>The figures with some loads of another size [N or N·m].</summary>
     internal static double[]? Scaled(ExplanationBeam beam, double ratio, params ReadOnlySpan<ExplanationLoad> loads)

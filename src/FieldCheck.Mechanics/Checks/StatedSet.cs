@@ -15,6 +15,9 @@ public sealed record StatedSet(
     /// <summary>Indices, over all cases, of the loads that are the beam's own weight.</summary>
     public ImmutableArray<int> OwnWeight { get; init; } = [];
 
+    /// <summary>Indices, over all cases, of spread loads that do not come from a pressure on a width.</summary>
+    public ImmutableArray<int> WithoutWidth { get; init; } = [];
+
     /// <summary>
     /// Weight of each span [N/m] where own weight is not among the loads but is known; else empty.
     /// </summary>

@@ -56,7 +56,7 @@ internal static class AnswerBlocks
                 [.. ProofLines.Of(new BeamWords(beam), answer.Response.Proof).Select(line => $"Proof: {line}")]),
             .. peaks.IsEmpty
                 ? Array.Empty<RecordBlock>()
-                : [new RecordBlock.Table($"Peaks, {name}", [new("quantity"), new("greatest"), new("next")], peaks)],
+                : [new RecordBlock.Table($"Peaks, {name}", [new("quantity"), new("greatest in size"), new("greatest the other way")], peaks)],
             .. isDrawn
                 ? Curves(beam, answer, null, request)
                 : [new RecordBlock.Paragraph("Not drawn: it governs nothing over all, see the envelope.")],

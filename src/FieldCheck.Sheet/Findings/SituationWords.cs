@@ -15,6 +15,9 @@ public static class SituationWords
     private const int LeastNeighbours = 3;
     private const int LeastOthers = 4;
 
+    /// <summary>Nearer to an end of the beam than any tape tells: a figure would say nothing [m].</summary>
+    private const double Nothing = 1e-3;
+
     /// <summary>What governs, as "strength, live on bays 1 and 3, hand truck with its first axle at 2.00 m".</summary>
     /// <param name="beam">The beam.</param>
     /// <param name="situation">One of its situations.</param>
@@ -138,9 +141,16 @@ public static class SituationWords
     private static string Place(BuiltBeam beam, double position)
     {
         double length = beam.Model.Length;
-        return position < 0 ? $"{Say(-position)} left of the beam"
+        return position is < 0 and > -Nothing ? "just left of the beam"
+            : position > length && position < length + Nothing ? "just right of the beam"
+            : position is > 0 and < Nothing ? $"just right of {End(0, "left")}"
+            : position < length && position > length - Nothing ? $"just left of {End(length, "right")}"
+            : position < 0 ? $"{Say(-position)} left of the beam"
             : position > length ? $"{Say(position - length)} right of the beam"
             : $"at {Say(position)}";
+
+        string End(double place, string side) =>
+            beam.Supports.FirstOrDefault(support => support.Support.Position == place)?.Label ?? $"the {side} end";
 
         string Say(double distance) => beam.Display.Say(distance, QuantityKind.Length);
     }

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using FieldCheck.Mechanics.Checks;
 using FieldCheck.Mechanics.Model;
 using FieldCheck.Sheet.Building;
+using FieldCheck.Sheet.Document;
 
 namespace FieldCheck.Sheet.Stated;
 
@@ -11,7 +12,8 @@ internal static class StatedExplanations
     private const string Permanent = "dead";
 
     /// <summary>One for each set of figures that are stated together: of one combination or case, by one source.</summary>
-    internal static ImmutableArray<StatedExplanation> Of(ImmutableArray<StatedFigure> figures, BuiltBeam beam)
+    internal static ImmutableArray<StatedExplanation> Of(
+        ImmutableArray<StatedFigure> figures, BuiltBeam beam, BeamDocument document)
     {
         if (!figures.Any(IsWrong))
         {
@@ -23,7 +25,7 @@ internal static class StatedExplanations
         [
             .. from set in Sets(figures)
                where set.Any(IsWrong)
-               let stated = SetOf(set, beam)
+               let stated = SetOf(set, beam, document)
                let diagnosis = search.Explain(stated) as Diagnosis.Differs
                where diagnosis is not null
                select new StatedExplanation(
@@ -54,7 +56,7 @@ internal static class StatedExplanations
         return ofAnswer == set.Length ? null : set[0].Entry.Source;
     }
 
-    private static StatedSet SetOf(StatedFigure[] figures, BuiltBeam beam)
+    private static StatedSet SetOf(StatedFigure[] figures, BuiltBeam beam, BeamDocument document)
     {
         StatedAgainst against = figures[0].Against!;
         BeamModel model = against.IsCase ? WithoutImposed(beam.Model) : beam.Model;
@@ -63,6 +65,11 @@ internal static class StatedExplanations
         return new StatedSet(model, against.Factors, [.. figures.Select(FigureOf)])
         {
             OwnWeight = [.. ownWeight],
+            WithoutWidth =
+            [
+                .. Enumerable.Range(0, loads.Length)
+                    .Where(index => loads[index] is { Row: int row, Load: Load.Distributed } && !HasWidth(document.Loads[row])),
+            ],
             UncountedWeight = ownWeight.Length == 0 ? WeightOf(beam) : [],
             PermanentCases =
             [
@@ -71,6 +78,10 @@ internal static class StatedExplanations
             ],
         };
     }
+
+    /// <summary>Whether a spread load is a pressure on a width, or an intensity worked out from something times something.</summary>
+    private static bool HasWidth(LoadEntry row) => row.Pressure is not null
+        || new[] { row.Intensity, row.IntensityEnd }.Any(text => text is not null && text.AsSpan().IndexOfAny("*×·") >= 0);
 
     private static ReactionFigure FigureOf(StatedFigure figure) =>
         new(figure.Support, figure.Component.Part, figure.Stated, figure.HalfDigit);

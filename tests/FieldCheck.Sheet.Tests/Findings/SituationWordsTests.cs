@@ -41,6 +41,12 @@ public sealed class SituationWordsTests
     [InlineData(2.0, true, "Hand truck with its first axle at 2.00 m, others to its left")]
     [InlineData(-0.5, false, "Hand truck with its first axle 0.50 m left of the beam, others to its right")]
     [InlineData(6.25, true, "Hand truck with its first axle 0.25 m right of the beam, others to its left")]
+    [InlineData(-1e-6, false, "Hand truck with its first axle just left of the beam, others to its right")]
+    [InlineData(5e-6, false, "Hand truck with its first axle just right of A, others to its right")]
+    [InlineData(0, false, "Hand truck with its first axle at 0.00 m, others to its right")]
+    [InlineData(6 - 1e-6, true, "Hand truck with its first axle just left of B, others to its left")]
+    [InlineData(6 + 1e-9, true, "Hand truck with its first axle just right of the beam, others to its left")]
+    [InlineData(-0.004, false, "Hand truck with its first axle 0.004 m left of the beam, others to its right")]
     public void RollingLoad_IsToldByItsFirstAxle(double position, bool isReversed, string words) =>
         Assert.Equal(words, Of(Beam(1), new Situation(0, [], new RollingPlace(0, position, isReversed))));
 

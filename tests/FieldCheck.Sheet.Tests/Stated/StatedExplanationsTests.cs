@@ -24,6 +24,34 @@ public sealed class StatedExplanationsTests
     public void FiguresWithinTheirTolerance_AreNotExplained() => // 1.25 % too much: not as rounded, but allowed
         Assert.Empty(Explained(Beams.Simple, Of("A", "8.10 kN"), Of("B", "4.05 kN")));
 
+    /// <summary>2 kN/m on 6 m and 12 kN at 2 m: A 14, B 10; with half of what is spread 11 and 7, with twice 20 and 16.</summary>
+    [Theory]
+    [InlineData("11.00 kN", "7.00 kN", true)]
+    [InlineData("20.00 kN", "16.00 kN", true)]
+    [InlineData("11.00 kN", "7.00 kN", false)]
+    [InlineData("20.00 kN", "16.00 kN", false)]
+    public void WidthIsSlippedOnlyWhereALoadHasOne(string a, string b, bool hasWidth)
+    {
+        LoadEntry[] spread = hasWidth
+            ?
+            [
+                new() { Kind = "distributed", Pressure = "1 kPa", Width = "2 m" },
+                new() { Kind = "distributed", Intensity = "1 kPa * 2 m" },
+            ]
+            : [new() { Kind = "distributed", Intensity = "2 kN/m" }, new() { Kind = "distributed", Total = "12 kN" }];
+
+        Assert.All(spread, load =>
+        {
+            Slip[] slips =
+            [
+                .. Explained(Beams.Simple with { Loads = [load, .. Beams.Simple.Loads] }, Of("A", a), Of("B", b))
+                    .SelectMany(one => one.Diagnosis.Explanations).Select(one => one.Slip),
+            ];
+            Assert.Equal(hasWidth, slips.OfType<Slip.TributaryWidth>().Any());
+            Assert.Equal(!hasWidth && a.StartsWith("20", StringComparison.Ordinal), slips.Contains(new Slip.LoadDoubled(0)));
+        });
+    }
+
     [Fact]
     public void OwnWeightOfTheSheet_CanBeLeftOut()
     {
