@@ -102,6 +102,9 @@ public static class MessageCodes
     /// <summary>The figures of a grade of timber are for pieces of another size.</summary>
     public const string GradeSize = "grade_size";
 
+    /// <summary>What creeps has no limit on its final deflection, which was not judged.</summary>
+    public const string NoFinalLimit = "no_final_limit";
+
     /// <summary>A case adds no creep to a final deflection because nobody wrote what share of it lasts.</summary>
     public const string NotLasting = "not_lasting";
 

@@ -11,44 +11,35 @@ internal sealed class FinalDeflectionChecks(
 
     internal IEnumerable<SectionCheck> Find() =>
     [
-        .. Of(isOverhang: false, CheckKind.FinalDeflection, limits.FinalBayRatio, limits.BayRatio),
-        .. Of(isOverhang: true, CheckKind.FinalOverhangDeflection, limits.FinalOverhangRatio, limits.OverhangRatio),
+        .. Of(isOverhang: false, CheckKind.FinalDeflection, limits.FinalBayRatio),
+        .. Of(isOverhang: true, CheckKind.FinalOverhangDeflection, limits.FinalOverhangRatio),
     ];
 
-    /// <summary>
-    /// A limit on the final deflection is judged everywhere; that on the deflection at once counts for the final one where
-    /// something creeps.
-    /// </summary>
-    private IEnumerable<SectionCheck> Of(bool isOverhang, CheckKind kind, double? final, double? atOnce)
+    /// <summary>Only by a limit of its own: that on the deflection at once says nothing of what comes in time.</summary>
+    private IEnumerable<SectionCheck> Of(bool isOverhang, CheckKind kind, double? final)
     {
-        if ((final ?? atOnce) is not double ratio)
+        if (final is not double ratio)
         {
             return [];
         }
 
         DeflectionStretch[] own = [.. beam.Of(CombinationBasis.Service).Stretches.Where(one => one.IsOverhang == isOverhang)];
         return own.Length == 0
-            ? final is null ? [] : [DeflectionChecks.Nowhere(kind)]
-            : own.SelectMany(stretch => Judge(DeflectionChecks.Blank(kind, stretch, ratio), stretch, final is not null));
+            ? [DeflectionChecks.Nowhere(kind)]
+            : own.Select(stretch => Judge(DeflectionChecks.Blank(kind, stretch, ratio), stretch));
     }
 
-    private IEnumerable<SectionCheck> Judge(SectionCheck check, DeflectionStretch stretch, bool isAskedFor)
+    private SectionCheck Judge(SectionCheck check, DeflectionStretch stretch)
     {
         double?[] creeps = [.. CreepsOn(stretch)];
-        double? greatest = creeps.Max();
-        if (!isAskedFor && greatest is not > 0)
-        {
-            return [];
-        }
-
         if (DeflectionChecks.ObstacleTo(beam.Of(CombinationBasis.Service)) is NotJudgedReason obstacle)
         {
-            return [check with { Reason = obstacle }];
+            return check with { Reason = obstacle };
         }
 
-        if (greatest is not double creep)
+        if (creeps.Max() is not double creep)
         {
-            return [check with { Reason = NotJudgedReason.NoModulus }];
+            return check with { Reason = NotJudgedReason.NoModulus };
         }
 
         if (!_found.TryGetValue(creep, out FinalDeflection? final))
@@ -59,17 +50,14 @@ internal sealed class FinalDeflectionChecks(
 
         if (final.Of(stretch) is not (Demand demand, ImmutableArray<CheckTerm> parts))
         {
-            return [check with { Reason = NotJudgedReason.NoAnswer }];
+            return check with { Reason = NotJudgedReason.NoAnswer };
         }
 
         bool isOneCreep = creeps.All(one => one == creep);
-        return
-        [
-            (demand with { IsBound = demand.IsBound || !isOneCreep }).Judge(check, check.Limit!.Value) with
-            {
-                Terms = [.. check.Terms, .. parts],
-            },
-        ];
+        return (demand with { IsBound = demand.IsBound || !isOneCreep }).Judge(check, check.Limit!.Value) with
+        {
+            Terms = [.. check.Terms, .. parts],
+        };
     }
 
     private IEnumerable<double?> CreepsOn(DeflectionStretch stretch)

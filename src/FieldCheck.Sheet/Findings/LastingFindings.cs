@@ -15,7 +15,7 @@ internal static class LastingFindings
 
     internal static IEnumerable<Message> Of(BuiltBeam beam, BeamDocument document, BeamChecks checks)
     {
-        if (!checks.All.Any(check => check.Figures.Terms.Any(term => term is { Symbol: CheckSymbol.CreepFactor, Value: > 0 })))
+        if (!checks.All.Concat(checks.WithoutFinalLimit).Any(check => check.Figures.Terms.Any(term => term is { Symbol: CheckSymbol.CreepFactor, Value: > 0 })))
         {
             yield break;
         }
@@ -35,6 +35,18 @@ internal static class LastingFindings
                     + "[limits] says otherwise.");
         }
     }
+
+    /// <summary>The greatest final deflections for their length that no limit is written for, of the bays and of the overhangs.</summary>
+    internal static IEnumerable<Message> WithoutLimit(BuiltBeam beam, BeamChecks checks) =>
+        from kind in checks.WithoutFinalLimit.GroupBy(check => check.Figures.Kind)
+        let most = kind.MaxBy(check => check.Figures.Utilisation)
+        let several = kind.Count() > 1 ? ", the most of all for its length" : ""
+        let key = kind.Key == CheckKind.FinalDeflection ? "deflection_final" : "deflection_final_overhang"
+        select new Message(
+            Severity.Note,
+            MessageCodes.NoFinalLimit,
+            $"{char.ToUpperInvariant(most.What[0])}{most.What[1..]}: {(most.Figures.IsBound ? "at most " : "")}{most.Have(beam.Display)} with "
+                + $"what lasting loads add in time{several}. No limit for it is written ({key} in [limits]), and it is not judged.");
 
     private static bool Counts(BuiltBeam beam, int index) =>
         (!beam.Model.Cases[index].Loads.IsEmpty || beam.Rolling.Any(rolling => rolling.Case == index))

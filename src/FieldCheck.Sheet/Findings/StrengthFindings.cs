@@ -33,6 +33,7 @@ internal static class StrengthFindings
             .. YieldFindings.Of(beam, document, catalogue),
             .. StressFindings.Of(beam),
             .. GradeSizeFindings.Of(beam, document, catalogue),
+            .. LastingFindings.WithoutLimit(beam, checks),
             .. LastingFindings.Of(beam, document, checks),
             .. checks.All.Select(MeasureAgain).OfType<Message>(),
             .. FromMemory(document, catalogue),

@@ -19,6 +19,12 @@ public sealed record BeamChecks(ImmutableArray<BeamCheck> All, ImmutableArray<st
     /// <summary>No checks: nothing is asked for, or the beam does not stand.</summary>
     public static BeamChecks None { get; } = new([], []);
 
+    /// <summary>
+    /// Final deflections of what creeps and is held at once against a limit, but in the end against none: to be told, not judged.
+    /// </summary>
+    /// <remarks>Their limit is that on the deflection at once, and says nothing of them.</remarks>
+    public ImmutableArray<BeamCheck> WithoutFinalLimit { get; init; } = [];
+
     /// <summary>The check that is used up most; null where none is judged.</summary>
     public BeamCheck? Governing => All.Where(check => check.Figures.Reason is null).MaxBy(check => check.Figures.Utilisation);
 
@@ -43,7 +49,38 @@ public sealed record BeamChecks(ImmutableArray<BeamCheck> All, ImmutableArray<st
         CheckWords words = new(beam, document);
         return found.IsEmpty
             ? None
-            : new([.. found.Select(words.Of)], NotCheckedWords.Of(problem, found, Pushing(beam, envelopes), IsCompressed(envelopes)));
+            : new([.. found.Select(words.Of)], NotCheckedWords.Of(problem, found, Pushing(beam, envelopes), IsCompressed(envelopes)))
+            {
+                WithoutFinalLimit = [.. FinalWithoutLimit(problem, envelopes, solver).Select(words.Of)],
+            };
+    }
+
+    private static IEnumerable<SectionCheck> FinalWithoutLimit(
+        StrengthProblem problem, ImmutableArray<Envelope> envelopes, BeamSolver solver)
+    {
+        if (problem.Limits is not DeflectionLimits limits || !problem.Members.Any(member => member.Material?.Creep > 0))
+        {
+            return [];
+        }
+
+        DeflectionLimits asked = new()
+        {
+            FinalBayRatio = limits.FinalBayRatio is null ? limits.BayRatio : null,
+            FinalOverhangRatio = limits.FinalOverhangRatio is null ? limits.OverhangRatio : null,
+            Lasting = limits.Lasting,
+        };
+        return asked is { FinalBayRatio: null, FinalOverhangRatio: null }
+            ? []
+            : SectionChecks.Find(OnlyBy(asked), envelopes, solver)
+                .Where(check => check.Kind is CheckKind.FinalDeflection or CheckKind.FinalOverhangDeflection
+                    && check.Terms.Any(term => term is { Symbol: CheckSymbol.CreepFactor, Value: > 0 }));
+
+        StrengthProblem OnlyBy(DeflectionLimits limits) => problem with
+        {
+            Limits = limits,
+            Rules = StrengthRules.None,
+            Seats = [.. problem.Seats.Select(_ => new Seat(null, null, null, null))],
+        };
     }
 
     /// <summary>The same without words, for who tries many beams.</summary>

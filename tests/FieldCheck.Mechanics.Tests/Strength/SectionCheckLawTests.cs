@@ -153,6 +153,8 @@ public sealed class SectionCheckLawTests
             {
                 BayRatio = 300,
                 OverhangRatio = 150,
+                FinalBayRatio = 300,
+                FinalOverhangRatio = 150,
                 Absolute = 0.01,
                 Cases = [new CaseDeflectionLimit(0, 360)],
                 Lasting = [1, 0.25],

@@ -240,6 +240,33 @@ public sealed class StrengthFindingsTests
         Assert.Empty(Texts(creeps with { Materials = [creeps.Materials[0] with { Creep = "0" }] }, "not_lasting"));
     }
 
+    /// <summary>
+    /// 1 kN/m dead on 4 m, E 10 GPa, I 1e-4 m4: 5·1000·4^4/(384·1e6) = 3.33 mm at once, 1.8 times that in the end.
+    /// </summary>
+    [Fact]
+    public void FinalDeflectionWithoutALimit_IsTold_AndNotJudged()
+    {
+        BeamDocument creeps = new()
+        {
+            Spans = [new() { Length = "4 m", Section = "s", Material = "wood" }],
+            Supports = [new() { Kind = "pin", Joint = "0" }, new() { Kind = "roller", Joint = "1" }],
+            Loads = [new() { Kind = "distributed", Intensity = "1 kN/m", Case = "dead" }],
+            Sections = [new() { Name = "s", Inertia = "10000 cm4" }],
+            Materials = [new() { Name = "wood", Modulus = "10 GPa", Creep = "0.8" }],
+            Limits = new() { Deflection = "L/1000" },
+        };
+        const string said = "Final deflection of the bay: 6.0 mm with what lasting loads add in time. No limit for it is written "
+            + "(deflection_final in [limits]), and it is not judged.";
+
+        // At once 3.3 mm of 4.0 mm hold; by the same limit 6.0 mm would not.
+        Assert.Equal([said], Texts(creeps, "no_final_limit"));
+        Assert.Equal(CheckStatus.Holds, CalculationTests.Run(creeps).Status);
+        Assert.Single(CalculationTests.Run(creeps).Checks.All);
+        Assert.Empty(Texts(creeps with { Limits = creeps.Limits with { DeflectionFinal = "L/250" } }, "no_final_limit"));
+        Assert.Empty(Texts(creeps with { Materials = [creeps.Materials[0] with { Creep = "0" }] }, "no_final_limit"));
+        Assert.Empty(Texts(creeps with { Limits = new() { DeflectionAbsolute = "5 mm" } }, "no_final_limit"));
+    }
+
     [Fact]
     public void FactorForDuration_StandsForAllCombinations() => Assert.Contains(
         "One k_mod stands for all combinations. It is that of the shortest action in a combination: check combinations of "
