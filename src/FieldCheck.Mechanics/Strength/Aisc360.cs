@@ -41,7 +41,14 @@ internal sealed class Aisc360(bool isLrfd) : IStrengthRule
         Resistance yields = Finished(CheckKind.WebYielding, CheckUnit.Force, web.Yielding(seat, place));
         Resistance cripples = Finished(CheckKind.WebCrippling, CheckUnit.Force, web.Crippling(seat, place));
         Resistance less = cripples.Limit < yields.Limit ? cripples : yields;
-        return [less with { LengthFor = push => Math.Max(yields.LengthFor!(push), cripples.LengthFor!(push)) }];
+        return
+        [
+            less with
+            {
+                LengthFor = push => Math.Max(yields.LengthFor!(push), cripples.LengthFor!(push)),
+                LeastLength = web.LeastLength(place),
+            },
+        ];
     }
 
     public Resistance? Axial(Member member, bool isTension)

@@ -25,13 +25,15 @@ internal sealed record Aisc360Web(SteelMember Steel, double Flange, double Web, 
         _ => null,
     };
 
+    /// <summary>What the bearing of an end may not be shorter than, J10.2 [m]; null inside.</summary>
+    internal double? LeastLength(SeatPlace place) => IsEnd(place) ? Fillet : null;
+
     /// <summary>Local yielding, J10.2.</summary>
     internal Nominal Yielding(Seat seat, SeatPlace place)
     {
-        bool isEnd = place.ToEnd <= Depth;
-        double spread = isEnd ? 2.5 : 5;
+        double spread = IsEnd(place) ? 2.5 : 5;
         double LengthFor(double push) =>
-            Math.Max(isEnd ? Fillet : 0, push / (Steel.Yield * Web) - spread * Fillet);
+            Math.Max(LeastLength(place) ?? 0, push / (Steel.Yield * Web) - spread * Fillet);
 
         return Strength(CheckClause.Aisc360WebYielding, AiscFactors.Surest, seat, LengthFor, bearing =>
             (Steel.Yield * Web * (spread * Fillet + bearing),
@@ -76,6 +78,8 @@ internal sealed record Aisc360Web(SteelMember Steel, double Flange, double Web, 
                 Term.Number(CheckSymbol.CripplingShare, share),
             ]));
     }
+
+    private bool IsEnd(SeatPlace place) => place.ToEnd <= Depth;
 
     private static Nominal Strength(
         CheckClause clause,

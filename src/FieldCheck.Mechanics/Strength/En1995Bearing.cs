@@ -49,8 +49,9 @@ internal static class En1995Bearing
     internal static double EffectiveLength(double length, SeatPlace place)
     {
         double inward = Math.Max(0, Math.Min(Math.Min(Beside, length), (place.ShortestBay - length) / 2));
-        double toEnd = Math.Max(0, place.ToEnd - length / 2);
-        return length + inward + Math.Min(inward, toEnd);
+        return length + Beyond(place.ToEnd) + Beyond(place.ToFarEnd);
+
+        double Beyond(double toEnd) => Math.Min(inward, Math.Max(0, toEnd - length / 2));
     }
 
     /// <summary>The least length whose effective length is enough [m].</summary>

@@ -45,6 +45,15 @@ public enum NotJudgedReason
     /// <summary>The width of the stick on its bearing is not known.</summary>
     NoBearingWidth,
 
+    /// <summary>The bearing is shorter than the rules let their formula count it.</summary>
+    BearingTooShort,
+
+    /// <summary>The support also turns the beam, so that the pressure on its seat is not even.</summary>
+    MomentOnSeat,
+
+    /// <summary>A hinge stands on the bearing, so that two sticks share it.</summary>
+    HingeOnSeat,
+
     /// <summary>No size of the pad is given.</summary>
     NoPad,
 

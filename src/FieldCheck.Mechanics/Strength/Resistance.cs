@@ -33,6 +33,9 @@ internal sealed record Resistance
     /// </summary>
     internal Func<double, double>? LengthFor { get; init; }
 
+    /// <summary>Length of bearing [m] that the rule asks for whatever the push; null: none.</summary>
+    internal double? LeastLength { get; init; }
+
     /// <summary>The factors that a strength of timber was multiplied by, in the order of the rules.</summary>
     internal ImmutableArray<StrengthFactor> Factors { get; init; } = [];
 }

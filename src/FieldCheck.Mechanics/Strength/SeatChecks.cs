@@ -12,12 +12,14 @@ internal sealed class SeatChecks
     private readonly StrengthProblem _problem;
     private readonly BasisDemands _demands;
     private readonly SeatRule? _rule;
+    private readonly Bays _bays;
     private readonly double _nothing;
 
     internal SeatChecks(StrengthProblem problem, BasisDemands demands, IStrengthRule? rule, Bays bays)
     {
         _problem = problem;
         _demands = demands;
+        _bays = bays;
         _rule = rule?.Basis == demands.Basis ? new SeatRule(problem, rule, bays) : null;
         _nothing = demands.Obstacle is not null ? 0 : Rounding * demands.Envelope.Reactions
             .Select(one => Math.Max(Math.Abs(one.Vertical.Max.Value), Math.Abs(one.Vertical.Min.Value)))
@@ -41,15 +43,43 @@ internal sealed class SeatChecks
             return Asked(support, members, 0).Select(check => check with { Demand = null, Reason = obstacle, Terms = [] });
         }
 
-        Governed push = _demands.Envelope.Reactions[support].Vertical.Max;
-        return push.Value > _nothing
-            ? Asked(support, members, push.Value).Concat(_rule?.At(support, members, push.Value) ?? []).Select(check => check with
+        Governed vertical = _demands.Envelope.Reactions[support].Vertical.Max;
+        if (!(vertical.Value > _nothing))
+        {
+            return [];
+        }
+
+        // A sloped surface is pushed square to it, and held by nothing along it.
+        double push = vertical.Value / Math.Cos(place.SurfaceSlope);
+        SeatPlace stick = SeatPlace.Of(_problem.Beam.Model, _bays, place.Position);
+        NotJudgedReason? turned = Turns(support, vertical.Value) ? NotJudgedReason.MomentOnSeat : null;
+        NotJudgedReason? shared = stick.HasHingeWithin(_problem.Seats[support].Length) ? NotJudgedReason.HingeOnSeat : null;
+        return
+            from check in Asked(support, members, push).Concat(_rule?.At(support, members, push) ?? [])
+            let uneven = turned ?? (check.Kind == CheckKind.PadPressure ? null : shared)
+            select check with
             {
                 Position = place.Position,
-                Situation = push.Situation,
+                Situation = vertical.Situation,
                 Certainty = _demands.Envelope.ReactionCertainty,
-            })
-            : [];
+                Demand = uneven is null ? check.Demand : null,
+                Reason = uneven ?? check.Reason,
+                Missing = uneven is null ? check.Missing : null,
+                // A length is enough only where the push spreads over it evenly, and one stick has it all.
+                Terms =
+                [
+                    .. check.Terms.Where(term => term.Symbol != CheckSymbol.NeededBearingLength
+                        || (uneven is null && term.Value > 0 && !stick.HasHingeWithin(term.Value))),
+                ],
+            };
+    }
+
+    /// <summary>Whether a support turns the beam in any situation, beyond rounding.</summary>
+    private bool Turns(int support, double push)
+    {
+        GovernedRange turn = _demands.Envelope.Reactions[support].Moment;
+        return _problem.Beam.Model.Supports[support].Rotation is not Restraint.None
+            && Math.Max(turn.Max.Value, -turn.Min.Value) > Rounding * push * _problem.Beam.Model.Length;
     }
 
     private IEnumerable<SectionCheck> Asked(int support, (Member Member, int Span)[] members, double push)

@@ -1,28 +1,31 @@
 using FieldCheck.Mechanics.Envelopes;
-using FieldCheck.Mechanics.Model;
 
 namespace FieldCheck.Mechanics.Strength;
 
 /// <summary>What a rule says of the stick over a support.</summary>
 internal sealed class SeatRule(StrengthProblem problem, IStrengthRule rule, Bays bays)
 {
+    /// <summary>A length that meets another but for this share of it is as long [–].</summary>
+    private const double Rounding = 1e-9;
+
     /// <summary>The checks at one support that pushes the beam up.</summary>
     /// <param name="support">Index of the support.</param>
     /// <param name="members">The members over it, each with its span.</param>
     /// <param name="push">The greatest push [N].</param>
     internal IEnumerable<SectionCheck> At(int support, (Member Member, int Span)[] members, double push)
     {
-        SeatPlace place = PlaceOf(problem.Beam.Model, problem.Beam.Model.Supports[support].Position);
+        Seat seat = problem.Seats[support];
+        SeatPlace place = SeatPlace.Of(problem.Beam.Model, bays, problem.Beam.Model.Supports[support].Position);
         return
             from one in members
-            from resistance in rule.At(one.Member, problem.Seats[support], place)
-            select Judge(resistance, push) with { Span = one.Span, Support = support };
+            from resistance in rule.At(one.Member, seat, place)
+            select Judge(resistance, push, seat) with { Span = one.Span, Support = support };
     }
 
-    private SectionCheck Judge(Resistance resistance, double push)
+    private SectionCheck Judge(Resistance resistance, double push, Seat seat)
     {
         bool isJudged = resistance.Limit is not null && resistance.Reason is null;
-        return RuleChecks.Blank(resistance, rule) with
+        SectionCheck check = RuleChecks.Blank(resistance, rule) with
         {
             Demand = isJudged ? push * resistance.PerAction : null,
             Limit = resistance.Limit,
@@ -34,14 +37,9 @@ internal sealed class SeatRule(StrengthProblem problem, IStrengthRule rule, Bays
                 .. SeatChecks.TermOf(CheckSymbol.NeededBearingLength, resistance.LengthFor?.Invoke(push)),
             ],
         };
-    }
 
-    private SeatPlace PlaceOf(BeamModel model, double at) => new(
-        at,
-        Math.Min(at, model.Length - at),
-        bays.Between
-            .Where(bay => bay.From == at || bay.To == at)
-            .Select(bay => bay.To - bay.From)
-            .DefaultIfEmpty(double.PositiveInfinity)
-            .Min());
+        // What is over stays over; what seems enough is not, where the formula does not hold for so short a bearing.
+        bool isTooShort = seat.Length < resistance.LeastLength * (1 - Rounding) && check.Verdict == CheckVerdict.Ok;
+        return isTooShort ? check with { Demand = null, Reason = NotJudgedReason.BearingTooShort } : check;
+    }
 }

@@ -33,6 +33,12 @@ internal sealed class ReasonWords(BuiltBeam beam, BeamDocument document)
             $"how span {SpanOf(check) + 1} is held sideways is not given: unbraced = a length, or \"braced\"",
         NotJudgedReason.NoBearingLength => $"the length of the bearing is not given{NeedsAtLeast(check)}",
         NotJudgedReason.NoBearingWidth => NoBearingWidth(check),
+        NotJudgedReason.BearingTooShort =>
+            $"the bearing is shorter than {Rules} let an end of the beam have{NeedsAtLeast(check)}",
+        NotJudgedReason.MomentOnSeat =>
+            "the support also turns the beam, so the pressure on it is not even: check it by hand with its moment",
+        NotJudgedReason.HingeOnSeat =>
+            "a hinge stands on the bearing, so two sticks share it: check each by hand on its own part, with its own end reaction",
         NotJudgedReason.NoPad => $"the size of its pad is not given{NeedsAtLeast(check)}",
         NotJudgedReason.NoStiffness =>
             "the stiffness is not known, so no movement is: every span needs its section and material",
@@ -69,8 +75,10 @@ internal sealed class ReasonWords(BuiltBeam beam, BeamDocument document)
     {
         double? needed = TermOf(check, CheckSymbol.NeededBearingLength);
         double? push = TermOf(check, CheckSymbol.Reaction);
-        return check.Reason == NotJudgedReason.NoBearingLength
-            ? needed is double length ? $"; it needs at least {beam.Display.Movement(length)}" : ""
+        return check.Reason is NotJudgedReason.NoBearingLength or NotJudgedReason.BearingTooShort
+            ? needed is double length && beam.Display.Movement(length) is string text && text != beam.Display.Movement(0)
+                ? $"; it needs at least {text}"
+                : ""
             : push is double force && check.Limit is double pressure
                 ? $"; it needs at least {beam.Display.Say(force / pressure, QuantityKind.Area)}"
                 : "";

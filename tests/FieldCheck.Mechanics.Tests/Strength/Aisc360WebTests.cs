@@ -1,3 +1,4 @@
+using FieldCheck.Mechanics.Model;
 using FieldCheck.Mechanics.Strength;
 
 namespace FieldCheck.Mechanics.Tests.Strength;
@@ -67,6 +68,29 @@ public sealed class Aisc360WebTests
         Assert.Equal((null, NotJudgedReason.NoBearingLength), (web.Value, web.Reason));
         Assert.Equal(0, web.LengthFor!(150 * Steel.Kip));
         Assert.True(web.LengthFor!(154 * Steel.Kip) > 0); // bare 153.83 kip
+    }
+
+    /// <summary>
+    /// lb of J10.2 is not less than k for the reaction of an end: on less a push that would be carried is not judged, and one that
+    /// would not is over. The depth of the beam is 18 in; Rn = 50·0.355·(2.5·0.972 + 0.9) = 59.1 kip at the end.
+    /// </summary>
+    [Theory]
+    [InlineData(0.9, 0, 10, CheckVerdict.NotJudged, NotJudgedReason.BearingTooShort)]
+    [InlineData(0.972, 0, 10, CheckVerdict.Ok, null)]
+    [InlineData(0.9, 0, 100, CheckVerdict.Over, null)]
+    [InlineData(0.9, 19, 10, CheckVerdict.Ok, null)]
+    public void EndOnLessThanTheFilletDepth_IsNotOk(
+        double bearing, double overhang, double push, CheckVerdict verdict, NotJudgedReason? reason)
+    {
+        double end = overhang * Steel.Inch;
+        BeamModel model = Checked.Model(
+            [end + 5 + end], [Support.Pin(end), Support.Roller(end + 5)], new Load.Point(end + 2.5, 2 * push * Steel.Kip));
+
+        SectionCheck web = (Checked.Problem(model, Beam).With(SeatOf(bearing)) with { Rules = StrengthRules.Aisc360Asd })
+            .Find().First(one => one.Support == 0);
+
+        Assert.Equal((verdict, reason), (web.Verdict, web.Reason));
+        Assert.Equal(overhang == 0, web.Terms.Any(term => term.Symbol == CheckSymbol.NeededBearingLength));
     }
 
     private static Aisc360Web Web => Aisc360Web.Of(SteelMember.Of(Beam)!)!;

@@ -146,7 +146,7 @@ public sealed class RuleCheckTests
         Assert.Equal([0, 1], all.Select(one => one.Support!.Value));
         Assert.All(all, one => Assert.Equal(0.4, one.Utilisation!.Value, 1e-12));
         Assert.Equal(0.04, all[0].Term(CheckSymbol.NeededBearingLength), 1e-12);
-        Assert.Equal([new SeatPlace(0, 0, 4), new SeatPlace(4, 2, 4)], rule.Places);
+        Assert.Equal([new SeatPlace(0, 0, 4, 6), new SeatPlace(4, 2, 4, 4)], rule.Places);
     }
 
     /// <summary>Rules on timber, chosen for a stick whose material has no grade, say what is lacking.</summary>

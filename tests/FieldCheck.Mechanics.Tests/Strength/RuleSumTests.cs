@@ -107,7 +107,7 @@ public sealed class RuleSumTests
         double push = 2000 * (3.5 + 91.0 / 56 * (1.0 / 4 + 1.0 / 3));
         Assert.Equal([100 * push, null, null], middle.Select(one => one.Demand is double demand ? Math.Round(demand, 6) : (double?)null), Near);
         Assert.Equal([null, NotJudgedReason.TooSlender, NotJudgedReason.NoLimit], middle.Select(one => one.Reason));
-        Assert.Equal([new SeatPlace(4, 4, 3)], rule.Places.Distinct());
+        Assert.Equal([new SeatPlace(4, 4, 3, 4)], rule.Places.Distinct());
 
         static bool Near(double? one, double? other) => one == other || Math.Abs(one!.Value - other!.Value) < 1e-4;
     }

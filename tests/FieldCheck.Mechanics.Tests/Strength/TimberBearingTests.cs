@@ -109,6 +109,11 @@ public sealed class TimberBearingTests
     public void EffectiveLength_GrowsOnBothSidesWithinBounds(double length, double toEnd, double bay, double effective) =>
         Assert.Equal(effective, En1995Bearing.EffectiveLength(length / 1e3, new(0, toEnd / 1e3, bay / 1e3)) * 1e3, 1e-9);
 
+    /// <summary>A stick cut on both sides of its bearing, at 70 and at 60 mm: 20 and 10 mm beyond the 100 mm.</summary>
+    [Fact]
+    public void EffectiveLength_StopsAtBothEndsOfTheStick() =>
+        Assert.Equal(0.13, En1995Bearing.EffectiveLength(0.1, new(4, 0.06, 4, 0.07)), 1e-12);
+
     [Fact]
     public void En1995LengthThatIsEnough_IsTheLeast()
     {

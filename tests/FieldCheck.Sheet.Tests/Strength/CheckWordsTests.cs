@@ -195,6 +195,15 @@ public sealed class CheckWordsTests
                 Terms = [new(CheckSymbol.NeededBearingLength, 0.042, CheckUnit.Length)],
             }));
         Assert.Equal(
+            "the length of the bearing is not given",
+            Why(Bending with
+            {
+                Kind = CheckKind.WebYielding,
+                Support = 0,
+                Reason = NotJudgedReason.NoBearingLength,
+                Terms = [new(CheckSymbol.NeededBearingLength, 1e-9, CheckUnit.Length)],
+            }));
+        Assert.Equal(
             "it is held against factored combinations, and there is none: add one with basis = \"factored\"",
             Why(Bending with { Basis = CombinationBasis.Factored, Reason = NotJudgedReason.NoCombination }));
         Assert.Equal(
