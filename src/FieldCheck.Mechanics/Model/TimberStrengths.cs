@@ -15,6 +15,9 @@ public sealed record TimberStrengths(
     /// <summary>True: the size factor of dimension lumber goes with it (grades of the NDS Supplement, Table 4A).</summary>
     public bool TakesSizeFactor { get; init; }
 
+    /// <summary>The pieces that they are for; null: any.</summary>
+    public PieceSizes? Sizes { get; init; }
+
     /// <summary>True: of glued laminated timber, as the GL classes of EN 14080; false: of solid timber.</summary>
     public bool IsGlulam { get; init; }
 }

@@ -59,7 +59,7 @@ internal sealed class NdsFactors(Section section, Material material)
     /// Given, or by the table for grades that take it, or by the depth of timbers; a round stick is the square of its area.
     /// </summary>
     private double? Size => Given(FactorKind.Size) is double given ? given
-        : section.Shape is SectionShape.Round round ? _timber.TakesSizeFactor ? 1 : OfTimber(SideOf(round), SideOf(round))
+        : section.Shape is SectionShape.Round round ? _timber.TakesSizeFactor ? 1 : OfTimber(PieceSizes.SideOf(round), PieceSizes.SideOf(round))
         : !_timber.TakesSizeFactor ? _outline is null ? 1 : OfTimber(_outline.Thickness, _outline.Depth)
         : _outline is null ? null
         : LumberTables.SizeFactor(_outline.Thickness, _outline.Face);
@@ -75,8 +75,6 @@ internal sealed class NdsFactors(Section section, Material material)
         : LumberTables.FlatUseFactor(_outline.Thickness, _outline.Face);
 
     private static double OfTimber(double thickness, double depth) => LumberTables.TimberSizeFactor(thickness, depth);
-
-    private static double SideOf(SectionShape.Round round) => round.Diameter * Math.Sqrt(Math.PI) / 2;
 
     private double? Given(FactorKind kind) => material.Factors.FirstOrDefault(factor => factor.Kind == kind)?.Value;
 

@@ -36,6 +36,9 @@ public enum NotJudgedReason
     /// <summary>A factor that the rules ask for is not given.</summary>
     NoFactor,
 
+    /// <summary>The strengths of the grade are for pieces of other sizes.</summary>
+    GradeOfOtherSize,
+
     /// <summary>How the compression side is held is not given.</summary>
     NoLateralSupport,
 

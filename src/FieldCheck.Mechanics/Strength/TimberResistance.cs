@@ -134,5 +134,6 @@ internal static class TimberResistance
         : !TimberOutline.IsSolid(member.Section) ? NotJudgedReason.ShapeNotInRules
         : member.Material is null ? NotJudgedReason.NoMaterial
         : member.Material.Timber?.Basis != basis ? NotJudgedReason.NoStrength
+        : member.Material.Timber.Sizes?.Holds(member.Section) == false ? NotJudgedReason.GradeOfOtherSize
         : null;
 }

@@ -76,6 +76,8 @@ internal static class CatalogueContent
         Field("thickness_to", Length),
         Field("width_from", Length),
         Field("width_to", Length),
+        Field("excess_over", Length),
+        Field("excess_to", Length),
         Field("source", Text),
         Field("status", Text),
     ];

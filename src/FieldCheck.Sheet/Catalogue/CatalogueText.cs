@@ -43,6 +43,8 @@ internal static class CatalogueText
 
     internal static string SizesCrossed(string from) => $"this is below {from}, and no piece is between them";
 
+    internal const string ExcessCrossed = "this is not above excess_over, and no piece is between them";
+
     internal static string NeedsStrength(string key) => $"strengths need {key} beside them, as \"4 N/mm2\"";
 
     internal static string UnlikeItsSizes(double ratio) => string.Create(

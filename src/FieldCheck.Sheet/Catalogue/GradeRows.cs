@@ -37,6 +37,8 @@ internal static class GradeRows
             row.Refuse("yield_thickness", CatalogueText.ThicknessWithoutYield);
         }
 
+        TimberStrengths? timber = Timber(row);
+        PieceSizes? sizes = Sizes(row);
         Material material = new()
         {
             Modulus = row.NeededPositive("modulus", CatalogueText.NoModulus),
@@ -44,20 +46,24 @@ internal static class GradeRows
             UnitWeight = row.NotNegative("density"),
             Yield = row.Positive("yield"),
             YieldThickness = row.Positive("yield_thickness"),
-            Timber = Timber(row),
+            Timber = timber is null ? null : timber with { Sizes = sizes },
         };
         return new(
             name, row.Text("standard") ?? "", material, row.Text("source") ?? "", row.Text("status") ?? CatalogueText.Own)
         {
             Family = row.Text(CatalogueContent.Family) ?? family,
-            Sizes = Sizes(row),
+            Sizes = sizes,
         };
     }
 
     private static PieceSizes? Sizes(Row row)
     {
         PieceSizes read = new(
-            row.Positive("thickness_from"), row.Positive("thickness_to"), row.Positive("width_from"), row.Positive("width_to"));
+            row.Positive("thickness_from"), row.Positive("thickness_to"), row.Positive("width_from"), row.Positive("width_to"))
+        {
+            ExcessOver = row.Positive("excess_over"),
+            ExcessTo = row.Positive("excess_to"),
+        };
         if (read.ThicknessFrom > read.ThicknessTo)
         {
             row.Refuse("thickness_to", CatalogueText.SizesCrossed("thickness_from"));
@@ -66,6 +72,11 @@ internal static class GradeRows
         if (read.WidthFrom > read.WidthTo)
         {
             row.Refuse("width_to", CatalogueText.SizesCrossed("width_from"));
+        }
+
+        if (read.ExcessOver >= read.ExcessTo)
+        {
+            row.Refuse("excess_to", CatalogueText.ExcessCrossed);
         }
 
         return read == new PieceSizes(null, null, null, null) ? null : read;

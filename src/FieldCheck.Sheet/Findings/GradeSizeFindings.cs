@@ -13,36 +13,44 @@ internal static class GradeSizeFindings
         document.Limits?.Rules is null
             ? []
             : from stick in beam.Sticks.Distinct()
-              where stick.Section?.Shape is SectionShape.Rectangle
-              let piece = (SectionShape.Rectangle)stick.Section!.Shape!
               let grade = GradeOf(stick, document, catalogue)
-              where grade?.Sizes is not null
-              let thickness = Math.Min(piece.Width, piece.Depth)
-              let width = Math.Max(piece.Width, piece.Depth)
-              where !grade!.Sizes!.HasThickness(thickness) || !grade.Sizes.HasWidth(width)
-              select Caution(beam, stick, thickness, width, grade!);
+              where grade?.Sizes?.Holds(stick.Section) == false
+              select Caution(beam, stick, grade!);
 
     private static CatalogueGrade? GradeOf(Stick stick, BeamDocument document, SectionCatalogue catalogue) =>
         document.Materials.FirstOrDefault(entry => entry.Name == stick.MaterialName)?.Grade is string name
             ? catalogue.Grade(name)
             : null;
 
-    private static Message Caution(BuiltBeam beam, Stick stick, double thickness, double width, CatalogueGrade grade)
+    private static Message Caution(BuiltBeam beam, Stick stick, CatalogueGrade grade)
     {
         PieceSizes sizes = grade.Sizes!;
         DisplayUnits display = beam.Display;
+        (double thickness, double width) = PieceSizes.PieceOf(stick.Section)!.Value;
+        string name = TextSafety.ForTerminal(stick.SectionName!);
+        string size = stick.Section!.Shape is SectionShape.Round
+            ? $"Section {name} is round, counted as a square of {display.Movement(thickness)}"
+            : $"A piece of section {name} is {display.Movement(thickness)} thick and {display.Movement(width)} wide";
         string[] told =
         [
             .. sizes.HasThickness(thickness) ? [] : new[] { $"{Range(display, sizes.ThicknessFrom, sizes.ThicknessTo)} thick" },
             .. sizes.HasWidth(width) ? [] : new[] { $"{Range(display, sizes.WidthFrom, sizes.WidthTo)} wide" },
+            .. sizes.HasExcess(width - thickness) ? [] : new[] { $"{Excess(display, sizes)} wider than thick" },
         ];
         return new Message(
             Severity.Caution,
             MessageCodes.GradeSize,
-            $"A piece of section {TextSafety.ForTerminal(stick.SectionName!)} is {display.Movement(thickness)} thick and "
-                + $"{display.Movement(width)} wide, and the figures of {TextSafety.ForTerminal(grade.Name)} are for pieces "
+            $"{size}, and the figures of {TextSafety.ForTerminal(grade.Name)} are for pieces "
                 + $"{string.Join(" and ", told)}: name the grade of this size.");
     }
+
+    private static string Excess(DisplayUnits display, PieceSizes sizes) => (sizes.ExcessOver, sizes.ExcessTo) switch
+    {
+        (double over, double most) => $"more than {display.Movement(over)} to {display.Movement(most)}",
+        (double over, null) => $"more than {display.Movement(over)}",
+        (null, double most) => $"at most {display.Movement(most)}",
+        _ => "any length",
+    };
 
     private static string Range(DisplayUnits display, double? from, double? to) => (from, to) switch
     {

@@ -29,6 +29,8 @@ internal sealed class ReasonWords(BuiltBeam beam, BeamDocument document)
         NotJudgedReason.NoStrength => $"{Material(check)} has no strengths that {Rules} start from: name a grade that has",
         NotJudgedReason.NoFactor =>
             $"the factor {Missing(check)} of {Material(check)} is not given: write {Name(check)} in factors",
+        NotJudgedReason.GradeOfOtherSize =>
+            $"the grade of {Material(check)} has its figures for pieces of other sizes: name the grade of this size",
         NotJudgedReason.NoLateralSupport =>
             $"how span {SpanOf(check) + 1} is held sideways is not given: unbraced = a length, or \"braced\"",
         NotJudgedReason.NoBearingLength => $"the length of the bearing is not given{NeedsAtLeast(check)}",

@@ -69,6 +69,8 @@ public sealed class CatalogueFileTests
             "this is below thickness_from, and no piece is between them" },
         { "modulus = \"11 GPa\"\nwidth_from = \"4 in\"\nwidth_to = \"2 in\"\n", "grade.g.width_to",
             "this is below width_from, and no piece is between them" },
+        { "modulus = \"11 GPa\"\nexcess_over = \"2 in\"\nexcess_to = \"2 in\"\n", "grade.g.excess_to",
+            "this is not above excess_over, and no piece is between them" },
         { "yield = \"235 MPa\"\n", "grade.g.modulus", "a grade needs its modulus, as \"11 GPa\"" },
         { "modulus = \"-1 GPa\"\n", "grade.g.modulus", "'-1 GPa' is not greater than zero" },
         { "modulus = \"11 GPa\"\nbending = \"24 MPa\"\n", "grade.g.bending",

@@ -205,13 +205,20 @@ public sealed class StrengthFindingsTests
     [InlineData("DF-L No.2", "2x12", null)]
     [InlineData("DF-L No.2", "6x12", "are for pieces 38.1 mm to 101.6 mm thick")]
     [InlineData("DF-L B&S No.1", "6x12", null)]
+    [InlineData("DF-L B&S No.1", "10x10", "are for pieces more than 50.8 mm wider than thick")]
+    [InlineData("DF-L B&S No.1", "6x8", "are for pieces more than 50.8 mm wider than thick")]
+    [InlineData("DF-L P&T No.1", "6x8", null)]
+    [InlineData("DF-L P&T No.1", "6x12", "are for pieces at most 50.8 mm wider than thick")]
+    [InlineData("DF-L No.2", "round 8", "Section stick is round, counted as a square of 180.1 mm, and the figures of DF-L No.2 are for pieces 38.1 mm")]
+    [InlineData("DF-L P&T No.1", "round 8", null)]
     public void GradeOfAnotherSize_IsTold(string grade, string shape, string? told)
     {
         BeamDocument timber = Stick with
         {
-            Sections = shape == "6x12"
-                ? [new() { Name = "stick", Width = "5.5 in", Depth = "11.5 in" }]
-                : [new() { Name = "stick", Shape = shape }],
+            Sections =
+            [
+                shape == "round 8" ? new() { Name = "stick", Diameter = "8 in" } : new() { Name = "stick", Shape = shape },
+            ],
             Materials = [new() { Name = "wood", Grade = grade, Factors = [new("duration", "1.0")] }],
             Limits = new() { Rules = "NDS" },
         };
@@ -220,6 +227,10 @@ public sealed class StrengthFindingsTests
 
         Assert.Equal(told is null ? 0 : 1, found.Length);
         Assert.All(found, one => Assert.Contains(told!, one));
+        Assert.Equal(
+            told is null ? 0 : 1,
+            Texts(timber, "not_judged").Count(one => one.StartsWith("NOT JUDGED: bending, shear", StringComparison.Ordinal)
+                && one.EndsWith("pieces of other sizes: name the grade of this size.", StringComparison.Ordinal)));
         Assert.Empty(Texts(timber with { Limits = null }, "grade_size"));
     }
 

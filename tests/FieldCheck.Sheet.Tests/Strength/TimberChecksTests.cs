@@ -106,7 +106,11 @@ public sealed class TimberChecksTests
     public void RoundTimber_IsToldWhatCanBeDone()
     {
         BeamChecks checks = CalculationTests.Run(
-            Joist with { Sections = [new() { Name = "pole", Diameter = "9 in" }] }).Checks;
+            Joist with
+            {
+                Sections = [new() { Name = "pole", Diameter = "9 in" }],
+                Materials = [Joist.Materials[0] with { Grade = "DF-L P&T No.2" }],
+            }).Checks;
 
         Assert.Equal(
             "pole is round and bears on a line, which has no width: check its saddle by hand; pad and allowable_pressure "
