@@ -117,6 +117,9 @@ public static class MessageCodes
     /// <summary>A material has factors that the rules chosen do not take.</summary>
     public const string FactorNotTaken = "factor_not_taken";
 
+    /// <summary>A factor on a strength lets more than the tables of its rules do.</summary>
+    public const string FactorBeyondTable = "factor_beyond_table";
+
     /// <summary>A section or material comes from the person's own catalogue.</summary>
     public const string OwnCatalogue = "own_catalogue";
 

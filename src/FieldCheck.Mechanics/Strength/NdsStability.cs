@@ -53,7 +53,7 @@ internal static class NdsStability
         return bare with
         {
             Limit = isTooSteep ? null : bending.Limit * factor,
-            Reason = isTooSteep ? NotJudgedReason.TooSlender : null,
+            Reason = isTooSteep ? NotJudgedReason.TooSlenderSideways : null,
             Factors = factors.Bending.With(FactorKind.BeamStability, factor, after: FactorKind.Temperature).Factors,
             Terms =
             [

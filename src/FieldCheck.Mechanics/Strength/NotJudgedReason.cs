@@ -24,6 +24,9 @@ public enum NotJudgedReason
     /// <summary>The section is too slender for what is built in of the rules.</summary>
     TooSlender,
 
+    /// <summary>It may buckle sideways between lateral supports so far apart that the rules permit it for no load.</summary>
+    TooSlenderSideways,
+
     /// <summary>The span has no material.</summary>
     NoMaterial,
 
@@ -33,11 +36,11 @@ public enum NotJudgedReason
     /// <summary>The material has no strengths of the kind that the rules start from.</summary>
     NoStrength,
 
-    /// <summary>A factor that the rules ask for is not given.</summary>
-    NoFactor,
-
     /// <summary>The strengths of the grade are for pieces of other sizes.</summary>
     GradeOfOtherSize,
+
+    /// <summary>A factor that the rules ask for is not given.</summary>
+    NoFactor,
 
     /// <summary>How the compression side is held is not given.</summary>
     NoLateralSupport,

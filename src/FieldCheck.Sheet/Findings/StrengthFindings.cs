@@ -34,6 +34,7 @@ internal static class StrengthFindings
             .. StressFindings.Of(beam),
             .. GradeSizeFindings.Of(beam, document, catalogue),
             .. LastingFindings.WithoutLimit(beam, checks),
+            .. FactorFindings.Beyond(beam, document),
             .. LastingFindings.Of(beam, document, checks),
             .. checks.All.Select(MeasureAgain).OfType<Message>(),
             .. FromMemory(document, catalogue),

@@ -24,13 +24,15 @@ internal sealed class ReasonWords(BuiltBeam beam, BeamDocument document)
         NotJudgedReason.ShapeNotInRules => $"{Rules} as built in are not for a section like {Section(check)}",
         NotJudgedReason.TooSlender =>
             $"{Section(check)} is too slender for what is built in of {Rules}: it may buckle locally",
+        NotJudgedReason.TooSlenderSideways =>
+            $"{Section(check)} buckles sideways: its slenderness R_B is over 50, which NDS 3.3.3 does not permit; hold it at closer places",
         NotJudgedReason.NoMaterial => $"span {SpanOf(check) + 1} has no material: name one",
         NotJudgedReason.NoYield => $"the yield stress of {Material(check)} is not known: give yield, or a grade",
         NotJudgedReason.NoStrength => $"{Material(check)} has no strengths that {Rules} start from: name a grade that has",
-        NotJudgedReason.NoFactor =>
-            $"the factor {Missing(check)} of {Material(check)} is not given: write {Name(check)} in factors",
         NotJudgedReason.GradeOfOtherSize =>
             $"the grade of {Material(check)} has its figures for pieces of other sizes: name the grade of this size",
+        NotJudgedReason.NoFactor =>
+            $"the factor {Missing(check)} of {Material(check)} is not given: write {Name(check)} in factors",
         NotJudgedReason.NoLateralSupport =>
             $"how span {SpanOf(check) + 1} is held sideways is not given: unbraced = a length, or \"braced\"",
         NotJudgedReason.NoBearingLength => $"the length of the bearing is not given{NeedsAtLeast(check)}",

@@ -109,7 +109,7 @@ public sealed class NdsStabilityTests
 
         Assert.NotNull(Lateral(1.5, 11.25, bound * 0.9999, (FactorKind.Duration, 1)).Limit);
         Resistance over = Lateral(1.5, 11.25, bound * 1.0001, (FactorKind.Duration, 1));
-        Assert.Equal((null, NotJudgedReason.TooSlender), (over.Limit, over.Reason));
+        Assert.Equal((null, NotJudgedReason.TooSlenderSideways), (over.Limit, over.Reason));
         Assert.Equal(50, over.Term(CheckSymbol.SlendernessRatio), 0.01);
     }
 
