@@ -16,6 +16,11 @@ internal static class NotCheckedWords
     /// <summary>The formulas of lateral-torsional buckling have the load in the middle of the depth.</summary>
     private const string TopLoads = "loads on the top of an unbraced beam, which push it over";
 
+    /// <summary>Between its lateral supports the section turns over; at them, and at its supports, it must not.</summary>
+    private const string TwistingSupports = "supports that let the section twist";
+
+    private const string TwistingTips = "the free tip of an overhang, which may twist";
+
     /// <summary>What was left out, what is nearest to the beam first.</summary>
     /// <param name="problem">The beam and what it is held against.</param>
     /// <param name="checks">Its checks.</param>
@@ -35,6 +40,7 @@ internal static class NotCheckedWords
             .. OfDeflection(Bays.Of(problem.Beam.Model), Has),
             .. Unless(!isCompressed, "buckling by the force along the beam"),
             .. OfRules(problem.Rules),
+            .. Has(CheckKind.LateralStability) ? OfTwisting(problem) : [],
             .. Always,
         ];
 
@@ -78,6 +84,14 @@ internal static class NotCheckedWords
                 .. Unless(
                     ofOverhangs || overhangs == 0, $"deflection of the {(overhangs == 1 ? "overhang" : "overhangs")}"),
             ];
+    }
+
+    /// <summary>What the formulas of lateral-torsional buckling take for granted.</summary>
+    private static ImmutableArray<string> OfTwisting(StrengthProblem problem)
+    {
+        Bays bays = Bays.Of(problem.Beam.Model);
+        return problem.Rules is not (StrengthRules.Aisc360Asd or StrengthRules.Aisc360Lrfd or StrengthRules.En1993) ? []
+            : [TwistingSupports, .. Unless(bays.LeftOverhang is null && bays.RightOverhang is null, TwistingTips)];
     }
 
     private static ImmutableArray<string> OfRules(StrengthRules rules) => rules switch

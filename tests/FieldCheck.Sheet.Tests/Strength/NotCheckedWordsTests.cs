@@ -43,6 +43,24 @@ public sealed class NotCheckedWordsTests
     public void Rules_SayWhatTheyLeaveOutHere(string rules, string left) => Assert.Contains(
         left, Of(Beams.Simple with { Limits = new() { Rules = rules } }, false, CheckKind.Bending));
 
+    /// <summary>Lateral stability by rules on steel takes supports for granted that keep the section upright, and knows no free tips.</summary>
+    [Theory]
+    [InlineData("AISC 360-16 LRFD", false, "supports that let the section twist")]
+    [InlineData("EN 1993-1-1", true, "supports that let the section twist", "the free tip of an overhang, which may twist")]
+    [InlineData("NDS", true)]
+    public void SteelThatMayBuckleSideways_IsTakenAsHeldFromTwisting(string rules, bool hasOverhang, params string[] told)
+    {
+        BeamDocument document = Beams.Simple with
+        {
+            Spans = hasOverhang ? [.. Beams.Simple.Spans, new() { Length = "2 m" }] : Beams.Simple.Spans,
+            Limits = new() { Rules = rules },
+        };
+
+        Assert.Equal(
+            told, Of(document, false, CheckKind.Bending, CheckKind.LateralStability).Where(one => one.Contains("twist", StringComparison.Ordinal)));
+        Assert.DoesNotContain(Of(document, false, CheckKind.Bending), one => one.Contains("twist", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void BendingWithAForceAlong_IsBending() => Assert.DoesNotContain(
         "strength in bending", Of(Beams.Simple, true, CheckKind.BendingAndAxial));
