@@ -15,6 +15,11 @@ public enum HeadroomEnd
     /// <summary>Beyond it a check that was judged can be judged no longer.</summary>
     NotJudged,
 
+    /// <summary>
+    /// Beyond it, or even without any of the load, a support would have to hold the beam down of which nobody said that it does.
+    /// </summary>
+    Pulled,
+
     /// <summary>Nothing: no check is over however great the load becomes.</summary>
     None,
 }

@@ -9,14 +9,28 @@ namespace FieldCheck.Mechanics.Strength;
 /// <param name="Governing">The check that it is of; null where nothing is judged or the beam tips.</param>
 public readonly record struct Judgement(double Utilisation, SectionCheck? Governing)
 {
+    private readonly ImmutableArray<SectionCheck> _all;
+
+    /// <summary>Every check, judged or not.</summary>
+    public ImmutableArray<SectionCheck> All
+    {
+        get => _all.IsDefault ? [] : _all;
+        init => _all = value.IsEmpty ? default : value;
+    }
+
+    /// <summary>
+    /// Index of the support that is pulled most of those that nobody said to hold the beam down; null: none is pulled.
+    /// </summary>
+    public int? Pulled { get; init; }
+
     /// <summary>How many checks could not be judged.</summary>
     public int NotJudged { get; init; }
 
     /// <summary>The first of them; null where there is none.</summary>
     public SectionCheck? FirstNotJudged { get; init; }
 
-    /// <summary>The beam stands and nothing judged is over.</summary>
-    public bool Holds => SectionCheck.IsWithin(Utilisation);
+    /// <summary>The beam stands, nothing judged is over, and no support is pulled that nobody said to hold the beam down.</summary>
+    public bool Holds => SectionCheck.IsWithin(Utilisation) && Pulled is null;
 
     /// <summary>The beam tips in a situation, or no answer is found.</summary>
     public bool Tips => double.IsPositiveInfinity(Utilisation) && Governing is null;
@@ -48,6 +62,8 @@ public readonly record struct Judgement(double Utilisation, SectionCheck? Govern
             .MaxBy(check => check.Utilisation);
         return new Judgement(governing?.Utilisation ?? 0, governing)
         {
+            All = checks,
+            Pulled = LettingGo.PulledMost(problem, envelopes),
             NotJudged = checks.Count(check => check.Verdict == CheckVerdict.NotJudged),
             FirstNotJudged = checks.FirstOrDefault(check => check.Verdict == CheckVerdict.NotJudged),
         };

@@ -31,13 +31,37 @@ public static class PropSearch
             "A prop that gives way needs a beam whose stiffness is known.",
             nameof(stiffness));
         double length = problem.Beam.Model.Length;
-        double UtilisationAt(double place) => Judgement.Of(With(problem, place, stiffness), solver, only).Utilisation;
+        HashSet<CheckKind> open = [.. Judgement.Of(problem, solver).All.Where(IsOpen).Select(check => check.Kind)];
+
+        // The prop's own seat is not known; of all else a kind of check that was judged has to be judged still.
+        Judgement JudgedAt(double place)
+        {
+            Judgement judged = Judgement.Of(With(problem, place, stiffness), solver, only);
+            int prop = IndexOf(problem, place);
+            return judged.All.FirstOrDefault(check =>
+                IsOpen(check) && check.Support != prop && !open.Contains(check.Kind) && (only is null || check.Kind == only))
+                is SectionCheck lost
+                    ? judged with { Utilisation = double.PositiveInfinity, Governing = lost }
+                    : judged;
+        }
+
         Tried[] tried =
         [
             .. Enumerable.Range(0, Places + 1)
                 .Select(i => length * i / Places)
                 .Where(place => IsFree(problem.Beam.Model, place))
-                .Select(place => new Tried(place, UtilisationAt(place))),
+                .Select(place => new Tried(place, JudgedAt(place))),
+        ];
+        ImmutableArray<int> pressed =
+        [
+            .. Enumerable.Range(0, problem.Beam.Model.Supports.Length)
+                .Where(support => problem.Beam.Model.Supports[support].Action == SupportAction.PushesOnly
+                    && !LettingGo.IsLiftedOff(problem.Beam, support, solver)),
+        ];
+        ImmutableArray<int> LetGoAt(double place) =>
+        [
+            .. pressed.Where(support => LettingGo.IsLiftedOff(
+                With(problem, place, stiffness).Beam, Moved(support, IndexOf(problem, place)), solver)),
         ];
         ImmutableArray<PropStretch>.Builder stretches = ImmutableArray.CreateBuilder<PropStretch>();
         for (int first = 0; first < tried.Length; first++)
@@ -53,16 +77,16 @@ public static class PropSearch
                 last++;
             }
 
-            Tried best = tried[first..(last + 1)].MinBy(one => one.Utilisation);
+            Tried best = tried[first..(last + 1)].MinBy(one => one.Judged.Utilisation);
             StrengthProblem propped = With(problem, best.Place, stiffness);
-            stretches.Add(new PropStretch(
-                first == 0 ? tried[0].Place : Edge(UtilisationAt, tried[first].Place, tried[first - 1].Place),
-                last == tried.Length - 1 ? tried[last].Place : Edge(UtilisationAt, tried[last].Place, tried[last + 1].Place),
-                best.Place,
-                best.Utilisation,
-                Push(propped, best.Place, solver))
+            double from = first == 0 ? tried[0].Place : Edge(JudgedAt, tried[first].Place, tried[first - 1].Place);
+            double to = last == tried.Length - 1 ? tried[last].Place : Edge(JudgedAt, tried[last].Place, tried[last + 1].Place);
+            ImmutableArray<int> letGo = LetGoAt(best.Place);
+            stretches.Add(new PropStretch(from, to, best.Place, best.Judged.Utilisation, Push(propped, best.Place, solver))
             {
                 Left = only is null ? null : Judgement.Of(propped, solver).Governing,
+                LetGo = letGo,
+                LetGoNearAnEnd = [.. LetGoAt(from).Union(LetGoAt(to)).Except(letGo).Order()],
             });
             first = last;
         }
@@ -78,7 +102,7 @@ public static class PropSearch
         {
             Action = SupportAction.PushesOnly,
         };
-        int index = model.Supports.Count(support => support.Position < place);
+        int index = IndexOf(problem, place);
         BeamModel propped = new(
             model.Spans, model.Supports.Insert(index, prop), model.Hinges, model.Cases, model.Combinations,
             model.HasAbsoluteStiffness);
@@ -86,20 +110,29 @@ public static class PropSearch
         {
             Beam = new EnvelopeProblem(propped, problem.Beam.PatternCases, problem.Beam.Rolling),
             Seats = problem.Seats.Insert(index, new Seat(null, null, null, null)),
+            Untied = [.. problem.Untied.Select(support => Moved(support, index))],
         };
     }
+
+    private static bool IsOpen(SectionCheck check) => check.Verdict == CheckVerdict.NotJudged;
+
+    private static int IndexOf(StrengthProblem problem, double place) =>
+        problem.Beam.Model.Supports.Count(support => support.Position < place);
+
+    /// <summary>The index of a support once a prop has gone in at another.</summary>
+    private static int Moved(int support, int prop) => support < prop ? support : support + 1;
 
     private static bool IsFree(BeamModel model, double place) =>
         model.Supports.All(support => Math.Abs(support.Position - place) > Closest * model.Length);
 
     /// <summary>The last place from one that holds toward one that does not.</summary>
-    private static double Edge(Func<double, double> utilisationAt, double holds, double fails)
+    private static double Edge(Func<double, Judgement> judgedAt, double holds, double fails)
     {
         double near = Closest * Math.Abs(holds - fails);
         while (Math.Abs(holds - fails) > near)
         {
             double middle = (holds + fails) / 2;
-            (holds, fails) = SectionCheck.IsWithin(utilisationAt(middle)) ? (middle, fails) : (holds, middle);
+            (holds, fails) = judgedAt(middle).Holds ? (middle, fails) : (holds, middle);
         }
 
         return holds;
@@ -107,14 +140,14 @@ public static class PropSearch
 
     private static double Push(StrengthProblem problem, double place, BeamSolver solver)
     {
-        int index = problem.Beam.Model.Supports.Count(support => support.Position < place);
+        int index = IndexOf(problem, place);
         return EnvelopeSearch.Find(problem.Beam, solver) is [Envelope first, ..]
             ? first.Reactions[index].Vertical.Max.Value
             : 0;
     }
 
-    private readonly record struct Tried(double Place, double Utilisation)
+    private readonly record struct Tried(double Place, Judgement Judged)
     {
-        internal bool Holds => SectionCheck.IsWithin(Utilisation);
+        internal bool Holds => Judged.Holds;
     }
 }

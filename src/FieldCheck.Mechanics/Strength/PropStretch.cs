@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace FieldCheck.Mechanics.Strength;
 
 /// <summary>A stretch of the beam along which a prop may stand for the judged checks asked for to hold.</summary>
@@ -10,4 +12,12 @@ public sealed record PropStretch(double From, double To, double Best, double Uti
 {
     /// <summary>The check that is used up most with the prop there, of every kind; null where every kind was to hold.</summary>
     public SectionCheck? Left { get; init; }
+
+    /// <summary>
+    /// Indices, in the model without the prop, of the supports that only push and that a prop at the best place lifts the beam off from.
+    /// </summary>
+    public ImmutableArray<int> LetGo { get; init; } = [];
+
+    /// <summary>Likewise those that only a prop near an end of the stretch lifts it off from.</summary>
+    public ImmutableArray<int> LetGoNearAnEnd { get; init; } = [];
 }

@@ -10,6 +10,11 @@ namespace FieldCheck.Mechanics.Strength;
 public sealed record StrengthProblem(
     EnvelopeProblem Beam, ImmutableArray<Member> Members, ImmutableArray<Seat> Seats)
 {
+    /// <summary>
+    /// Indices of the supports of which it is not said that they hold the beam down: pulled, they would have to.
+    /// </summary>
+    public ImmutableArray<int> Untied { get; init; } = [];
+
     /// <summary>The rules that strengths are judged by.</summary>
     public StrengthRules Rules { get; init; }
 

@@ -16,6 +16,9 @@ internal static class FirstBay
     /// <summary>No length below this share of the one typed is tried [–].</summary>
     private const double Shortest = 0.02;
 
+    /// <summary>So many shorter lengths are tried, and so many longer ones, where neither the one typed nor the shortest holds.</summary>
+    private const int Tries = 49;
+
     internal static BayHeadroom Find(BeamDocument document, SectionCatalogue catalogue, BuiltBeam beam, BeamChecks checks)
     {
         BeamModel model = beam.Model;
@@ -40,7 +43,8 @@ internal static class FirstBay
                     ? now
                     : Judge(Typed(document, span, length, lateral), catalogue, solver).WithNoMoreOpenThan(now.NotJudged),
                 typed,
-                typed * Shortest),
+                typed * Shortest,
+                Tries),
             null)
         {
             Lateral = checks.All.Any(check => check.Figures.Kind == CheckKind.LateralStability) ? lateral : null,

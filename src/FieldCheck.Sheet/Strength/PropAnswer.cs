@@ -14,6 +14,9 @@ public sealed record PropAnswer(
     ImmutableArray<PropStretch> EveryCheck,
     ImmutableArray<PropStretch> FirstAlone)
 {
+    /// <summary>Where every judged check would hold, were supports tied down that nobody said to be; looked for last.</summary>
+    public ImmutableArray<PropStretch> IfTied { get; init; } = [];
+
     /// <summary>True: it could not be looked for, as the beam's stiffness is not known and the prop gives way.</summary>
     public bool IsOpen { get; init; }
 }

@@ -1,3 +1,4 @@
+using FieldCheck.Mechanics.Model;
 using FieldCheck.Mechanics.Strength;
 using FieldCheck.Sheet.Building;
 using FieldCheck.Sheet.Document;
@@ -18,6 +19,11 @@ internal static class StrengthRows
         [.. beam.Sticks.Select((stick, span) => new Member(stick.Section, stick.Material, Lateral(document.Spans[span])))],
         [.. beam.Supports.Select(named => Seat(document.Supports[named.Row]))])
     {
+        Untied =
+        [
+            .. Enumerable.Range(0, beam.Supports.Length)
+                .Where(index => beam.Supports[index] is { ActsAsWritten: false, Support.Action: SupportAction.Both }),
+        ],
         Rules = Rules(document.Limits?.Rules),
         Limits = LimitRows.Of(beam.Model, document),
     };

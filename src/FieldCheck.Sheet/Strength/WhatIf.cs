@@ -81,11 +81,13 @@ public sealed class WhatIf
 
         SectionCheck? first = Judgement.Of(Problem, solver).Governing;
         ImmutableArray<PropStretch> all = PropSearch.Find(Problem, stiffness, solver);
-        return new PropAnswer(
-            stiffness,
-            first,
-            all,
-            all.IsEmpty && first is not null ? PropSearch.Find(Problem, stiffness, solver, first.Kind) : []);
+        ImmutableArray<PropStretch> alone = all.IsEmpty && first is not null ? PropSearch.Find(Problem, stiffness, solver, first.Kind) : [];
+        return new PropAnswer(stiffness, first, all, alone)
+        {
+            IfTied = all.IsEmpty && alone.IsEmpty && !Problem.Untied.IsEmpty
+                ? PropSearch.Find(Problem with { Untied = [] }, stiffness, solver)
+                : [],
+        };
     }
 
     /// <summary>The families of the catalogue.</summary>

@@ -20,10 +20,11 @@ public sealed class WhatIfWords(BuiltBeam beam, BeamDocument document)
     {
         null => "No live load stands or rolls on the beam.",
         { End: HeadroomEnd.OverWithout } => $"Even without live loads{Named(cases)} {First(live)} is over.",
-        { End: HeadroomEnd.None } => $"No live load{Named(cases)}, however great, makes a judged check fail.",
+        { End: HeadroomEnd.None } => $"No live load{Named(cases)}, however great, makes a judged check fail.{LetGo(live, Times)}",
         { End: HeadroomEnd.Tips, Most: null } => $"Even without live loads{Named(cases)} the beam tips.",
+        { End: HeadroomEnd.Pulled, Most: null } => $"Even without live loads{Named(cases)} {Pulled(live)}.",
         { Most: double most } => $"Live loads{Named(cases)} {(most >= 1 ? "may grow" : "must shrink")} to "
-            + $"{Times(most)} what they are; then {Ends(live)}.",
+            + $"{Times(most)} what they are; then {Ends(live)}.{LetGo(live, Times)}",
         _ => "",
     };
 
@@ -37,11 +38,12 @@ public sealed class WhatIfWords(BuiltBeam beam, BeamDocument document)
         {
             null => "No combination counts a live case: one more load would change nothing.",
             { End: HeadroomEnd.OverWithout } over => $"No more load {at}: {First(over)} is over as it is.",
-            { End: HeadroomEnd.None } => $"Any load may stand {at}: no judged check feels it.",
+            { End: HeadroomEnd.None } any => $"Any load may stand {at}: no judged check feels it.{LetGo(any, Force)}",
+            { End: HeadroomEnd.Pulled, Most: null } pulled => $"No more load {at}: {Pulled(pulled)} as it is.",
             { Most: null } => $"No more load {at}: the beam tips as it is.",
             { Most: double most } force =>
-                $"A load of {beam.Display.SayAtMost(most, QuantityKind.Force)} ({TextSafety.ForTerminal(heaviest!.Case)}) may "
-                + $"stand {at}; then {Ends(force)}.",
+                $"A load of {Force(most)} ({TextSafety.ForTerminal(heaviest!.Case)}) may "
+                + $"stand {at}; then {Ends(force)}.{LetGo(force, Force)}",
         };
     }
 
@@ -56,9 +58,13 @@ public sealed class WhatIfWords(BuiltBeam beam, BeamDocument document)
             { End: HeadroomEnd.None } => "No length of the first bay makes a judged check fail.",
             { End: HeadroomEnd.NotJudged, Most: null } length =>
                 $"No length of the first bay was found that does: {First(length)} cannot be judged.",
-            { Most: null } length => $"No length of the first bay does: {First(length)} stays over.",
+            { End: HeadroomEnd.Pulled, Most: null } length => $"No length of the first bay was found that does: {Pulled(length)}.",
+            { Most: null, Nearest: double nearest } length => "No length of the first bay was found that does; at "
+                + $"{beam.Display.Say(nearest, QuantityKind.Length)}, which comes nearest of those tried, {First(length)} is used to "
+                + $"{Share(length.First!.Utilisation!.Value)}.",
+            { Most: null } length => $"No length of the first bay was found that does: {First(length)} stays over.",
             { Most: double most } length =>
-                $"The first bay may be {beam.Display.SayAtMost(most, QuantityKind.Length)} under these loads{Held(bay.Lateral)}; then "
+                $"The first bay may be {beam.Display.SayAtMost(most, QuantityKind.Length)} {Least(length)}under these loads{Held(bay.Lateral)}; then "
                     + $"{Ends(length)}.",
         };
     }
@@ -77,11 +83,17 @@ public sealed class WhatIfWords(BuiltBeam beam, BeamDocument document)
             { IsOpen: true } =>
                 [$"What a {prop} does hangs on the stiffness of the beam, and that is not known: give section and material."],
             { EveryCheck.IsEmpty: false } => [.. props.EveryCheck.Select(one => $"{Stretch(prop, one, "every judged check")} and "
-                + $"the beam is used to {Share(one.Utilisation)}.")],
+                + $"the beam is used to {Share(one.Utilisation)}.{LetGo(one)}")],
             { FirstAlone.IsEmpty: false } =>
             [
                 $"No place was found where one {prop} makes every judged check hold.",
-                .. props.FirstAlone.Select(one => $"{Stretch(prop, one, first)}, and {Left(one)}."),
+                .. props.FirstAlone.Select(one => $"{Stretch(prop, one, first)}, and {Left(one)}.{LetGo(one)}"),
+            ],
+            { IfTied.IsEmpty: false } =>
+            [
+                $"No place was found where one {prop} makes every judged check hold and no support would have to be held down.",
+                .. props.IfTied.Select(one => $"Tied down at its supports: {Lowered(Stretch(prop, one, "every judged check"))} and "
+                    + $"the beam is used to {Share(one.Utilisation)}.{LetGo(one)}"),
             ],
             { First: null } => [$"No place was found where one {prop} makes every judged check hold."],
             _ => [$"No place was found where one {prop} makes {first} hold."],
@@ -150,6 +162,9 @@ public sealed class WhatIfWords(BuiltBeam beam, BeamDocument document)
         ? $"{KindOf(check)} is then used to {Share(used)}"
         : "the beam then tips";
 
+    private string Least(Headroom length) =>
+        length.Least is double least ? $"and no shorter than {beam.Display.SayAtLeast(least, QuantityKind.Length)} " : "";
+
     private string Held(BayLateral? lateral) => lateral switch
     {
         null => "",
@@ -160,9 +175,25 @@ public sealed class WhatIfWords(BuiltBeam beam, BeamDocument document)
     private string Ends(Headroom headroom) => headroom.End switch
     {
         HeadroomEnd.Tips => "the beam tips",
+        HeadroomEnd.Pulled => Pulled(headroom),
         HeadroomEnd.NotJudged => $"{First(headroom)} can no longer be judged",
         _ => $"{First(headroom)} is used up",
     };
+
+    private string Pulled(Headroom headroom) => $"{beam.Supports[headroom.Support!.Value].Label} would have to be held down";
+
+    // Legitimate, and another beam from there on.
+    private string LetGo(Headroom headroom, Func<double, string> say) => string.Concat(
+        headroom.LetGo.Select(one => $" From {say(one.From)} on {beam.Supports[one.Support].Label} lifts off."));
+
+    private string LetGo(PropStretch stretch) =>
+        (stretch.LetGo.IsEmpty ? "" : $" With it there {LiftsOff(stretch.LetGo)}.")
+        + (stretch.LetGoNearAnEnd.IsEmpty ? "" : $" On a part of that stretch {LiftsOff(stretch.LetGoNearAnEnd)}.");
+
+    private string LiftsOff(ImmutableArray<int> supports) =>
+        $"{string.Join(" and ", supports.Select(support => beam.Supports[support].Label))} {(supports.Length == 1 ? "lifts" : "lift")} off";
+
+    private static string Lowered(string sentence) => char.ToLowerInvariant(sentence[0]) + sentence[1..];
 
     private string First(Headroom headroom) =>
         headroom.First is SectionCheck check ? What(check) : "a check";
@@ -172,6 +203,8 @@ public sealed class WhatIfWords(BuiltBeam beam, BeamDocument document)
         : $" ({string.Join(", ", cases.Select(TextSafety.ForTerminal))})";
 
     private static string Share(double ratio) => ratio.ToString("0.00", CultureInfo.InvariantCulture);
+
+    private string Force(double force) => beam.Display.SayAtMost(force, QuantityKind.Force);
 
     private string Times(double factor) => beam.Display.SayAtMost(factor, QuantityKind.Number) + " times";
 }

@@ -131,6 +131,31 @@ public sealed class HeadroomSearchTests
         Assert.Equal((2, HeadroomEnd.NotJudged, open), (Math.Round(found.Most!.Value, 9), found.End, found.First));
     }
 
+    /// <summary>Neither what stands nor the least of it holds, but a range between them or beyond does.</summary>
+    [Theory]
+    [InlineData(0.3, 0.62)]
+    [InlineData(1.8, 2.6)]
+    [InlineData(3.85, 9)]
+    public void RangeThatHolds_IsFoundBetweenAndBeyond(double from, double to)
+    {
+        Headroom found = HeadroomSearch.Of(size => new Judgement(size >= from && size <= to ? 0.5 : 1.5, null), 1, 0.02, 49);
+
+        Assert.Equal((to, from), (Math.Round(found.Most!.Value, 9), Math.Round(found.Least!.Value, 9)));
+        Assert.Equal(HeadroomEnd.CheckFails, found.End);
+    }
+
+    /// <summary>Tried are 1, 0.902, 0.804 … 0.02 and 1.3, 1.6 … 4: of those 0.51 comes nearest to 0.5.</summary>
+    [Fact]
+    public void NoneThatHolds_IsToldByTheNearest()
+    {
+        SectionCheck over = NeededFiguresTests.Check(CheckKind.Bearing, CheckUnit.Stress, 3, 2);
+
+        Headroom found = HeadroomSearch.Of(size => new Judgement(1.2 + (size - 0.5) * (size - 0.5), over), 1, 0.02, 10);
+
+        Assert.Equal((null, HeadroomEnd.OverWithout, over), (found.Most, found.End, found.First));
+        Assert.Equal(0.51, found.Nearest!.Value, 1e-12);
+    }
+
     /// <summary>P·l/4 of 4 m beside w·l²/8 of 500 N/m or of nothing.</summary>
     [Theory]
     [InlineData(500)]
@@ -160,6 +185,59 @@ public sealed class HeadroomSearchTests
 
         Assert.Equal(most, found.Most!.Value, 1e-6);
         Assert.Equal((HeadroomEnd.Tips, null), (found.End, found.First));
+    }
+
+    /// <summary>
+    /// The same overhang, on supports that are taken to act both ways: A is pulled from 400 N on. Where it is said to hold the beam down,
+    /// the load grows to 2 m·F = 3333 N·m.
+    /// </summary>
+    [Theory]
+    [InlineData(false, 400, HeadroomEnd.Pulled, 0)]
+    [InlineData(true, Held / 2, HeadroomEnd.CheckFails, null)]
+    public void PointLoadOnAnOverhang_GrowsUntilASupportWouldHaveToHoldDown(bool isSaid, double most, HeadroomEnd end, int? support)
+    {
+        BeamModel model = Checked.Model([4, 2], [Support.Pin(0), Support.Roller(4)], Checked.Uniform(0, 4, 100));
+        StrengthProblem problem = Checked.Problem(model, Stick) with { Untied = isSaid ? [] : [0, 1] };
+
+        Headroom found = HeadroomSearch.OfPointLoad(problem, 6, 0, new BeamSolver());
+
+        Assert.Equal(most, found.Most!.Value, 1e-5);
+        Assert.Equal((end, support), (found.End, found.Support));
+    }
+
+    /// <summary>A support that is pulled however small the load is: 100 N/m on the overhang alone.</summary>
+    [Fact]
+    public void PulledWithoutAny_IsSaid()
+    {
+        BeamModel model = Checked.Model([4, 2], [Support.Pin(0), Support.Roller(4)], Checked.Uniform(4, 6, 100));
+
+        Headroom found = HeadroomSearch.OfPointLoad(Checked.Problem(model, Stick) with { Untied = [0] }, 6, 0, new BeamSolver());
+
+        Assert.Equal((null, HeadroomEnd.Pulled, 0), (found.Most, found.End, found.Support));
+    }
+
+    /// <summary>
+    /// Two bays of 4 m, 10 N/m on the first, 20 N/m that grow on the second: A = (7·10 − 20·f)·4/16, nothing from f = 3.5 on
+    /// (three-moment equation). Beyond that the first bay hangs over, 80 N·m at B, and M² of the second is
+    /// (w·l/2 − 80/l)²/2w = 3333 N·m.
+    /// </summary>
+    [Fact]
+    public void SupportThatLetsGoOnTheWay_IsTold()
+    {
+        BeamModel model = Checked.Model(
+            [4, 4], [Support.Pin(0) with { Action = SupportAction.PushesOnly }, Support.Roller(4), Support.Roller(8)]) with
+        {
+            Cases = [new LoadCase("dead", [Checked.Uniform(0, 4, 10)]), new LoadCase("live", [Checked.Uniform(4, 8, 20)])],
+            Combinations = [new Combination("both", CombinationBasis.Service, [1, 1])],
+        };
+
+        Headroom found = HeadroomSearch.OfCases(Checked.Problem(model, Stick), [false, true], new BeamSolver());
+
+        double load = 20 * found.Most!.Value;
+        Assert.Equal(Held, (2 * load - 20) * (2 * load - 20) / (2 * load), 1e-6 * Held);
+        SupportLetGo letGo = Assert.Single(found.LetGo);
+        Assert.Equal(0, letGo.Support);
+        Assert.InRange(letGo.From, 3.5 * (1 - 2e-6), 3.5);
     }
 
     /// <summary>F·l/4 of a wheel of 1 kN on 4 m beside 250 N·m of 125 N/m that do not grow, and the other way round.</summary>

@@ -135,6 +135,49 @@ public sealed class PropSearchTests
         Assert.Equal(1.5 * 5000 / 0.01 / 0.5e6, found.Left.Utilisation!.Value, 1e-9);
     }
 
+    /// <summary>
+    /// A prop at a lifts A of bays a and b where w·a²/2 is less than w·(a³ + b³)/8(a + b): where a is less than (√13 − 1)/6 of b.
+    /// Where nobody said that A holds down, the stretch ends there; where it only pushes, that is told.
+    /// </summary>
+    [Theory]
+    [InlineData(SupportAction.Both)]
+    [InlineData(SupportAction.PushesOnly)]
+    public void PropThatLiftsAnEnd_IsNotOffered_OrToldOf(SupportAction action)
+    {
+        double last = 6 * (Math.Sqrt(13) - 1) / (Math.Sqrt(13) + 5);
+        BeamModel model = Checked.Model(
+            [6], [Support.Pin(0) with { Action = action }, Support.Roller(6) with { Action = action }], Checked.Uniform(0, 6, Load));
+
+        PropStretch found = Assert.Single(Find(
+            Bending(model, 8500) with { Untied = action == SupportAction.Both ? [0, 1] : [] }));
+
+        Assert.Equal(3, found.Best);
+        Assert.Empty(found.LetGo);
+        Assert.Equal(action == SupportAction.Both ? [] : [0, 1], found.LetGoNearAnEnd.AsEnumerable());
+        if (action == SupportAction.Both)
+        {
+            Assert.InRange(found.From, last, last + 6 * Step);
+            Assert.InRange(found.To, 6 - last - 6 * Step, 6 - last);
+        }
+        else
+        {
+            Assert.True(found.From < last - 0.1, "Lifted off, the beam still holds.");
+        }
+    }
+
+    /// <summary>Supports to the right of a prop are counted on by one.</summary>
+    [Theory]
+    [InlineData(0, 1, 2)]
+    [InlineData(4, 0, 2)]
+    public void Prop_KeepsWhichSupportsNobodySaidToHoldDown(double place, int left, int right)
+    {
+        BeamModel model = Checked.Model([6], [Support.Pin(2), Support.Roller(6)], Checked.Uniform(0, 6, Load));
+
+        StrengthProblem propped = PropSearch.With(Bending(model, 8500) with { Untied = [0, 1] }, place, null);
+
+        Assert.Equal([left, right], propped.Untied.AsEnumerable());
+    }
+
     [Fact]
     public void PropThatHelpsNowhere_IsNotFound() => Assert.Empty(Find(Bending(Simple(6), 2000)));
 

@@ -87,6 +87,68 @@ public sealed class FirstBayTests
             "lateral stability can no longer be judged.", new WhatIfWords(calculation.Beam!, joist).FirstBay(found), StringComparison.Ordinal);
     }
 
+    /// <summary>
+    /// 400 lb at the tip of an overhang of 4 ft: P·a²·(L + a)/3EI of I = 3.5·7.25³/12 in⁴ and 1600 ksi is a/180 where L is 8.86 ft; of a
+    /// bay as short as the shortest tried, 0.24 ft, shear P·a/L is over instead: 1.5·V/A = 180 psi where L is 0.525 ft.
+    /// </summary>
+    [Fact]
+    public void BayThatBothLongerAndShorterIsOver_IsFoundBetween()
+    {
+        BeamDocument over = Overhang("12 ft", "4 ft", "0.4 kip", null) with
+        {
+            Display = "us",
+            Sections = [new() { Name = "s", Shape = "4x8" }],
+            Materials = [new() { Name = "m", Grade = "DF-L No.2", Factors = [new("duration", "1.0")] }],
+            Limits = new() { Rules = "NDS", DeflectionOverhang = "L/180" },
+        };
+        double inertia = 3.5 * 7.25 * 7.25 * 7.25 / 12;
+        double most = (48.0 / 180 * 3 * 1.6e6 * inertia / (400 * 48 * 48) - 48) / 12;
+        double least = 1.5 * 400 * 48 / (180 * 3.5 * 7.25) / 12;
+
+        Calculation calculation = Run(over);
+        Headroom found = calculation.WhatIf!.LongestFirstBay.Length!;
+
+        Assert.Equal(most, found.Most!.Value / Foot, 1e-3);
+        Assert.Equal(least, found.Least!.Value / Foot, 1e-3);
+        Assert.StartsWith(
+            "The first bay may be 8.8", new WhatIfWords(calculation.Beam!, over).FirstBay(calculation.WhatIf.LongestFirstBay), StringComparison.Ordinal);
+        Assert.Contains(
+            " ft and no shorter than 0.52", new WhatIfWords(calculation.Beam!, over).FirstBay(calculation.WhatIf.LongestFirstBay), StringComparison.Ordinal);
+    }
+
+    /// <summary>
+    /// 1 kN/m all along and 1.5 kN at the tip of 2 m pull A of a bay shorter than L² = a² + 2Pa/w = 10 m²; longer ones bend by
+    /// R²/2w with R = (L² − 10)/2L kN, as far as 5.333 kN·m.
+    /// </summary>
+    [Fact]
+    public void BayOfWhichASupportIsPulled_IsFoundLonger()
+    {
+        BeamDocument pulled = Overhang("3 m", "2 m", "1.5 kN", "1 kN/m");
+        double reaction = Math.Sqrt(2 * 10 * 0.08 * 0.04 / 6 * 1e3);
+
+        Headroom found = Ask(pulled).Length!;
+
+        Assert.Equal(reaction + Math.Sqrt(reaction * reaction + 10), found.Most!.Value, 1e-6);
+        Assert.Equal(Math.Sqrt(10), found.Least!.Value, 1e-6);
+    }
+
+    private static BeamDocument Overhang(string bay, string overhang, string force, string? spread) => new()
+    {
+        Spans = [new() { Length = bay, Unbraced = "braced" }, new() { Length = overhang, Unbraced = "braced" }],
+        Supports =
+        [
+            new() { Kind = "pin", Joint = "0", Acts = spread is null ? "both" : null, Bearing = "3.5 in" },
+            new() { Kind = "roller", Joint = "1", Bearing = "3.5 in" },
+        ],
+        Loads =
+        [
+            .. spread is null ? [] : new LoadEntry[] { new() { Kind = "distributed", Intensity = spread, Case = "dead" } },
+            new() { Kind = "point", At = "end", Force = force },
+        ],
+        Sections = [new() { Name = "s", Width = "80 mm", Depth = "200 mm" }],
+        Materials = [new() { Name = "m", Modulus = "11 GPa", AllowableBending = "10 MPa" }],
+    };
+
     private static BeamDocument Beam(string length, string unbraced) => new()
     {
         Display = "us",

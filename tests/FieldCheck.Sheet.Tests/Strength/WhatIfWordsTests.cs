@@ -132,6 +132,113 @@ public sealed class WhatIfWordsTests
         Assert.Equal("", Said(Calculation));
     }
 
+    /// <summary>
+    /// 0.5 kN/m on 4 m press on A with 1 kN; a load F on the overhang of 2 m takes F/2 off. Bending: 2 m·F = 5.333 kN·m.
+    /// </summary>
+    [Theory]
+    [InlineData(null, "0.5 kN", "Live loads may grow to 4.00 times what they are; then A would have to be held down.")]
+    [InlineData("up", "0.5 kN", "Live loads may grow to 4.00 times what they are; then the beam tips.")]
+    [InlineData("both", "0.5 kN", "Live loads may grow to 5.33 times what they are; then bending of span 1 is used up.")]
+    [InlineData(null, "3 kN", "Live loads must shrink to 0.66 times what they are; then A would have to be held down.")]
+    public void Live_StopsWhereASupportWouldHaveToBeHeldDown(string? acts, string force, string said)
+    {
+        BeamDocument overhang = Overhang(acts, "0 m", "4 m", force);
+        Calculation calculation = Calculation.Run(overhang, SectionCatalogue.BuiltIn(), new BeamSolver());
+
+        Assert.Equal(said, new WhatIfWords(calculation.Beam!, overhang).Live(calculation.WhatIf!.Live, ["live"]));
+    }
+
+    [Theory]
+    [InlineData(null, "A load of 1.50 kN (live) may stand at 6.00 m; then A would have to be held down.")]
+    [InlineData("both", "A load of 2.16 kN (live) may stand at 6.00 m; then bending of span 1 is used up.")]
+    public void Heaviest_StopsThereToo(string? acts, string said)
+    {
+        BeamDocument overhang = Overhang(acts, "0 m", "4 m", "0.5 kN");
+        Calculation calculation = Calculation.Run(overhang, SectionCatalogue.BuiltIn(), new BeamSolver());
+
+        Assert.Equal(said, new WhatIfWords(calculation.Beam!, overhang).Heaviest(6, calculation.WhatIf!.HeaviestAt(6)));
+    }
+
+    [Fact]
+    public void SupportThatIsPulledAnyway_IsSaid()
+    {
+        BeamDocument overhang = Overhang(null, "4 m", "6 m", "0.5 kN");
+        Calculation calculation = Calculation.Run(overhang, SectionCatalogue.BuiltIn(), new BeamSolver());
+        WhatIfWords words = new(calculation.Beam!, overhang);
+
+        Assert.Equal("Even without live loads A would have to be held down.", words.Live(calculation.WhatIf!.Live, ["live"]));
+        Assert.Equal(
+            "No more load at 6.00 m: A would have to be held down as it is.", words.Heaviest(6, calculation.WhatIf.HeaviestAt(6)));
+    }
+
+    /// <summary>Two bays of 4 m, 0.1 kN/m on the first: A lifts off where as much as 0.7 kN/m stands on the second.</summary>
+    [Fact]
+    public void SupportThatLiftsOffOnTheWay_IsSaid()
+    {
+        BeamDocument two = Joist with
+        {
+            Spans = [new() { Length = "4 m" }, new() { Length = "4 m" }],
+            Supports = [new() { Kind = "pin", Joint = "0", Acts = "up" }, new() { Kind = "roller", Joint = "1" }, new() { Kind = "roller", Joint = "2" }],
+            Loads =
+            [
+                new() { Kind = "distributed", Intensity = "0.1 kN/m", To = "4 m", Case = "dead" },
+                new() { Kind = "distributed", Intensity = "0.2 kN/m", From = "4 m" },
+            ],
+        };
+        Calculation calculation = Calculation.Run(two, SectionCatalogue.BuiltIn(), new BeamSolver());
+
+        // Lifted, the first bay hangs over: M = 0.8 kN·m at B, and the second takes (w·2 − 0.2)²/2w = 5.333 kN·m.
+        Assert.Equal(
+            "Live loads may grow to 14.31 times what they are; then bending of span 2 is used up. From 3.49 times on A lifts off.",
+            new WhatIfWords(calculation.Beam!, two).Live(calculation.WhatIf!.Live, ["live"]));
+    }
+
+    /// <summary>
+    /// A prop lifts A where its bay is shorter than (√13 − 1)/6 of the other (three-moment equation); 6 m of which A and B are not
+    /// said to hold down take one from 1.817 m on, those that only push from nearer by, A or B lifted off: as far
+    /// as R²/2w is 5.333 kN·m, R = w·(36 − 12a)/2(6 − a), where a is 1.123 m.
+    /// </summary>
+    [Theory]
+    [InlineData(null, "between 1.817 m and 4.183 m", "0.42.")]
+    [InlineData("up", "between 1.123 m and 4.877 m", "0.42. On a part of that stretch A and B lift off.")]
+    public void Props_SayWhatTheyLift(string? acts, string between, string end)
+    {
+        BeamDocument wide = Joist with
+        {
+            Spans = [new() { Length = "6 m" }],
+            Supports = [.. Joist.Supports.Select(one => one with { Acts = acts })],
+        };
+        Calculation calculation = Calculation.Run(wide, SectionCatalogue.BuiltIn(), new BeamSolver());
+
+        string said = Assert.Single(new WhatIfWords(calculation.Beam!, wide).Props(calculation.WhatIf!.Props(null)));
+
+        Assert.Contains(between, said, StringComparison.Ordinal);
+        Assert.EndsWith(end, said, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void PropThatOnlyHelpsABeamThatIsTied_IsSaidToDoSo()
+    {
+        PropStretch stretch = new(1, 3, 2, 0.5, 4000) { LetGo = [1] };
+
+        Assert.Equal(
+            "No place was found where one rigid prop makes every judged check hold and no support would have to be held down.\n"
+                + "Tied down at its supports: a rigid prop between 1.00 m and 3.00 m makes every judged check hold; at 2.00 m it carries "
+                + "4.00 kN and the beam is used to 0.50. With it there B lifts off.",
+            string.Join('\n', Words.Props(new(null, Calculation.Checks.Governing!.Figures, [], []) { IfTied = [stretch] })));
+    }
+
+    private static BeamDocument Overhang(string? acts, string from, string to, string force) => Joist with
+    {
+        Spans = [new() { Length = "4 m" }, new() { Length = "2 m" }],
+        Supports = [new() { Kind = "pin", Joint = "0", Acts = acts }, new() { Kind = "roller", Joint = "1" }],
+        Loads =
+        [
+            new() { Kind = "distributed", Intensity = "0.5 kN/m", From = from, To = to, Case = "dead" },
+            new() { Kind = "point", At = "end", Force = force },
+        ],
+    };
+
     [Fact]
     public void NothingFound_IsSaidOfProps()
     {

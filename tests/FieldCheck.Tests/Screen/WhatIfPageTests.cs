@@ -8,11 +8,12 @@ namespace FieldCheck.Tests.Screen;
 /// <summary>
 /// The page of what the beam would take, and the prop whose stiffness is typed there. A joist of 80 x 200 mm, C24, over 6 m
 /// under 2 kN/m: 5 w L⁴/384 E I = 57.5 mm against 20 mm; a prop of 100 kN/m at midspan carries 57.5 mm over the sum of
-/// L³/48 E I and 1/100 kN/m (any table of beam formulas), 3.26 kN.
+/// L³/48 E I and 1/100 kN/m (any table of beam formulas), 3.26 kN. A rigid one lifts the end of a bay shorter than
+/// (√13 − 1)/6 of the other (three-moment equation), 1.817 m of 6 m.
 /// </summary>
 public sealed class WhatIfPageTests
 {
-    private const string Rigid = "A rigid prop between 0.973 m and 5.027 m makes every judged check hold; at 3.00 m it carries 7.50 kN "
+    private const string Rigid = "A rigid prop between 1.817 m and 4.183 m makes every judged check hold; at 3.00 m it carries 7.50 kN "
         + "and the beam is used to 0.42.";
 
     private const string Soft = "A prop of 100.00 kN/m between 2.565 m and 3.435 m makes every judged check hold; at 3.00 m it "
@@ -27,6 +28,22 @@ public sealed class WhatIfPageTests
         Materials = [new() { Name = "pine", Grade = "C24", AllowableBending = "10 MPa" }],
         Limits = new() { Deflection = "L/300" },
     };
+
+    /// <summary>1 kN on an overhang of 1.5 m pulls A of 6 m with 0.25 kN: said before all else, in the words of the check.</summary>
+    [Fact]
+    public void PulledSupport_IsSaidFirst()
+    {
+        Desk desk = Page(Long with
+        {
+            Spans = [new() { Length = "6 m" }, new() { Length = "1.5 m" }],
+            Loads = [new() { Kind = "point", At = "end", Force = "1 kN" }],
+        });
+
+        Overlay.Answers answers = Assert.IsType<Overlay.Answers>(desk.State.Overlay);
+        Assert.Equal("A must hold 0.25 kN down: is it tied?", answers.Sentences[0]);
+        Assert.Contains(
+            "No judged check is over, so none needs a prop; a support that is not tied would have to hold the beam down.", answers.Sentences);
+    }
 
     [Fact]
     public void PropIsRigid_UntilAStiffnessIsTyped()

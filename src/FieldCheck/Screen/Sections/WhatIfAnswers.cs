@@ -26,6 +26,7 @@ internal static class WhatIfAnswers
         bool isOver = IsOver(calculation);
         return
         [
+            .. Pulled(calculation),
             JudgedByWords.Of(calculation.Checks),
             words.Live(whatIf.Live, whatIf.LiveNames),
             .. words.Needed(whatIf.Needed) is { Length: > 0 } needed ? new[] { needed } : [],
@@ -51,19 +52,28 @@ internal static class WhatIfAnswers
         calculation is { WhatIf: WhatIf whatIf, Beam: BuiltBeam beam }
             ? string.Join(
                 ' ',
-                new[]
-                {
-                    new WhatIfWords(beam, calculation.Document).Heaviest(place, whatIf.HeaviestAt(place)),
-                    JudgedByWords.Caveat(calculation.Checks),
-                }.Where(text => text.Length > 0))
+                [
+                    .. Pulled(calculation),
+                    .. new[]
+                    {
+                        new WhatIfWords(beam, calculation.Document).Heaviest(place, whatIf.HeaviestAt(place)),
+                        JudgedByWords.Caveat(calculation.Checks),
+                    }.Where(text => text.Length > 0),
+                ])
             : null;
 
     /// <summary>What is said of a prop where no judged check is over.</summary>
     /// <param name="calculation">What came of the beam.</param>
     internal static string NoProp(Calculation calculation) =>
-        calculation.Checks.All.Any(check => check.Figures.Verdict == CheckVerdict.NotJudged)
+        calculation.Messages.Any(message => message.Code == MessageCodes.Uplift)
+            ? "No judged check is over, so none needs a prop; a support that is not tied would have to hold the beam down."
+        : calculation.Checks.All.Any(check => check.Figures.Verdict == CheckVerdict.NotJudged)
             ? "No judged check is over, so none needs a prop; what is NOT JUDGED may."
             : "No prop is needed: no judged check is over.";
+
+    // What the check says of pulled supports stands first, in its own words.
+    private static IEnumerable<string> Pulled(Calculation calculation) => calculation.Messages
+        .Where(message => message.Code is MessageCodes.Uplift or MessageCodes.LiftsOff).Select(message => message.Text);
 
     private static ImmutableArray<string> PropsOf(WhatIfWords words, PropAnswer props, BeamChecks checks) =>
         [.. words.Props(props), .. words.PropSideways(checks) is { Length: > 0 } sideways ? new[] { sideways } : []];
