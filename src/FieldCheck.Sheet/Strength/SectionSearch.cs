@@ -1,9 +1,11 @@
 using System.Collections.Immutable;
+using FieldCheck.Mechanics.Model;
 using FieldCheck.Mechanics.Solving;
 using FieldCheck.Mechanics.Strength;
 using FieldCheck.Sheet.Building;
 using FieldCheck.Sheet.Catalogue;
 using FieldCheck.Sheet.Document;
+using FieldCheck.Sheet.Findings;
 
 namespace FieldCheck.Sheet.Strength;
 
@@ -23,14 +25,16 @@ internal static class SectionSearch
                 .Select(one => catalogue.Shape(one.Name)!),
         ];
         using ThreadLocal<BeamSolver> solvers = new(() => new BeamSolver());
-        ImmutableArray<Candidate> passing =
+        Judgement present = Judgement.Of(StrengthRows.Of(beam, document), solvers.Value!);
+        HashSet<OpenCheck> open = [.. OpenChecks(present, beam)];
+        ImmutableArray<Trial> trials =
         [
             .. shapes
                 .AsParallel()
                 .AsOrdered()
-                .Select(shape => Try(With(document, replaced, shape), replaced, shape, catalogue, solvers.Value!))
-                .OfType<Candidate>(),
+                .Select(shape => Try(With(document, replaced, shape), replaced, shape, catalogue, present, open, solvers.Value!)),
         ];
+        ImmutableArray<Candidate> passing = [.. trials.Select(trial => trial.Passing).OfType<Candidate>()];
         bool isByArea = passing.Any(candidate => candidate.WeightPerLength is null);
         return new WouldDo(
             replaced,
@@ -43,6 +47,7 @@ internal static class SectionSearch
             ])
         {
             IsByArea = isByArea,
+            Open = trials.Count(trial => trial.IsOpen),
             Plies = document.Sections.FirstOrDefault(entry => entry.Name == replaced)?.Plies is { } plies && plies.Trim() != "1"
                 ? plies.Trim()
                 : null,
@@ -64,6 +69,10 @@ internal static class SectionSearch
     internal static IEnumerable<Stick> SticksOf(BuiltBeam beam, string section) =>
         beam.Sticks.Where(stick => (stick.SectionName ?? Nameless) == section);
 
+    /// <summary>The shape of the catalogue that a section is; null: it is given otherwise.</summary>
+    internal static CatalogueShape? ShapeOf(BeamDocument document, SectionCatalogue catalogue, string section) =>
+        document.Sections.FirstOrDefault(entry => entry.Name == section)?.Shape is string name ? catalogue.Shape(name) : null;
+
     /// <summary>The section of the longest stretch of the beam.</summary>
     internal static string Replaced(BuiltBeam beam) => beam.Sticks
         .Select((stick, span) => (Name: stick.SectionName ?? Nameless, beam.Model.Spans[span].Length))
@@ -71,25 +80,65 @@ internal static class SectionSearch
         .MaxBy(lengths => lengths.Sum())!
         .Key;
 
-    private static Candidate? Try(
-        BeamDocument document, string replaced, CatalogueShape shape, SectionCatalogue catalogue, BeamSolver solver)
+    private static Trial Try(
+        BeamDocument document,
+        string replaced,
+        CatalogueShape shape,
+        SectionCatalogue catalogue,
+        Judgement present,
+        HashSet<OpenCheck> open,
+        BeamSolver solver)
     {
         if (ModelBuilder.Build(document, catalogue) is not BuildOutcome.Built { Beam: BuiltBeam beam })
         {
-            return null;
+            return default;
         }
 
         Judgement judged = Judgement.Of(StrengthRows.Of(beam, document), solver);
-        return judged.Governing is { Verdict: CheckVerdict.Ok } governing
-            ? new Candidate(
-                shape,
-                beam.Sticks.First(stick => (stick.SectionName ?? replaced) == replaced).WeightPerLength,
-                governing,
-                judged.NotJudged)
-            {
-                IsTooThick = YieldThickness.Counts(StrengthRows.Rules(document.Limits?.Rules))
-                    && SticksOf(beam, replaced).Any(YieldThickness.IsOver),
-            }
-            : null;
+        if (!SectionCheck.IsWithin(judged.Utilisation) || (judged.Pulled is not null && present.Pulled is null))
+        {
+            return default;
+        }
+
+        // What the present section is judged by counts: less than that is no proof that another does.
+        if (OpenChecks(judged, beam).Any(check => !open.Contains(check)) || IsOutsideItsGrade(beam, replaced, document, catalogue))
+        {
+            return new Trial(null, IsOpen: true);
+        }
+
+        return judged.Governing is not SectionCheck governing
+            ? default
+            : new Trial(
+                new Candidate(
+                    shape,
+                    beam.Sticks.First(stick => (stick.SectionName ?? replaced) == replaced).WeightPerLength,
+                    governing,
+                    judged.NotJudged)
+                {
+                    IsTooThick = YieldThickness.Counts(StrengthRows.Rules(document.Limits?.Rules))
+                        && SticksOf(beam, replaced).Any(YieldThickness.IsOver),
+                },
+                IsOpen: false);
     }
+
+    private static bool IsOutsideItsGrade(BuiltBeam beam, string replaced, BeamDocument document, SectionCatalogue catalogue) =>
+        GradeSizeFindings.Of(beam with { Sticks = [.. SticksOf(beam, replaced)] }, document, catalogue).Any();
+
+    // Of a span it counts which section is there: the spans of one member are judged together, at any of them.
+    private static IEnumerable<OpenCheck> OpenChecks(Judgement judged, BuiltBeam beam) => judged.All
+        .Where(check => check.Verdict == CheckVerdict.NotJudged)
+        .Select(check => new OpenCheck(
+            check.Kind,
+            check.Basis,
+            check.Span is int span ? beam.Sticks[span].SectionName ?? Nameless : null,
+            check.Bay,
+            check.Support,
+            check.Case));
+
+    /// <summary>What a check that cannot be judged is of.</summary>
+    private readonly record struct OpenCheck(
+        CheckKind Kind, CombinationBasis Basis, string? Section, int? Bay, int? Support, int? Case);
+
+    /// <summary>One shape tried: it would do, or no check is over and not all are judged, or it would not do.</summary>
+    private readonly record struct Trial(Candidate? Passing, bool IsOpen);
 }

@@ -93,6 +93,15 @@ public sealed class WhatIf
     /// <summary>The families of the catalogue.</summary>
     public ImmutableArray<ShapeFamily> Families => _families.Value;
 
+    /// <summary>The family of the section that would be replaced; null: it is not one of the catalogue.</summary>
+    public string? Family => SectionSearch.ShapeOf(_document, _catalogue, SectionSearch.Replaced(_beam))?.Family;
+
+    /// <summary>The grade of the section that would be replaced; null: it has none, or more than one.</summary>
+    public string? Grade => SectionSearch.SticksOf(_beam, SectionSearch.Replaced(_beam))
+        .Select(stick => _document.Materials.FirstOrDefault(entry => entry.Name == stick.MaterialName)?.Grade)
+        .Distinct()
+        .ToArray() is [string only] ? only : null;
+
     /// <summary>What the section that would be replaced is made of; null: not known.</summary>
     public MaterialKind? Material => ShapeFamilies.Of(SectionSearch.SticksOf(_beam, SectionSearch.Replaced(_beam)));
 

@@ -17,13 +17,53 @@ public static class WouldDoWords
             + $"{pieces}, {order}";
     }
 
+    /// <summary>How many were left out as they cannot be judged; empty: none.</summary>
+    /// <param name="found">What was found.</param>
+    public static string Open(WouldDo found)
+    {
+        ArgumentNullException.ThrowIfNull(found);
+        return found.Open == 0
+            ? ""
+            : $"{found.Open} more left out: with them a check would be NOT JUDGED, or the grade is for other sizes.";
+    }
+
+    /// <summary>
+    /// That shapes tried are of another material, or that nobody looked whether the steel is made in shapes of another family than
+    /// the present one; empty: neither is so.
+    /// </summary>
+    /// <param name="found">What was found.</param>
+    /// <param name="whatIf">The beam.</param>
+    public static string Made(WouldDo found, WhatIf whatIf)
+    {
+        ArgumentNullException.ThrowIfNull(found);
+        ArgumentNullException.ThrowIfNull(whatIf);
+        MaterialKind? material = whatIf.Material;
+        ShapeFamily[] tried = [.. whatIf.Families.Where(family => found.Families.Contains(family.Name))];
+        ShapeFamily[] others = [.. tried.Where(family => !family.GoesWith(material))];
+        string of = string.Join(" and ", others.Select(family => NameOf(family.Kind!.Value)).Distinct());
+        return others.Length > 0
+            ? whatIf.Families.Any(family => family.GoesWith(material))
+                ? $"The material is {NameOf(material!.Value)}, but these shapes are of {of}: "
+                    + $"{string.Join("; ", others.Select(family => TextSafety.ForTerminal(family.Name)))}."
+                : ""
+            : tried.Any(family => family.Name != whatIf.Family && family.Kind is MaterialKind.Steel or MaterialKind.Aluminium)
+                ? $"Whether {TextSafety.ForTerminal(whatIf.Grade ?? "the material")} is made in these shapes is not known here."
+                : "";
+    }
+
     /// <summary>Which families were not tried and why, as "Steel families left out: the material is timber."; empty: all were.</summary>
     /// <param name="found">What was found.</param>
     /// <param name="all">All families.</param>
     /// <param name="material">What the beam is made of; null: not known.</param>
-    public static string LeftOut(WouldDo found, ImmutableArray<ShapeFamily> all, MaterialKind? material)
+    /// <param name="own">The family of the present section; null: it is not one of the catalogue.</param>
+    public static string LeftOut(WouldDo found, ImmutableArray<ShapeFamily> all, MaterialKind? material, string? own)
     {
         ArgumentNullException.ThrowIfNull(found);
+        if (own is not null && found.Families is [string only] && only == own)
+        {
+            return $"Only {TextSafety.ForTerminal(own)} was tried, the family of the present section.";
+        }
+
         if (material is MaterialKind without && all.All(family => !family.GoesWith(without)))
         {
             return $"The catalogue has no shapes of {NameOf(without)}: those of other materials are tried, with their own weights.";

@@ -23,8 +23,8 @@ internal static partial class PlainCatalogue
     /// <summary>The sections that would do, lightest first.</summary>
     /// <param name="state">The conversation.</param>
     /// <param name="list">The list, with those that pass.</param>
-    /// <param name="leftOut">Which families were not tried; empty: those that were asked for were.</param>
-    internal static PlainStep ThatDo(PlainState state, Overlay.CatalogueList list, string leftOut)
+    /// <param name="isAsked">True: the families were asked for by name.</param>
+    internal static PlainStep ThatDo(PlainState state, Overlay.CatalogueList list, bool isAsked)
     {
         WouldDo found = list.Passing!;
         string said = WouldDoWords.Count(found);
@@ -32,7 +32,7 @@ internal static partial class PlainCatalogue
         string[] before =
         [
             PlainWords.Sentence(found.Passing.IsEmpty ? said : $"{said}: {figures}, share used and by which check"),
-            .. leftOut.Length == 0 ? [] : new[] { leftOut },
+            .. CataloguePicture.About(state.Form, found, isAsked),
             SpokenAnswer.Aloud(JudgedByWords.Of(state.Form.Settled.Checks)),
             SpokenAnswer.Aloud(JudgedByWords.NotChecked(state.Form.Settled.Checks)),
         ];

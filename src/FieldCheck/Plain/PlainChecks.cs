@@ -81,9 +81,9 @@ internal static class PlainChecks
         ]),
     };
 
-    /// <summary>The sections of the catalogue that would do, of families named or that go with the material, for one to be taken.</summary>
+    /// <summary>The sections of the catalogue that would do, of families named or of that of the present one, for one to be taken.</summary>
     /// <param name="state">The conversation.</param>
-    /// <param name="text">"do" and the families; none for those that go with the material.</param>
+    /// <param name="text">"do" and the families; none for that of the present section.</param>
     internal static PlainStep WouldDo(PlainState state, string text)
     {
         if (Refused(state) is PlainStep refused)
@@ -106,8 +106,8 @@ internal static class PlainChecks
         }
 
         return families.IsEmpty
-            ? PlainCatalogue.ThatDo(state, list, CataloguePicture.LeftOut(state.Form, list.Passing!))
-            : PlainCatalogue.ThatDo(state, list with { Passing = whatIf.SectionsThatDo(families) }, "");
+            ? PlainCatalogue.ThatDo(state, list, isAsked: false)
+            : PlainCatalogue.ThatDo(state, list with { Passing = whatIf.SectionsThatDo(families) }, isAsked: true);
     }
 
     // Each word is a family, or stands in its name.

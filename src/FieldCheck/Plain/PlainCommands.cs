@@ -75,7 +75,7 @@ internal static class PlainCommands
         new("headroom", "headroom, headroom at 1.25 m, headroom prop 2 kN/mm",
             "say how far loads and the first bay may grow, what section is needed, where a prop would do; or what load may stand at a place",
             PlainChecks.Headroom),
-        new("would", "would do, would do IPE HEA", "list the sections that would do, of the families that go with the material or of some; one can be taken",
+        new("would", "would do, would do IPE HEA", "list the sections that would do, of the family of the present one or of those named; one can be taken",
             PlainChecks.WouldDo),
         new("at", "at 1.25 m, at B, at mid 1", "say shear and moment at a place, both sides of a jump",
             PlainResults.At),

@@ -115,7 +115,7 @@ internal sealed record ScreenState
     internal InfluenceChoice? Influence { get; init; }
 
     /// <summary>Which families are tried for sections that would do; kept from beam to beam.</summary>
-    internal FamilyChoice Families { get; init; } = FamilyChoice.ByMaterial;
+    internal FamilyChoice Families { get; init; } = FamilyChoice.Usual;
 
     /// <summary>What lies over the view; null: nothing.</summary>
     internal Overlay? Overlay { get; init; }

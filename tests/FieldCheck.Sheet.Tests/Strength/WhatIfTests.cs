@@ -287,6 +287,97 @@ public sealed class WhatIfTests
         Assert.True(found.Tried > passing.Length, "Some must be too small.");
     }
 
+    /// <summary>
+    /// A 2x6 by a grade for 2x6 alone, and plies of 2x12 by a grade that has a size factor for what is up to 4 in thick only: of the
+    /// sections with which no check is over, those count that are judged as those are, and the others are counted apart.
+    /// </summary>
+    [Theory]
+    [InlineData("SP No.2 2x6", "1.5 in", "5.5 in", "20 plf")]
+    [InlineData("SPF No.1/No.2", "3 in", "11.25 in", "300 plf")]
+    public void SectionsThatCannotBeJudgedAsThePresentOne_AreLeftOut(string grade, string width, string depth, string load)
+    {
+        BeamDocument joist = new()
+        {
+            Display = "us",
+            Spans = [new() { Length = "9 ft", Unbraced = "braced" }],
+            Supports =
+            [
+                new() { Kind = "pin", Joint = "0", Bearing = "3 in" }, new() { Kind = "roller", Joint = "1", Bearing = "3 in" },
+            ],
+            Loads = [new() { Kind = "distributed", Intensity = load }],
+            Sections = [new() { Name = "j", Width = width, Depth = depth }],
+            Materials = [new() { Name = "m", Grade = grade, Factors = [new("duration", "1.0")] }],
+            Limits = new() { Rules = "NDS" },
+        };
+        string[] names = [.. SectionCatalogue.BuiltIn().Search("").Where(one => one.Family == "sawn timber, dressed").Select(one => one.Name)];
+        ILookup<bool, string> holding = names
+            .Select(name => (Name: name, Put: Run(joist with { Sections = [new() { Name = "j", Shape = name }] })))
+            .Where(one => one.Put.Checks.Verdict != CheckVerdict.Over)
+            .ToLookup(
+                one => one.Put.Checks.Verdict == CheckVerdict.Ok && one.Put.Messages.All(message => message.Code != MessageCodes.GradeSize),
+                one => one.Name);
+
+        WouldDo found = Ask(joist).SectionsThatDo(["sawn timber, dressed"]);
+
+        Assert.NotEmpty(holding[true]);
+        Assert.NotEmpty(holding[false]);
+        Assert.Equal(holding[true].Order(StringComparer.Ordinal), found.Passing.Select(one => one.Shape.Name).Order(StringComparer.Ordinal));
+        Assert.Equal(holding[false].Count(), found.Open);
+    }
+
+    /// <summary>What is not judged of the present section either does not count: lateral stability where nothing is said of it.</summary>
+    [Fact]
+    public void WhatIsNotJudgedOfThePresentSectionEither_IsListedWithItsMark()
+    {
+        BeamDocument steel = Joist with
+        {
+            Sections = [new() { Name = "joist", Shape = "IPE 200" }],
+            Materials = [new() { Name = "steel", Grade = "S235", AllowableBending = "100 MPa" }],
+            Supports = [Joist.Supports[0] with { BearingAllowable = "2 MPa" }, Joist.Supports[1]],
+        };
+        Assert.Equal(CheckVerdict.NotJudged, Run(steel).Checks.Verdict);
+
+        WouldDo found = Ask(steel).SectionsThatDo(["IPE"]);
+
+        Assert.NotEmpty(found.Passing);
+        Assert.All(found.Passing, one => Assert.Equal(1, one.NotJudged));
+        Assert.Equal(0, found.Open);
+    }
+
+    [Theory]
+    [InlineData("IPE 200", "S235", "IPE", "S235")]
+    [InlineData("Pipe3-1/2STD", "A53-B", "Pipe", "A53-B")]
+    [InlineData(null, "C24", null, "C24")]
+    public void FamilyAndGradeOfThePresentSection_AreTold(string? shape, string grade, string? family, string? told)
+    {
+        WhatIf asked = Ask(Joist with
+        {
+            Sections = shape is null ? Joist.Sections : [new() { Name = "joist", Shape = shape }],
+            Materials = [new() { Name = "m", Grade = grade, AllowableBending = "10 MPa" }],
+        });
+
+        Assert.Equal((family, told), (asked.Family, asked.Grade));
+    }
+
+    /// <summary>A992 is rolled as shapes, pipes and tubes are of other steels (ASTM titles): of families beside the present one that is said.</summary>
+    [Theory]
+    [InlineData("W", "")]
+    [InlineData("Pipe", "Whether A992 is made in these shapes is not known here.")]
+    [InlineData("W HSS", "Whether A992 is made in these shapes is not known here.")]
+    public void OtherFamiliesThanThePresentOne_AreDoubtedForTheSteel(string families, string said)
+    {
+        WhatIf asked = Ask(Joist with
+        {
+            Sections = [new() { Name = "joist", Shape = "W8x10" }],
+            Materials = [new() { Name = "m", Grade = "A992", AllowableBending = "100 MPa" }],
+        });
+
+        Assert.Equal(said, WouldDoWords.Made(asked.SectionsThatDo([.. families.Split(' ')]), asked));
+        Assert.Equal("", WouldDoWords.Made(Ask(Joist).SectionsThatDo(["sawn timber, metric"]), Ask(Joist)));
+        Assert.Equal(
+            "The material is timber, but these shapes are of steel: IPE.", WouldDoWords.Made(Ask(Joist).SectionsThatDo(["IPE"]), Ask(Joist)));
+    }
+
     [Fact]
     public void Families_SayWhatTheyAreMadeOf()
     {

@@ -6,7 +6,10 @@ using FieldCheck.Sheet.Strength;
 
 namespace FieldCheck.Tests.Screen;
 
-/// <summary>Families of sections that would do: by the material unless switched, and so for every beam until the program is left.</summary>
+/// <summary>
+/// Families of sections that would do: that of the present section, or by the material where it is of none, unless switched, and so
+/// for every beam until the program is left.
+/// </summary>
 public sealed class FamilyListTests
 {
     private static readonly BeamDocument Joist = new()
@@ -29,6 +32,25 @@ public sealed class FamilyListTests
             $"{Found(desk).Passing.Length} of 48 would do in the place of joist, of its material, lightest first. "
                 + "Steel families left out: the material is timber.",
             desk.Says);
+    }
+
+    [Fact]
+    public void FamilyOfThePresentSection_IsTriedAlone_AndOthersAreDoubted()
+    {
+        Desk desk = List(Joist with
+        {
+            Sections = [new() { Name = "joist", Shape = "W8x10" }],
+            Materials = [new() { Name = "steel", Grade = "A992", AllowableBending = "100 MPa" }],
+        });
+
+        Assert.Equal("W", Assert.Single(Found(desk).Families.AsEnumerable()));
+        Assert.EndsWith("lightest first. Only W was tried, the family of the present section.", desk.Says, StringComparison.Ordinal);
+
+        // C stands first in the catalogue.
+        desk.Press("Tab Home Space Tab");
+        Assert.Equal(["C", "W"], Found(desk).Families.AsEnumerable());
+        Assert.EndsWith("Whether A992 is made in these shapes is not known here.", desk.Says, StringComparison.Ordinal);
+        Assert.Equal("W", Assert.Single(Found(desk.Press("Tab m Tab")).Families.AsEnumerable()));
     }
 
     [Fact]

@@ -23,7 +23,7 @@ internal static class KeyLine
             Overlay.OpenList => "type to search   arrows   Enter open   Tab open as a copy   Esc back",
             Overlay.SetList => "type to search   arrows   Enter add   Tab replace   Esc back",
             Overlay.CatalogueList { Passing: not null } => "type to search   arrows   Enter take   Tab families   Esc back",
-            Overlay.Families => "arrows   Space switches   m by the material   Tab back to the list",
+            Overlay.Families => "arrows   Space switches   m as at first   Tab back to the list",
             Overlay.CatalogueList => "type to search   arrows   Enter take   Esc back",
             Overlay.NameLine or Overlay.PaperName => "Enter save   Esc back",
             Overlay.PlaceLine { Use: PlaceUse.ReadOff } => "Enter read off there   Esc back",

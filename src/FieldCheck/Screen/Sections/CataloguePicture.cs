@@ -48,16 +48,25 @@ internal static class CataloguePicture
     /// <param name="list">The list.</param>
     internal static Notice Message(ScreenState state, Overlay.CatalogueList list) => new(list switch
     {
-        { Passing: WouldDo found } => $"{WouldDoWords.Count(found)}. {LeftOut(state, found)}",
+        { Passing: WouldDo found } => string.Join(' ', [$"{WouldDoWords.Count(found)}.", .. About(state, found)]),
         _ => OfCell(state, list),
     });
 
-    /// <summary>Which families were not tried for sections that would do; empty: all were.</summary>
+    /// <summary>What was left out of the sections that would do, and what nobody looked at; may be empty.</summary>
     /// <param name="state">The state.</param>
     /// <param name="found">What was found.</param>
-    internal static string LeftOut(ScreenState state, WouldDo found) => state.Settled.WhatIf is WhatIf whatIf
-        ? WouldDoWords.LeftOut(found, whatIf.Families, whatIf.Material)
-        : "";
+    /// <param name="isAsked">True: the families were asked for by name, so that none was left out.</param>
+    internal static ImmutableArray<string> About(ScreenState state, WouldDo found, bool isAsked = false) => state.Settled.WhatIf is WhatIf whatIf
+        ?
+        [
+            .. new[]
+            {
+                WouldDoWords.Open(found),
+                isAsked ? "" : WouldDoWords.LeftOut(found, whatIf.Families, whatIf.Material, whatIf.Family),
+                WouldDoWords.Made(found, whatIf),
+            }.Where(text => text.Length > 0),
+        ]
+        : [];
 
     // What would do is said by what it would, and what no one looked at.
     private static IEnumerable<string> Limits(ScreenState state, Overlay.CatalogueList list, int width) =>

@@ -41,7 +41,7 @@ internal static class FamilyList
                 tried is [string only] && only == chosen.Name
                     ? state with { Notice = new Notice("One family at least is tried: switch another on first.", Role.Warn) }
                     : state with { Families = state.Families.Switch(whatIf, chosen.Name) },
-            KeyStroke.Text { Grapheme: "m" } => state with { Families = FamilyChoice.ByMaterial },
+            KeyStroke.Text { Grapheme: "m" } => state with { Families = FamilyChoice.Usual },
             _ => state with { Overlay = page with { Choice = OverlayKeys.Moved(page.Choice, whatIf.Families.Length, stroke) } },
         }).Step();
     }
