@@ -19,6 +19,12 @@ public sealed record NeededFigures(ModulusNeed? Modulus, double? Inertia, bool I
     /// <summary>What lateral stability comes to, which no modulus alone tells; null: it is not asked for.</summary>
     public CheckVerdict? Lateral { get; init; }
 
+    /// <summary>The check that the modulus is of; null: of all that bends, which is one section throughout and judged throughout.</summary>
+    public SectionCheck? ModulusOf { get; init; }
+
+    /// <summary>The check that the inertia is of; null: of all deflections, which are all judged.</summary>
+    public SectionCheck? InertiaOf { get; init; }
+
     /// <summary>The figures needed, from the checks of a beam.</summary>
     /// <param name="problem">The beam with all that it is held against.</param>
     /// <param name="checks">Its checks.</param>
@@ -29,18 +35,24 @@ public sealed record NeededFigures(ModulusNeed? Modulus, double? Inertia, bool I
         ArgumentNullException.ThrowIfNull(solver);
         SectionCheck[] judged = [.. checks.Where(check => check.Reason is null && check.Utilisation is not null)];
         Lazy<BeamDemands> demands = new(() => new BeamDemands(problem.Beam, EnvelopeSearch.Find(problem.Beam, solver), solver));
-        ModulusNeed? modulus = judged
-            .Select(check => check.Kind switch
-            {
-                CheckKind.Bending => NeededModulus.OfBending(problem, check),
-                CheckKind.BendingAndAxial => NeededModulus.OfSum(problem, check, demands.Value),
-                _ => null,
-            })
-            .OfType<ModulusNeed>()
-            .MaxBy(one => one.Modulus);
+        (SectionCheck Of, ModulusNeed Need)? most = judged
+            .Where(IsBending)
+            .Select(check => (Of: check, Need: check.Kind == CheckKind.Bending
+                ? NeededModulus.OfBending(problem, check)
+                : NeededModulus.OfSum(problem, check, demands.Value)))
+            .Where(one => one.Need is not null)
+            .Select(one => ((SectionCheck Of, ModulusNeed Need)?)(one.Of, one.Need!))
+            .MaxBy(one => one!.Value.Need.Modulus);
         SectionCheck? sag = judged.Where(IsDeflection).MaxBy(check => check.Utilisation);
         double? inertia = sag is null ? null : problem.Members.Max(member => member.Section?.Inertia) * sag.Utilisation;
-        return new NeededFigures(modulus, inertia, IsExact(problem.Beam.Model)) { Lateral = LateralOf(checks) };
+        bool isOneStick = problem.Members.Select(member => (member.Section, member.Material)).Distinct().Count() == 1;
+        bool IsOpen(Func<SectionCheck, bool> isOf) => checks.Any(check => isOf(check) && check.Verdict == CheckVerdict.NotJudged);
+        return new NeededFigures(most?.Need, inertia, IsExact(problem.Beam.Model))
+        {
+            Lateral = LateralOf(checks),
+            ModulusOf = isOneStick && !IsOpen(IsBending) ? null : most?.Of,
+            InertiaOf = IsOpen(IsDeflection) ? sag : null,
+        };
     }
 
     private static CheckVerdict? LateralOf(ImmutableArray<SectionCheck> checks)
@@ -52,6 +64,8 @@ public sealed record NeededFigures(ModulusNeed? Modulus, double? Inertia, bool I
             : verdicts.Contains(CheckVerdict.NotJudged) ? CheckVerdict.NotJudged
             : CheckVerdict.Ok;
     }
+
+    private static bool IsBending(SectionCheck check) => check.Kind is CheckKind.Bending or CheckKind.BendingAndAxial;
 
     private static bool IsDeflection(SectionCheck check) => check.Unit == CheckUnit.Length;
 

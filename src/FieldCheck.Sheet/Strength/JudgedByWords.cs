@@ -40,11 +40,21 @@ public static class JudgedByWords
     private static bool IsStrengthJudged(BeamChecks checks) => checks.All.Any(
         check => CheckKindWords.IsOfStrength(check.Figures.Kind) && check.Figures.Verdict != CheckVerdict.NotJudged);
 
-    private static string[] Kinds(BeamChecks checks, bool isJudged) =>
-    [
-        .. checks.All
-            .Where(check => check.Figures.Verdict != CheckVerdict.NotJudged == isJudged)
-            .Select(check => CheckKindWords.InShort(check.Figures.Kind))
-            .Distinct(),
-    ];
+    // A kind that is judged of one span and not of another is said with its span.
+    private static string[] Kinds(BeamChecks checks, bool isJudged)
+    {
+        ILookup<bool, string> kinds = checks.All.ToLookup(IsJudged, KindOf);
+        HashSet<string> both = [.. kinds[true].Intersect(kinds[false])];
+        return
+        [
+            .. checks.All
+                .Where(check => IsJudged(check) == isJudged)
+                .Select(check => both.Contains(KindOf(check)) ? check.What : KindOf(check))
+                .Distinct(),
+        ];
+    }
+
+    private static bool IsJudged(BeamCheck check) => check.Figures.Verdict != CheckVerdict.NotJudged;
+
+    private static string KindOf(BeamCheck check) => CheckKindWords.InShort(check.Figures.Kind);
 }

@@ -123,13 +123,14 @@ public sealed class WhatIfWords(BuiltBeam beam, BeamDocument document)
         {
             string kind = modulus.IsPlastic ? "plastic section modulus" : "section modulus";
             parts.Add($"{kind} {beam.Display.SayAtLeast(modulus.Modulus, QuantityKind.SectionModulus)} for "
-                + CheckKindWords.Of(modulus.Kind) + (needed.Lateral is null ? "" : " alone"));
+                + (needed.ModulusOf is SectionCheck of ? What(of) : CheckKindWords.Of(modulus.Kind)) + (needed.Lateral is null ? "" : " alone"));
         }
 
         if (needed.Inertia is double inertia)
         {
             string about = needed.IsInertiaExact ? "" : "about ";
-            parts.Add($"inertia {about}{beam.Display.SayAtLeast(inertia, QuantityKind.Inertia)} for deflection");
+            string sag = needed.InertiaOf is SectionCheck of ? What(of) : "deflection";
+            parts.Add($"inertia {about}{beam.Display.SayAtLeast(inertia, QuantityKind.Inertia)} for {sag}");
         }
 
         string figures = parts.Count == 0 ? "" : $"Needed: {string.Join(", ", parts)}.";

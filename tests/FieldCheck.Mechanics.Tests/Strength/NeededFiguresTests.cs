@@ -23,6 +23,7 @@ public sealed class NeededFiguresTests
 
         Assert.Equal(new ModulusNeed(CheckKind.Bending, 4000 / 10e6, false), Rounded(needed.Modulus));
         Assert.Null(needed.Inertia);
+        Assert.Null(needed.ModulusOf);
         Assert.Null(needed.Lateral);
         Assert.True(needed.IsInertiaExact);
     }
@@ -35,6 +36,7 @@ public sealed class NeededFiguresTests
         Section wide = Section.Of(new SectionShape.Rectangle(0.1, 0.2));
 
         Assert.Equal(9000 / 10e6, Of(Checked.Problem(model, Checked.Stick(Ten), Checked.Stick(Ten, section: wide))).Modulus!.Modulus, 1e-15);
+        Assert.Equal(1, Of(Checked.Problem(model, Checked.Stick(Ten), Checked.Stick(Ten, section: wide))).ModulusOf!.Span);
         Assert.Equal(9000 / 10e6, Of(Checked.Problem(Hinged(6, 4), Checked.Stick(Ten), Checked.Stick(Ten, section: wide))).Modulus!.Modulus, 1e-15);
     }
 

@@ -37,6 +37,39 @@ public sealed class JudgedByWordsTests
         Assert.Equal("Judged by: deflection only; strength was not judged. NOT JUDGED: bending, shear.", JudgedByWords.Of(checks));
     }
 
+    /// <summary>The size factor of No.2 is for pieces up to 4 in thick (NDS Supplement Table 4A): a 6x12 is not judged in bending, the other span is.</summary>
+    [Fact]
+    public void SpanThatIsNotJudged_IsNamed_AndSoIsTheOneThatAModulusIsOf()
+    {
+        BeamDocument mixed = Beam with
+        {
+            Display = "us",
+            Spans =
+            [
+                new() { Length = "10 ft", Unbraced = "braced", Section = "a" }, new() { Length = "10 ft", Unbraced = "braced", Section = "b" },
+            ],
+            Supports =
+            [
+                new() { Kind = "pin", Joint = "0", Bearing = "3 in" },
+                new() { Kind = "roller", Joint = "1", Bearing = "3 in" },
+                new() { Kind = "roller", Joint = "2", Bearing = "3 in" },
+            ],
+            Loads = [new() { Kind = "distributed", Intensity = "100 plf" }],
+            Sections = [new() { Name = "a", Shape = "6x12" }, new() { Name = "b", Shape = "2x12" }],
+            Materials = [new() { Name = "m", Grade = "DF-L No.2", Factors = [new("duration", "1.0")] }],
+            Limits = new() { Rules = "NDS" },
+        };
+        Calculation calculation = Run(mixed);
+
+        Assert.Equal(
+            "Judged by: bending of span 2, shear, bearing. NOT JUDGED: bending of span 1.",
+            JudgedByWords.Of(calculation.Checks));
+        Assert.Contains(
+            "in3 for bending of span 2.",
+            new WhatIfWords(calculation.Beam!, mixed).Needed(calculation.WhatIf!.Needed),
+            StringComparison.Ordinal);
+    }
+
     [Fact]
     public void EverythingJudged_NeedsNoCaveat()
     {
