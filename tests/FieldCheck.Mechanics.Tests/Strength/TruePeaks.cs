@@ -179,14 +179,18 @@ internal sealed class TruePeaks
             place,
             (state, section) => Math.Abs(state.Moment) / section.SectionModulus!.Value + Math.Abs(state.Axial) / section.Area!.Value),
         CheckKind.Shear => OnMember(check, instant, place, (state, section) => Math.Abs(state.Shear) / section.PeakShearArea!.Value),
-        CheckKind.Bearing => instant.Reactions[check.Support!.Value].Vertical
+        CheckKind.Bearing => Push(instant, check)
             / BearingWidth.Of(_problem.Members[check.Span!.Value].Section!)!.Value / 0.1,
-        CheckKind.PadPressure => instant.Reactions[check.Support!.Value].Vertical / 0.09,
+        CheckKind.PadPressure => Push(instant, check) / 0.09,
         CheckKind.AbsoluteDeflection => Math.Abs(instant.At(place).Left.Deflection),
         CheckKind.FinalDeflection or CheckKind.FinalOverhangDeflection =>
             Math.Abs(FromChord(check, instant, place) + CreepOf(check) * (lasting is null ? 0 : FromChord(check, lasting, place))),
         _ => Math.Abs(FromChord(check, instant, place)),
     };
+
+    /// <summary>A sloped surface is pushed square to it.</summary>
+    private static double Push(BeamResponse answer, SectionCheck check) =>
+        answer.Reactions[check.Support!.Value].Normal ?? answer.Reactions[check.Support!.Value].Vertical;
 
     /// <summary>At a joint the side that is of the member.</summary>
     private double OnMember(SectionCheck check, BeamResponse answer, double place, Func<SectionState, Section, double> figure)
