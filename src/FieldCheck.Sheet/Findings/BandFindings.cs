@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using FieldCheck.Mechanics.Checks;
 using FieldCheck.Mechanics.Model;
-using FieldCheck.Mechanics.Response;
 using FieldCheck.Mechanics.Solving;
 using FieldCheck.Sheet.Building;
 using FieldCheck.Sheet.Reading;

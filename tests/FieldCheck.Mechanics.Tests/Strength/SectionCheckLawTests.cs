@@ -105,13 +105,8 @@ public sealed class SectionCheckLawTests
             static SectionCheck[] Ordered(
                 ImmutableArray<SectionCheck> checks, Func<SectionCheck, int?> bay, Func<SectionCheck, int?> last) =>
             [
-<<<<<<< ours
                 .. checks.OrderBy(one => one.Kind).ThenBy(one => one.Basis).ThenBy(one => one.Case).ThenBy(last).ThenBy(bay)
-                    .ThenBy(one => one.Limit).ThenBy(one => one.Demand),
-=======
-                .. checks.OrderBy(one => one.Kind).ThenBy(one => one.Basis).ThenBy(one => one.Case).ThenBy(bay)
                     .ThenBy(one => one.Limit).ThenBy(one => one.Demand).ThenBy(one => one.Reason),
->>>>>>> theirs
             ];
         },
         iter: Math.Max(1, Law.Draws / 4),

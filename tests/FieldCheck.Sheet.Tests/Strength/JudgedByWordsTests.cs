@@ -62,7 +62,7 @@ public sealed class JudgedByWordsTests
         Calculation calculation = Run(mixed);
 
         Assert.Equal(
-            "Judged by: bending of span 2, shear, bearing. NOT JUDGED: bending of span 1.",
+            "Judged by: bending of span 2, shear of span 2, bearing of span 2. NOT JUDGED: bending of span 1, shear of span 1, bearing of span 1.",
             JudgedByWords.Of(calculation.Checks));
         Assert.Contains(
             "in3 for bending of span 2.",
