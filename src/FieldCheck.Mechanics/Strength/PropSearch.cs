@@ -114,7 +114,9 @@ public static class PropSearch
         };
     }
 
-    private static bool IsOpen(SectionCheck check) => check.Verdict == CheckVerdict.NotJudged;
+    /// <summary>It cannot be judged; a limit of overhangs where a prop at the tip leaves none asks for nothing.</summary>
+    private static bool IsOpen(SectionCheck check) =>
+        check.Verdict == CheckVerdict.NotJudged && check.Reason != NotJudgedReason.NothingToJudge;
 
     private static int IndexOf(StrengthProblem problem, double place) =>
         problem.Beam.Model.Supports.Count(support => support.Position < place);

@@ -165,6 +165,18 @@ public sealed class PropSearchTests
         }
     }
 
+    /// <summary>A prop at the tip leaves no overhang for its limit to speak of, and stands there all the same.</summary>
+    [Fact]
+    public void PropUnderTheTip_IsOffered()
+    {
+        BeamModel model = Checked.Model([4, 2], [Support.Pin(0), Support.Roller(4)], new Load.Point(6, 1000));
+
+        PropStretch found = Assert.Single(
+            Find(Checked.Problem(model, Checked.Bare).With(new DeflectionLimits { OverhangRatio = 1e4 })), one => one.To > 4);
+
+        Assert.Equal(6, found.To);
+    }
+
     /// <summary>Supports to the right of a prop are counted on by one.</summary>
     [Theory]
     [InlineData(0, 1, 2)]
