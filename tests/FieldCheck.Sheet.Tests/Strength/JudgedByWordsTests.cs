@@ -62,7 +62,8 @@ public sealed class JudgedByWordsTests
         Calculation calculation = Run(mixed);
 
         Assert.Equal(
-            "Judged by: bending of span 2, shear of span 2, bearing of span 2. NOT JUDGED: bending of span 1, shear of span 1, bearing of span 1.",
+            "Judged by: bending of span 2, shear of span 2, bearing of span 2 at B, bearing at C. "
+                + "NOT JUDGED: bending of span 1, shear of span 1, bearing at A, bearing of span 1 at B.",
             JudgedByWords.Of(calculation.Checks));
         Assert.Contains(
             "in3 for bending of span 2.",
