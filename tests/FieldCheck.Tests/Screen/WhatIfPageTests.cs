@@ -7,8 +7,8 @@ namespace FieldCheck.Tests.Screen;
 
 /// <summary>
 /// The page of what the beam would take, and the prop whose stiffness is typed there. A joist of 80 x 200 mm, C24, over 6 m
-/// under 2 kN/m: 5 w L⁴/384 E I = 57.5 mm against 20 mm; a prop of 100 kN/m at midspan carries 57.5 mm over the sum of
-/// L³/48 E I and 1/100 kN/m (any table of beam formulas), 3.26 kN. A rigid one lifts the end of a bay shorter than
+/// under 2 kN/m: 5 w L⁴/384 E I = 57.5 mm against 20 mm; a prop of 300 kN/m at midspan carries 57.5 mm over the sum of
+/// L³/48 E I and 1/300 kN/m (any table of beam formulas), 5.23 kN, and gives way by 17.4 mm. A rigid one lifts the end of a bay shorter than
 /// (√13 − 1)/6 of the other (three-moment equation), 1.817 m of 6 m.
 /// </summary>
 public sealed class WhatIfPageTests
@@ -16,8 +16,8 @@ public sealed class WhatIfPageTests
     private const string Rigid = "A rigid prop between 1.817 m and 4.183 m makes every judged check hold; at 3.00 m it carries 7.50 kN "
         + "and the beam is used to 0.42.";
 
-    private const string Soft = "A prop of 100.00 kN/m between 2.565 m and 3.435 m makes every judged check hold; at 3.00 m it "
-        + "carries 3.26 kN and the beam is used to 0.90.";
+    private const string Soft = "A prop of 300.00 kN/m between 2.368 m and 3.632 m makes every judged check hold; at 3.00 m it "
+        + "carries 5.23 kN and the beam is used to 0.87.";
 
     private static readonly BeamDocument Long = new()
     {
@@ -51,22 +51,22 @@ public sealed class WhatIfPageTests
         Desk desk = Page(Long);
 
         Assert.Equal([Rigid], PropsOf(desk));
-        Assert.Equal([Soft], PropsOf(desk.Press("100kN/m Enter")));
+        Assert.Equal([Soft], PropsOf(desk.Press("300kN/m Enter")));
         Assert.Equal([Soft], PropsOf(desk.Press("Enter Enter")));
         Assert.Equal([Rigid], PropsOf(desk.Press("Enter Backspace Backspace Backspace Backspace Backspace Backspace Backspace Enter")));
     }
 
     [Theory]
-    [InlineData("0.1kN/mm")]
-    [InlineData("100000N/m")]
-    [InlineData("\"0.571014716 kip/in\"")]
-    [InlineData("100")]
+    [InlineData("0.3kN/mm")]
+    [InlineData("300000N/m")]
+    [InlineData("\"1.713044148 kip/in\"")]
+    [InlineData("300")]
     public void Stiffness_IsReadInAnyUnit_AndABareNumberInThatOfCells(string typed) =>
         Assert.Equal([Soft], PropsOf(Page(Long).Press($"{typed} Enter")));
 
     [Theory]
-    [InlineData("0.1kN/mm", "0.1kN/mm = 100.00 kN/m")]
-    [InlineData("100", "100 kN/m")]
+    [InlineData("0.3kN/mm", "0.3kN/mm = 300.00 kN/m")]
+    [InlineData("300", "300 kN/m")]
     [InlineData("1kip", "Wanted: a stiffness, force per length the prop gives way, as 5 kN/mm or 30 kip/in; nothing: rigid.")]
     [InlineData("0", "Wanted: a stiffness, force per length the prop gives way, as 5 kN/mm or 30 kip/in; nothing: rigid.")]
     public void WhatIsTyped_IsReadBackAtEveryKey(string typed, string said) =>
@@ -91,8 +91,8 @@ public sealed class WhatIfPageTests
 
     [Fact]
     public void StiffnessInUsUnits_IsSaidInThem() => Assert.StartsWith(
-        "A prop of 0.571 kip/in between ",
-        Assert.Single(PropsOf(Page(Long with { Display = "us" }).Press("100kN/m Enter"))),
+        "A prop of 1.71 kip/in between ",
+        Assert.Single(PropsOf(Page(Long with { Display = "us" }).Press("300kN/m Enter"))),
         StringComparison.Ordinal);
 
     [Fact]
@@ -102,16 +102,16 @@ public sealed class WhatIfPageTests
 
         Assert.Empty(PropsOf(desk));
         Assert.Contains("No prop is needed: no judged check is over.", Answers(desk).Sentences);
-        Assert.Null(Answers(desk.Press("100")).Draft);
+        Assert.Null(Answers(desk.Press("300")).Draft);
     }
 
     [Fact]
     public void AnswerIsInSight_HoweverLittleRoomThereIs()
     {
         Desk desk = Page(Long);
-        desk.Happen(new ScreenEvent.Resized(40, 12)).Press("100kN/m Enter");
+        desk.Happen(new ScreenEvent.Resized(40, 12)).Press("300kN/m Enter");
 
-        Assert.Contains("> A prop of 100.00 kN/m", desk.Show(40, 12).ToString(), StringComparison.Ordinal);
+        Assert.Contains("> A prop of 300.00 kN/m", desk.Show(40, 12).ToString(), StringComparison.Ordinal);
     }
 
     private static Desk Page(BeamDocument document) => new Desk(document, new BeamOrigin("joist")).Press("F7 / h");
