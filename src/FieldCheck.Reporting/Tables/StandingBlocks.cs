@@ -30,6 +30,9 @@ internal static class StandingBlocks
     private const int NoteRank = 20;
     private static readonly ImmutableArray<string> KnownHeading = ["HOW WELL IT IS KNOWN"];
 
+    /// <summary>What the header says where there is no room for the sentence.</summary>
+    private const string MayTip = "MAY TIP";
+
     private const int OtherRows = 4;
     private const int HeaderAndCount = 2;
 
@@ -59,7 +62,10 @@ internal static class StandingBlocks
     internal static IEnumerable<PanelBlock> Remarks(Calculation calculation, int width) =>
         MessageLines.InOrder(calculation)
             .Where(message => message.Code is not (MessageCodes.StatedLow or MessageCodes.StatedHigh or MessageCodes.Over))
-            .Select(message => PanelBlock.Wrapped(PlainAscii.Of(message.Text), width, RankOf(message.Severity)));
+            .Select(message => PanelBlock.Wrapped(PlainAscii.Of(message.Text), width, RankOf(message)) with
+            {
+                Brief = message.Code == MessageCodes.TipsWithin ? MayTip : null,
+            });
 
     private static IEnumerable<PanelBlock> Reactions(
         BeamWords words, BeamResponse response, int width, int height)
@@ -167,10 +173,10 @@ internal static class StandingBlocks
     private static string Sense(Curve curve, string item) =>
         curve is not Curve.Moment ? "" : item[0] == '+' ? " sag" : " hog";
 
-    private static int RankOf(Severity severity) => severity switch
+    private static int RankOf(Message message) => message.Severity switch
     {
         Severity.Fault => FaultRank,
-        Severity.Caution => CautionRank,
+        Severity.Caution => message.Code == MessageCodes.TipsWithin ? FaultRank : CautionRank,
         _ => NoteRank,
     };
 

@@ -41,6 +41,28 @@ public sealed class ResultsPanelTests
         Assert.Single(all, line => line.StartsWith("NOT THE WORST: ", StringComparison.Ordinal));
     }
 
+    /// <summary>1.2 kN/m on 4 m hold 9.6 kNm; 5 kN ± 20 % at 1.8 m beyond come to 9.0, and to 10.8 at the most.</summary>
+    [Fact]
+    public void ABeamThatMayTipWithinWhatWasMeasured_SaysSoFirst_OrInTheHeader()
+    {
+        Calculation calculation = Sheets.Run(new BeamDocument
+        {
+            Spans = [new() { Length = "4 m" }, new() { Length = "1.8 m" }],
+            Supports = [new() { Kind = "pin", Joint = "0", Acts = "up" }, new() { Kind = "roller", Joint = "1", Acts = "up" }],
+            Loads =
+            [
+                new() { Kind = "point", At = "end", Force = "5 kN ± 20 %" },
+                new() { Kind = "distributed", From = "0 m", To = "4 m", Intensity = "1.2 kN/m" },
+            ],
+        });
+
+        Assert.Equal("RESULTS  up to date  MAY TIP", ResultsPanel.Lines(calculation, 38, 3)[0]);
+        ImmutableArray<string> some = ResultsPanel.Lines(calculation, 38, 12);
+        Assert.Equal("RESULTS  up to date", some[0]);
+        Assert.Single(some, line => line.Contains("Within what was measured", StringComparison.Ordinal));
+        Assert.StartsWith("..", some[^1], StringComparison.Ordinal);
+    }
+
     [Fact]
     public void ACellThatDoesNotRead_LeavesNoFigure()
     {

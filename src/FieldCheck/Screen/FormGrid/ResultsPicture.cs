@@ -129,12 +129,12 @@ internal static partial class ResultsPicture
     private static Role RoleOf(string word) => word switch
     {
         "up to date" or "AGREES" or "WITHIN BAND" or "HELD" or "OK" => Role.Good,
-        "CAN MOVE" or "LIFTS" or "LOW" or "OVER" => Role.Bad,
+        "CAN MOVE" or "MAY TIP" or "LIFTS" or "LOW" or "OVER" => Role.Bad,
         _ => Role.Warn,
     };
 
     [GeneratedRegex(
-        @"\b(up to date|before this cell|cells? to mend|waiting for|CAN MOVE|LIFTS|HELD|estimate|AGREES|WITHIN BAND|LOW|HIGH|NOT JUDGED|NOT THE WORST|"
+        @"\b(up to date|before this cell|cells? to mend|waiting for|CAN MOVE|MAY TIP|LIFTS|HELD|estimate|AGREES|WITHIN BAND|LOW|HIGH|NOT JUDGED|NOT THE WORST|"
             + @"DOES NOT CLOSE|not stated|OVER|OK)\b",
         RegexOptions.CultureInvariant)]
     private static partial Regex Verdicts();
