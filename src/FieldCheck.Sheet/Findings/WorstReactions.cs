@@ -23,7 +23,7 @@ internal sealed record WorstReactions(
     ImmutableArray<(Situation Situation, BeamResponse? Response)> Answers, bool AreEnds, ImmutableArray<Envelope> Envelopes)
 {
     /// <summary>
-    /// Up to so many supports times combinations the envelope is found where a support may let go: some hundredths of
+    /// Up to so many supports times combinations the envelope is found where a support may let go: a few tenths of
     /// a second at most.
     /// </summary>
     private const int MostSearched = 40;
