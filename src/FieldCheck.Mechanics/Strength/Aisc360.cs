@@ -63,7 +63,7 @@ internal sealed class Aisc360(bool isLrfd) : IStrengthRule
                 [
                     Term.Stress(CheckSymbol.Yield, steel.Yield),
                     Term.Area(CheckSymbol.Area, area),
-                    Term.Force(CheckSymbol.NominalForce, steel.Yield * area),
+                    Term.Force(CheckSymbol.NominalForce, steel.Yield * area, CheckFormula.YieldOfArea),
                 ]),
             _ => Nominal.Unknown(clause, NotJudgedReason.NoArea),
         };
@@ -79,6 +79,15 @@ internal sealed class Aisc360(bool isLrfd) : IStrengthRule
             Clause = strength.Clause,
             Unit = unit,
             Limit = isLrfd ? phi * strength.Value : strength.Value / omega,
+            LimitBy = (unit, kind, isLrfd) switch
+            {
+                (CheckUnit.Moment, _, true) => CheckFormula.DesignMoment,
+                (CheckUnit.Moment, _, false) => CheckFormula.AllowableMoment,
+                (_, CheckKind.Shear, true) => CheckFormula.DesignShear,
+                (_, CheckKind.Shear, false) => CheckFormula.AllowableShear,
+                (_, _, true) => CheckFormula.DesignForce,
+                (_, _, false) => CheckFormula.AllowableForce,
+            },
             Reason = strength.Reason,
             LengthFor = strength.LengthFor is Func<double, double> lengthFor
                 ? push => lengthFor(isLrfd ? push / phi : push * omega)

@@ -20,14 +20,17 @@ internal static class Aisc360BarLateral
             CheckClause.Aisc360F11Lateral,
             moment,
             [
-                Term.Stress(CheckSymbol.Yield, steel.Yield),
-                Term.Stress(CheckSymbol.Modulus, steel.Modulus),
-                Term.Modulus(CheckSymbol.SectionModulus, moduli.Elastic),
-                Term.Moment(CheckSymbol.PlasticMoment, plastic),
+                .. Aisc360Bending.SteelTerms(steel),
+                .. Aisc360Bending.BoundedTerms(moduli, plastic),
                 Term.Length(CheckSymbol.UnbracedLength, length),
                 Term.Number(CheckSymbol.BarSlenderness, slenderness),
                 Term.Number(CheckSymbol.MomentFactor, 1),
-                Term.Moment(CheckSymbol.NominalMoment, moment),
+                Term.Moment(
+                    CheckSymbol.NominalMoment,
+                    moment,
+                    slenderness <= 0.08 * ratio ? CheckFormula.Yielding
+                        : slenderness <= 1.9 * ratio ? CheckFormula.AiscBarBetween
+                        : CheckFormula.AiscBarElastic),
             ]);
     }
 }

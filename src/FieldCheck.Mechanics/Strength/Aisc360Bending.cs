@@ -18,9 +18,9 @@ internal static class Aisc360Bending
         return steel.Shape switch
         {
             SectionShape.I shape when isFlat => Aisc360WeakBending.Of(
-                steel, moduli, shape.FlangeWidth / (2 * shape.FlangeThickness)),
+                steel, moduli, shape.FlangeWidth / (2 * shape.FlangeThickness), CheckFormula.HalfFlange),
             SectionShape.Channel shape when isFlat => Aisc360WeakBending.Of(
-                steel, moduli, shape.FlangeWidth / shape.FlangeThickness),
+                steel, moduli, shape.FlangeWidth / shape.FlangeThickness, CheckFormula.WholeFlange),
             SectionShape.I shape => StrongAxis(steel, moduli, Aisc360Plates.Of(steel, shape), hasSlenderFlanges: true),
             SectionShape.Channel shape => StrongAxis(
                 steel, moduli, Aisc360Plates.Of(steel, shape), hasSlenderFlanges: false),
@@ -31,12 +31,27 @@ internal static class Aisc360Bending
         };
     }
 
-    internal static ImmutableArray<CheckTerm> PlasticTerms(SteelMember steel, double plastic, double moment) =>
+    /// <summary>The moment to which the whole section yields.</summary>
+    internal static ImmutableArray<CheckTerm> PlasticTerms(SteelMember steel, double plastic) =>
     [
-        Term.Stress(CheckSymbol.Yield, steel.Yield),
         Term.Modulus(CheckSymbol.PlasticModulus, plastic),
-        Term.Moment(CheckSymbol.PlasticMoment, moment),
+        Term.Moment(CheckSymbol.PlasticMoment, steel.Yield * plastic, CheckFormula.PlasticMoment),
     ];
+
+    /// <summary>The same of a shape that yields at its edge far sooner.</summary>
+    internal static ImmutableArray<CheckTerm> BoundedTerms(Moduli moduli, double moment) =>
+    [
+        Term.Modulus(CheckSymbol.PlasticModulus, moduli.Plastic),
+        Term.Modulus(CheckSymbol.SectionModulus, moduli.Elastic),
+        Term.Moment(CheckSymbol.PlasticMoment, moment, CheckFormula.BoundedPlasticMoment),
+    ];
+
+    /// <summary>Yield stress and modulus of elasticity.</summary>
+    internal static ImmutableArray<CheckTerm> SteelTerms(SteelMember steel) =>
+        [Term.Stress(CheckSymbol.Yield, steel.Yield), Term.Stress(CheckSymbol.Modulus, steel.Modulus)];
+
+    /// <summary>A moment that yielding alone limits.</summary>
+    internal static CheckTerm Yields(double moment) => Term.Moment(CheckSymbol.NominalMoment, moment, CheckFormula.Yielding);
 
     /// <summary>F2.1 while the flanges are compact, F3.2 for an I whose flanges are not.</summary>
     private static Nominal StrongAxis(
@@ -45,7 +60,7 @@ internal static class Aisc360Bending
         double plastic = steel.Yield * moduli.Plastic;
         ImmutableArray<CheckTerm> terms =
         [
-            .. plates.WebTerms, .. plates.FlangeTerms, .. PlasticTerms(steel, moduli.Plastic, plastic),
+            .. SteelTerms(steel), .. plates.WebTerms, .. plates.FlangeTerms, .. PlasticTerms(steel, moduli.Plastic),
         ];
         bool isCompact = plates.Flange <= plates.FlangeCompact;
         if (plates.Web > plates.WebCompact || !isCompact && !hasSlenderFlanges)
@@ -55,12 +70,13 @@ internal static class Aisc360Bending
 
         if (isCompact)
         {
-            return new Nominal(CheckClause.Aisc360F2Yielding, plastic, terms);
+            return new Nominal(CheckClause.Aisc360F2Yielding, plastic, [.. terms, Yields(plastic)]);
         }
 
         double elastic = 0.7 * steel.Yield * moduli.Elastic;
         double share = (plates.Flange - plates.FlangeCompact) / (plates.FlangeNoncompact - plates.FlangeCompact);
-        double buckling = plates.Flange <= plates.FlangeNoncompact
+        bool isNoncompact = plates.Flange <= plates.FlangeNoncompact;
+        double buckling = isNoncompact
             ? plastic - (plastic - elastic) * share
             : 0.9 * steel.Modulus * Aisc360Plates.WebRestraint(plates.Web) * moduli.Elastic
                 / (plates.Flange * plates.Flange);
@@ -71,7 +87,10 @@ internal static class Aisc360Bending
             [
                 .. terms,
                 Term.Modulus(CheckSymbol.SectionModulus, moduli.Elastic),
-                Term.Moment(CheckSymbol.NominalMoment, moment),
+                Term.Moment(
+                    CheckSymbol.NominalMoment,
+                    moment,
+                    isNoncompact ? CheckFormula.AiscNoncompactFlange : CheckFormula.AiscSlenderFlange),
             ]);
     }
 
@@ -80,6 +99,8 @@ internal static class Aisc360Bending
     {
         double moment = steel.Yield * Math.Min(moduli.Plastic, 1.6 * moduli.Elastic);
         return new Nominal(
-            CheckClause.Aisc360F11Yielding, moment, PlasticTerms(steel, moduli.Plastic, moment));
+            CheckClause.Aisc360F11Yielding,
+            moment,
+            [Term.Stress(CheckSymbol.Yield, steel.Yield), .. BoundedTerms(moduli, moment), Yields(moment)]);
     }
 }

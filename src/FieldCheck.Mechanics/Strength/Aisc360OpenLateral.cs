@@ -36,11 +36,23 @@ internal static class Aisc360OpenLateral
             CheckClause.Aisc360F2Lateral,
             moment,
             [
+                .. figures.Terms(steel),
+                Term.Length(CheckSymbol.WarpingRadius, Math.Sqrt(warping.Value / figures.Inertia)),
+                Term.Length(CheckSymbol.EffectiveRadius, effective, CheckFormula.AiscEffectiveRadius),
                 Term.Length(CheckSymbol.FlangeDistance, flangeDistance),
-                Term.Length(CheckSymbol.EffectiveRadius, effective),
-                .. figures.Terms(steel, plasticLength, elasticLength),
-                .. isElastic ? [Term.Stress(CheckSymbol.CriticalStress, stress)] : Array.Empty<CheckTerm>(),
-                Term.Moment(CheckSymbol.NominalMoment, moment),
+                Term.Number(CheckSymbol.ShapeFactor, shapeFactor, isChannel ? CheckFormula.AiscChannelFactor : null),
+                Term.Length(CheckSymbol.PlasticLength, plasticLength, CheckFormula.AiscPlasticLength),
+                Term.Length(CheckSymbol.ElasticLength, elasticLength, CheckFormula.AiscElasticLength),
+                .. figures.LengthTerms,
+                .. isElastic
+                    ? [Term.Stress(CheckSymbol.CriticalStress, stress, CheckFormula.AiscLateralStress)]
+                    : Array.Empty<CheckTerm>(),
+                Term.Moment(
+                    CheckSymbol.NominalMoment,
+                    moment,
+                    figures.Length <= plasticLength ? CheckFormula.Yielding
+                        : isElastic ? CheckFormula.MomentOfCriticalStress
+                        : CheckFormula.AiscBetweenLengths),
             ]);
     }
 }

@@ -15,16 +15,21 @@ internal static class Aisc360TubeBending
         double web = sides.WebSlenderness;
         ImmutableArray<CheckTerm> terms =
         [
-            .. Terms(CheckSymbol.FlangeSlenderness, flange, 1.12 * root, 1.40 * root),
-            .. Terms(CheckSymbol.WebSlenderness, web, 2.42 * root, 5.70 * root),
-            .. Aisc360Bending.PlasticTerms(steel, moduli.Plastic, plastic),
+            .. Aisc360Bending.SteelTerms(steel),
+            Term.Number(CheckSymbol.FlangeSlenderness, flange, CheckFormula.TubeFlange),
+            Term.Number(CheckSymbol.FlangeCompactLimit, 1.12 * root, CheckFormula.AiscTubeFlangeCompact),
+            Term.Number(CheckSymbol.FlangeNoncompactLimit, 1.40 * root, CheckFormula.AiscTubeFlangeNoncompact),
+            Term.Number(CheckSymbol.WebSlenderness, web, CheckFormula.TubeWeb),
+            Term.Number(CheckSymbol.WebCompactLimit, 2.42 * root, CheckFormula.AiscTubeWebCompact),
+            Term.Number(CheckSymbol.WebNoncompactLimit, 5.70 * root, CheckFormula.AiscTubeWebNoncompact),
+            .. Aisc360Bending.PlasticTerms(steel, moduli.Plastic),
         ];
         if (flange > 1.40 * root || web > 5.70 * root)
         {
             return Nominal.Unknown(CheckClause.Aisc360Flexure, NotJudgedReason.TooSlender, terms);
         }
 
-        Nominal Buckling(CheckClause clause, double slope, double slenderness, double start)
+        Nominal Buckling(CheckClause clause, CheckFormula by, double slope, double slenderness, double start)
         {
             double moment = Math.Min(plastic, plastic - (plastic - elastic) * (slope * slenderness / root - start));
             return new Nominal(
@@ -33,15 +38,19 @@ internal static class Aisc360TubeBending
                 [
                     .. terms,
                     Term.Modulus(CheckSymbol.SectionModulus, moduli.Elastic),
-                    Term.Moment(CheckSymbol.NominalMoment, moment),
+                    Term.Moment(CheckSymbol.NominalMoment, moment, by),
                 ]);
         }
 
-        Nominal yielding = new(CheckClause.Aisc360F7Yielding, plastic, terms);
+        Nominal yielding = new(CheckClause.Aisc360F7Yielding, plastic, [.. terms, Aisc360Bending.Yields(plastic)]);
         return Nominal.Least(
             yielding,
-            flange > 1.12 * root ? Buckling(CheckClause.Aisc360F7Flange, 3.57, flange, 4.0) : yielding,
-            web > 2.42 * root ? Buckling(CheckClause.Aisc360F7Web, 0.305, web, 0.738) : yielding);
+            flange > 1.12 * root
+                ? Buckling(CheckClause.Aisc360F7Flange, CheckFormula.AiscTubeFlangeMoment, 3.57, flange, 4.0)
+                : yielding,
+            web > 2.42 * root
+                ? Buckling(CheckClause.Aisc360F7Web, CheckFormula.AiscTubeWebMoment, 0.305, web, 0.738)
+                : yielding);
     }
 
     internal static Nominal Of(SteelMember steel, Moduli moduli, SectionShape.RoundTube tube)
@@ -51,8 +60,11 @@ internal static class Aisc360TubeBending
         double plastic = steel.Yield * moduli.Plastic;
         ImmutableArray<CheckTerm> terms =
         [
-            .. Terms(CheckSymbol.WallSlenderness, wall, 0.07 * ratio, 0.31 * ratio),
-            .. Aisc360Bending.PlasticTerms(steel, moduli.Plastic, plastic),
+            .. Aisc360Bending.SteelTerms(steel),
+            Term.Number(CheckSymbol.WallSlenderness, wall),
+            Term.Number(CheckSymbol.CompactLimit, 0.07 * ratio, CheckFormula.AiscWallCompact),
+            Term.Number(CheckSymbol.NoncompactLimit, 0.31 * ratio, CheckFormula.AiscWallNoncompact),
+            .. Aisc360Bending.PlasticTerms(steel, moduli.Plastic),
         ];
         if (wall >= 0.45 * ratio)
         {
@@ -61,10 +73,11 @@ internal static class Aisc360TubeBending
 
         if (wall <= 0.07 * ratio)
         {
-            return new Nominal(CheckClause.Aisc360F8Yielding, plastic, terms);
+            return new Nominal(CheckClause.Aisc360F8Yielding, plastic, [.. terms, Aisc360Bending.Yields(plastic)]);
         }
 
-        double stress = wall <= 0.31 * ratio
+        bool isNoncompact = wall <= 0.31 * ratio;
+        double stress = isNoncompact
             ? 0.021 * steel.Modulus / wall + steel.Yield
             : 0.33 * steel.Modulus / wall;
         double moment = Math.Min(plastic, stress * moduli.Elastic);
@@ -74,16 +87,11 @@ internal static class Aisc360TubeBending
             [
                 .. terms,
                 Term.Modulus(CheckSymbol.SectionModulus, moduli.Elastic),
-                Term.Stress(CheckSymbol.CriticalStress, stress),
-                Term.Moment(CheckSymbol.NominalMoment, moment),
+                Term.Stress(
+                    CheckSymbol.CriticalStress,
+                    stress,
+                    isNoncompact ? CheckFormula.AiscNoncompactWall : CheckFormula.AiscSlenderWall),
+                Term.Moment(CheckSymbol.NominalMoment, moment, CheckFormula.MomentOfCriticalStress),
             ]);
     }
-
-    private static ImmutableArray<CheckTerm> Terms(
-        CheckSymbol symbol, double slenderness, double compact, double noncompact) =>
-    [
-        Term.Number(symbol, slenderness),
-        Term.Number(CheckSymbol.CompactLimit, compact),
-        Term.Number(CheckSymbol.NoncompactLimit, noncompact),
-    ];
 }

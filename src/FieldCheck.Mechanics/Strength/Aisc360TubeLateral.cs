@@ -16,8 +16,16 @@ internal static class Aisc360TubeLateral
             CheckClause.Aisc360F7Lateral,
             moment,
             [
-                .. figures.Terms(steel, plasticLength, elasticLength),
-                Term.Moment(CheckSymbol.NominalMoment, moment),
+                .. figures.Terms(steel),
+                Term.Length(CheckSymbol.PlasticLength, plasticLength, CheckFormula.AiscTubePlasticLength),
+                Term.Length(CheckSymbol.ElasticLength, elasticLength, CheckFormula.AiscTubeElasticLength),
+                .. figures.LengthTerms,
+                Term.Moment(
+                    CheckSymbol.NominalMoment,
+                    moment,
+                    figures.Length <= plasticLength ? CheckFormula.Yielding
+                        : figures.Length > elasticLength ? CheckFormula.AiscTubeLateralMoment
+                        : CheckFormula.AiscBetweenLengths),
             ]);
     }
 }

@@ -37,6 +37,7 @@ internal sealed record Aisc360Web(SteelMember Steel, double Flange, double Web, 
 
         return Strength(CheckClause.Aisc360WebYielding, AiscFactors.Surest, seat, LengthFor, bearing =>
             (Steel.Yield * Web * (spread * Fillet + bearing),
+            CheckFormula.AiscWebYielding,
             [
                 Term.Stress(CheckSymbol.Yield, Steel.Yield),
                 Term.Length(CheckSymbol.WebThickness, Web),
@@ -59,15 +60,18 @@ internal sealed record Aisc360Web(SteelMember Steel, double Flange, double Web, 
             return Depth * (isEnd && spread > 3 * LongBearing ? (spread + LongBearing) / 4 : spread / 3);
         }
 
+        bool IsLong(double bearing) => isEnd && bearing / Depth > LongBearing;
+
         double StrengthOn(double bearing)
         {
             double part = bearing / Depth;
-            double grown = isEnd && part > LongBearing ? 4 * part - LongBearing : 3 * part;
+            double grown = IsLong(bearing) ? 4 * part - LongBearing : 3 * part;
             return bare * (1 + grown * ratio);
         }
 
         return Strength(CheckClause.Aisc360WebCrippling, AiscFactors.Crippling, seat, LengthFor, bearing =>
             (StrengthOn(bearing),
+            IsLong(bearing) ? CheckFormula.AiscWebCripplingOnLong : CheckFormula.AiscWebCrippling,
             [
                 Term.Stress(CheckSymbol.Modulus, Steel.Modulus),
                 Term.Stress(CheckSymbol.Yield, Steel.Yield),
@@ -86,14 +90,18 @@ internal sealed record Aisc360Web(SteelMember Steel, double Flange, double Web, 
         AiscFactors factors,
         Seat seat,
         Func<double, double> lengthFor,
-        Func<double, (double Force, ImmutableArray<CheckTerm> Terms)> on)
+        Func<double, (double Force, CheckFormula By, ImmutableArray<CheckTerm> Terms)> on)
     {
         if (seat.Length is not double bearing)
         {
             return Nominal.Unknown(clause, NotJudgedReason.NoBearingLength) with { LengthFor = lengthFor, Factors = factors };
         }
 
-        (double force, ImmutableArray<CheckTerm> terms) = on(bearing);
-        return new Nominal(clause, force, [.. terms, Term.Force(CheckSymbol.NominalForce, force)]) { LengthFor = lengthFor, Factors = factors };
+        (double force, CheckFormula by, ImmutableArray<CheckTerm> terms) = on(bearing);
+        return new Nominal(clause, force, [.. terms, Term.Force(CheckSymbol.NominalForce, force, by)])
+        {
+            LengthFor = lengthFor,
+            Factors = factors,
+        };
     }
 }

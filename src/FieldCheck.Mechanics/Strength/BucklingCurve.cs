@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace FieldCheck.Mechanics.Strength;
 
 /// <summary>Buckling curves of EN 1993-1-1 6.3.</summary>
@@ -20,7 +22,23 @@ internal static class BucklingCurve
     /// <summary>Reduction factor χ, (6.49) and (6.56); at most 1.</summary>
     internal static double Factor(double slenderness, double imperfection)
     {
-        double half = 0.5 * (1 + imperfection * (slenderness - Start) + slenderness * slenderness);
+        double half = Half(slenderness, imperfection);
         return slenderness <= Start ? 1 : 1 / (half + Math.Sqrt(half * half - slenderness * slenderness));
     }
+
+    /// <summary>The work to it.</summary>
+    internal static ImmutableArray<CheckTerm> Terms(double slenderness, double imperfection) =>
+    [
+        Term.Number(CheckSymbol.Imperfection, imperfection),
+        .. slenderness <= Start
+            ? [Term.Number(CheckSymbol.BucklingFactor, 1)]
+            : new[]
+            {
+                Term.Number(CheckSymbol.BucklingPhi, Half(slenderness, imperfection), CheckFormula.EnBucklingPhi),
+                Term.Number(CheckSymbol.BucklingFactor, Factor(slenderness, imperfection), CheckFormula.EnBucklingFactor),
+            },
+    ];
+
+    private static double Half(double slenderness, double imperfection) =>
+        0.5 * (1 + imperfection * (slenderness - Start) + slenderness * slenderness);
 }

@@ -99,11 +99,26 @@ public enum CheckSymbol
     /// <summary>Diameter over wall of a round tube, D/t.</summary>
     WallSlenderness,
 
-    /// <summary>Slenderness up to which the part before it is compact, λp.</summary>
+    /// <summary>Slenderness up to which the wall of a round tube is compact, λp.</summary>
     CompactLimit,
 
-    /// <summary>Slenderness up to which the part before it is noncompact, λr.</summary>
+    /// <summary>Slenderness up to which the wall of a round tube is noncompact, λr.</summary>
     NoncompactLimit,
+
+    /// <summary>Slenderness up to which the flange is compact, λpf.</summary>
+    FlangeCompactLimit,
+
+    /// <summary>Slenderness up to which the flange is noncompact, λrf.</summary>
+    FlangeNoncompactLimit,
+
+    /// <summary>Slenderness up to which the web is compact, λpw.</summary>
+    WebCompactLimit,
+
+    /// <summary>Slenderness up to which the web is noncompact, λrw.</summary>
+    WebNoncompactLimit,
+
+    /// <summary>Factor by which a slender web lets its flange buckle sooner, kc.</summary>
+    WebRestraint,
 
     /// <summary>Radius of gyration in sideways bending, ry or iz.</summary>
     RadiusOfGyration,
@@ -119,6 +134,9 @@ public enum CheckSymbol
 
     /// <summary>Second moment of area in sideways bending, Iy or Iz.</summary>
     LateralInertia,
+
+    /// <summary>c of AISC 360 (F2-8): 1 of an I, ho/2·√(Iy/Cw) of a channel.</summary>
+    ShapeFactor,
 
     /// <summary>√(Iw/Iz), by which an open shape resists warping.</summary>
     WarpingRadius,
@@ -177,6 +195,9 @@ public enum CheckSymbol
     /// <summary>Share by which high shear lowers the yield stress of the shear area, ρ.</summary>
     ShearReduction,
 
+    /// <summary>Share of the bending resistance that the shear area gives.</summary>
+    ShearAreaShare,
+
     /// <summary>Slenderness up to which no check is needed: λc0, or 72ε/η.</summary>
     SlendernessLimit,
 
@@ -192,14 +213,20 @@ public enum CheckSymbol
     /// <summary>Imperfection factor of the buckling curve α.</summary>
     Imperfection,
 
+    /// <summary>Φ, on the way to χ.</summary>
+    BucklingPhi,
+
     /// <summary>Reduction for lateral buckling χ.</summary>
     BucklingFactor,
 
     /// <summary>Factor kfl of the simplified method.</summary>
     FlangeMethodFactor,
 
-    /// <summary>Partial factor γM0 or γM1 of EN 1993.</summary>
+    /// <summary>Partial factor γM0 of EN 1993, for sections.</summary>
     PartialFactor,
+
+    /// <summary>Partial factor γM1 of EN 1993, for members that buckle.</summary>
+    BucklingPartialFactor,
 
     /// <summary>Strength of timber as its grade gives it, before any factor.</summary>
     GradeStrength,
@@ -231,8 +258,32 @@ public enum CheckSymbol
     /// <summary>Bending stress at which the beam buckles sideways: FbE, or σm,crit.</summary>
     BucklingStress,
 
+    /// <summary>Buckling stress over the strength in bending before lateral stability, FbE/Fb*.</summary>
+    BucklingRatio,
+
+    /// <summary>Beam stability factor C_L of the NDS.</summary>
+    BeamStability,
+
+    /// <summary>Factor for lateral stability k_crit of EN 1995-1-1.</summary>
+    LateralFactor,
+
+    /// <summary>Factor of the NDS for a short bearing C_b.</summary>
+    BearingAreaFactor,
+
+    /// <summary>What the grain beside a bearing adds to its length on the side of the nearer end of the beam.</summary>
+    NearGrain,
+
+    /// <summary>What the grain beside a bearing adds to its length on the side of the farther end of the beam.</summary>
+    FarGrain,
+
     /// <summary>Length of the bearing with what the grain beside it carries: lef of EN 1995-1-1 6.1.5.</summary>
     EffectiveBearingLength,
+
+    /// <summary>Force along the beam that may act alone.</summary>
+    AxialAlone,
+
+    /// <summary>Moment that may act alone.</summary>
+    MomentAlone,
 
     /// <summary>Share of the width that cracks leave for shear: kcr of EN 1995-1-1.</summary>
     CrackShare,

@@ -53,6 +53,7 @@ internal sealed class DeflectionChecks(StrengthProblem problem, DeflectionLimits
         LastBay = stretch.Last == stretch.Index ? null : stretch.Last,
         Unit = CheckUnit.Length,
         Limit = share * stretch.Length / ratio,
+        LimitBy = share == 1 ? CheckFormula.LengthOverRatio : CheckFormula.TwiceLengthOverRatio,
         Terms =
         [
             new CheckTerm(CheckSymbol.BayLength, stretch.Length, CheckUnit.Length),

@@ -39,6 +39,7 @@ internal sealed class ElasticAllowable : IStrengthRule
             : member is { Material.Yield: double yield, Section.Area: double area } ? blank with
             {
                 Limit = AxialShare * yield * area,
+                LimitBy = CheckFormula.AxialShareOfYield,
                 Terms = [Term.Stress(CheckSymbol.Yield, yield), Term.Area(CheckSymbol.Area, area)],
             }
             : blank with { Reason = NotJudgedReason.NoArea };
@@ -59,7 +60,9 @@ internal sealed class ElasticAllowable : IStrengthRule
             : member.Material?.Yield is double yield && figure is double size ? blank with
             {
                 Limit = share * yield,
+                LimitBy = kind == CheckKind.Shear ? CheckFormula.ShearShareOfYield : CheckFormula.EdgeShareOfYield,
                 PerAction = 1 / size,
+                DemandBy = kind == CheckKind.Shear ? CheckFormula.ShearStress : CheckFormula.EdgeStress,
                 Terms = [new CheckTerm(symbol, size, unit), Term.Stress(CheckSymbol.Yield, yield)],
             }
             : blank with { Reason = without };

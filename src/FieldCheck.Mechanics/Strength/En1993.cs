@@ -51,6 +51,7 @@ internal sealed class En1993 : IStrengthRule
             { Section.Area: double area } steel => blank with
             {
                 Limit = area * steel.Yield / SectionFactor,
+                LimitBy = CheckFormula.EnAxial,
                 Terms =
                 [
                     Term.Stress(CheckSymbol.Yield, steel.Yield),

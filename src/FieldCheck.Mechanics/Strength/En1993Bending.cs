@@ -9,8 +9,8 @@ internal static class En1993Bending
         Resistance blank = En1993.Moment(CheckKind.Bending, CheckClause.En1993Bending);
         return section.Number switch
         {
-            <= 2 => By(CheckSymbol.PlasticModulus, steel.Section.PlasticModulus),
-            3 => By(CheckSymbol.SectionModulus, steel.Section.SectionModulus),
+            <= 2 => By(CheckSymbol.PlasticModulus, steel.Section.PlasticModulus, CheckFormula.EnPlasticMoment),
+            3 => By(CheckSymbol.SectionModulus, steel.Section.SectionModulus, CheckFormula.EnElasticMoment),
             _ => blank with
             {
                 Clause = CheckClause.En1993Class,
@@ -19,14 +19,14 @@ internal static class En1993Bending
             },
         };
 
-        Resistance By(CheckSymbol symbol, double? modulus) => modulus is double size
+        Resistance By(CheckSymbol symbol, double? modulus, CheckFormula by) => modulus is double size
             ? blank with
             {
                 Limit = size * steel.Yield / En1993.SectionFactor,
+                LimitBy = by,
                 Terms =
                 [
                     .. section.Terms,
-                    Term.Stress(CheckSymbol.Yield, steel.Yield),
                     Term.Modulus(symbol, size),
                     Term.Number(CheckSymbol.PartialFactor, En1993.SectionFactor),
                 ],

@@ -12,7 +12,7 @@ internal static class En1993GeneralLateral
         if (steel.Section is not { LateralInertia: double inertia, TorsionConstant: double torsion }
             || isOpen && steel.Section.WarpingConstant is null)
         {
-            return blank with { Reason = NotJudgedReason.NoShape };
+            return blank with { Reason = NotJudgedReason.NoShape, Terms = [] };
         }
 
         double bending = Math.PI * Math.PI * steel.Modulus * inertia / (length * length);
@@ -20,13 +20,13 @@ internal static class En1993GeneralLateral
         double critical = bending * Math.Sqrt(warping / inertia + steel.ShearModulus * torsion / bending);
         double slenderness = Math.Sqrt(moment / critical);
         double imperfection = ImperfectionOf(steel.Shape);
-        double factor = BucklingCurve.Factor(slenderness, imperfection);
         return blank with
         {
-            Limit = factor * moment / En1993.BucklingFactor,
+            Limit = BucklingCurve.Factor(slenderness, imperfection) * moment / En1993.BucklingFactor,
+            LimitBy = CheckFormula.EnLateralMoment,
             Terms =
             [
-                Term.Moment(CheckSymbol.BendingResistance, moment),
+                .. blank.Terms,
                 Term.Stress(CheckSymbol.Modulus, steel.Modulus),
                 Term.Length(CheckSymbol.UnbracedLength, length),
                 Term.Number(CheckSymbol.MomentFactor, 1),
@@ -34,11 +34,13 @@ internal static class En1993GeneralLateral
                 Term.Inertia(CheckSymbol.TorsionConstant, torsion),
                 .. isOpen ? [Term.Length(CheckSymbol.WarpingRadius, Math.Sqrt(warping / inertia))] : ImmutableArray<CheckTerm>.Empty,
                 Term.Stress(CheckSymbol.ShearModulus, steel.ShearModulus),
-                Term.Moment(CheckSymbol.CriticalMoment, critical),
-                Term.Number(CheckSymbol.LateralSlenderness, slenderness),
-                Term.Number(CheckSymbol.Imperfection, imperfection),
-                Term.Number(CheckSymbol.BucklingFactor, factor),
-                Term.Number(CheckSymbol.PartialFactor, En1993.BucklingFactor),
+                Term.Moment(
+                    CheckSymbol.CriticalMoment,
+                    critical,
+                    isOpen ? CheckFormula.CriticalMoment : CheckFormula.CriticalMomentWithoutWarping),
+                Term.Number(CheckSymbol.LateralSlenderness, slenderness, CheckFormula.EnLateralSlenderness),
+                .. BucklingCurve.Terms(slenderness, imperfection),
+                Term.Number(CheckSymbol.BucklingPartialFactor, En1993.BucklingFactor),
             ],
         };
     }

@@ -28,6 +28,10 @@ internal static class En1993Lateral
             return blank with { Reason = bending.Reason };
         }
 
+        blank = blank with
+        {
+            Terms = [.. bending.Terms, Term.Moment(CheckSymbol.BendingResistance, moment, bending.LimitBy)],
+        };
         Resistance general = En1993GeneralLateral.Of(
             blank with { Clause = CheckClause.En1993GeneralLateral }, steel, length, moment);
         if (steel.Shape is not SectionShape.I shape)
@@ -62,19 +66,19 @@ internal static class En1993Lateral
         return blank with
         {
             Limit = share * moment / En1993.BucklingFactor,
+            LimitBy = CheckFormula.EnFlangeMoment,
             Terms =
             [
-                Term.Moment(CheckSymbol.BendingResistance, moment),
+                .. blank.Terms,
                 Term.Stress(CheckSymbol.Modulus, steel.Modulus),
                 Term.Length(CheckSymbol.UnbracedLength, length),
                 Term.Number(CheckSymbol.MomentFactor, 1),
-                Term.Length(CheckSymbol.FlangeRadius, radius),
-                Term.Number(CheckSymbol.LateralSlenderness, slenderness),
+                Term.Length(CheckSymbol.FlangeRadius, radius, CheckFormula.EnFlangeRadius),
+                Term.Number(CheckSymbol.LateralSlenderness, slenderness, CheckFormula.EnFlangeSlenderness),
                 Term.Number(CheckSymbol.SlendernessLimit, Plateau),
-                Term.Number(CheckSymbol.Imperfection, imperfection),
-                Term.Number(CheckSymbol.BucklingFactor, factor),
+                .. BucklingCurve.Terms(slenderness, imperfection),
                 Term.Number(CheckSymbol.FlangeMethodFactor, MethodFactor),
-                Term.Number(CheckSymbol.PartialFactor, En1993.BucklingFactor),
+                Term.Number(CheckSymbol.BucklingPartialFactor, En1993.BucklingFactor),
             ],
         };
     }

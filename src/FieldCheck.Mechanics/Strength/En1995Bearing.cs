@@ -33,12 +33,15 @@ internal static class En1995Bearing
         }
 
         double effective = EffectiveLength(length, place);
-        return (bare with { PerAction = 1 / (width * effective) }).Limited(
+        (double near, double far) = BesideOf(length, place);
+        return (bare with { PerAction = 1 / (width * effective), DemandBy = CheckFormula.EffectiveBearingStress }).Limited(
             strength,
             factors,
             across,
-            new CheckTerm(CheckSymbol.BearingLength, length, CheckUnit.Length),
-            new CheckTerm(CheckSymbol.EffectiveBearingLength, effective, CheckUnit.Length));
+            Term.Length(CheckSymbol.BearingLength, length),
+            Term.Length(CheckSymbol.NearGrain, near),
+            Term.Length(CheckSymbol.FarGrain, far),
+            Term.Length(CheckSymbol.EffectiveBearingLength, effective, CheckFormula.EnTimberBearingLength));
     }
 
     /// <summary>
@@ -48,8 +51,15 @@ internal static class En1995Bearing
     /// <param name="place">Where its middle stands; the bearing beside it counts as one of the same length.</param>
     internal static double EffectiveLength(double length, SeatPlace place)
     {
+        (double near, double far) = BesideOf(length, place);
+        return length + near + far;
+    }
+
+    /// <summary>What the grain on either side adds, towards the nearer and the farther end of the beam [m].</summary>
+    private static (double Near, double Far) BesideOf(double length, SeatPlace place)
+    {
         double inward = Math.Max(0, Math.Min(Math.Min(Beside, length), (place.ShortestBay - length) / 2));
-        return length + Beyond(place.ToEnd) + Beyond(place.ToFarEnd);
+        return (Beyond(place.ToEnd), Beyond(place.ToFarEnd));
 
         double Beyond(double toEnd) => Math.Min(inward, Math.Max(0, toEnd - length / 2));
     }

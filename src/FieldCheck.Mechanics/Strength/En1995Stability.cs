@@ -23,6 +23,16 @@ internal static class En1995Stability
         _ => 1 / (slenderness * slenderness),
     };
 
+    private static CheckTerm FactorTerm(double slenderness) => Term.Number(
+        CheckSymbol.LateralFactor,
+        LateralFactor(slenderness),
+        slenderness switch
+        {
+            <= 0.75 => null,
+            <= 1.4 => CheckFormula.EnTimberBetween,
+            _ => CheckFormula.EnTimberSlender,
+        });
+
     private static Resistance Limited(
         Resistance bare,
         Resistance bending,
@@ -46,14 +56,15 @@ internal static class En1995Stability
             Terms =
             [
                 .. bending.Terms,
-                new(CheckSymbol.BracedStrength, bending.Limit!.Value, CheckUnit.Stress),
-                new(CheckSymbol.UnbracedLength, unbraced, CheckUnit.Length),
-                new(CheckSymbol.Depth, outline.Depth, CheckUnit.Length),
-                new(CheckSymbol.PlyWidth, outline.PlyWidth, CheckUnit.Length),
-                new(CheckSymbol.EffectiveLength, effective, CheckUnit.Length),
-                new(CheckSymbol.StabilityModulus, modulus, CheckUnit.Stress),
-                new(CheckSymbol.BucklingStress, buckling, CheckUnit.Stress),
-                new(CheckSymbol.RelativeSlenderness, slenderness, CheckUnit.Number),
+                Term.Stress(CheckSymbol.BracedStrength, bending.Limit!.Value, CheckFormula.EnTimberBending),
+                Term.Length(CheckSymbol.UnbracedLength, unbraced),
+                Term.Length(CheckSymbol.Depth, outline.Depth),
+                Term.Length(CheckSymbol.PlyWidth, outline.PlyWidth),
+                Term.Length(CheckSymbol.EffectiveLength, effective, CheckFormula.EnTimberLength),
+                Term.Stress(CheckSymbol.StabilityModulus, modulus),
+                Term.Stress(CheckSymbol.BucklingStress, buckling, CheckFormula.EnTimberBuckling),
+                Term.Number(CheckSymbol.RelativeSlenderness, slenderness, CheckFormula.EnTimberSlenderness),
+                FactorTerm(slenderness),
             ],
         };
     }

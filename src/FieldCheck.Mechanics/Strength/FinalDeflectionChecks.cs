@@ -57,6 +57,7 @@ internal sealed class FinalDeflectionChecks(
         return (demand with { IsBound = demand.IsBound || !isOneCreep }).Judge(check, check.Limit!.Value) with
         {
             Terms = [.. check.Terms, .. parts],
+            DemandBy = parts.Any(part => part.Symbol == CheckSymbol.CreepDeflection) ? CheckFormula.DeflectionInTime : null,
         };
     }
 

@@ -54,6 +54,7 @@ internal static class GivenStresses
             CombinedDemand sum = CombinedDemand.Of(member, 1 / area, 1 / area, 1 / modulus);
             yield return sum.Sum.Judge(combined, allowed) with
             {
+                DemandBy = CheckFormula.AxialAndEdgeStress,
                 Terms =
                 [
                     new CheckTerm(CheckSymbol.Axial, sum.Axial, CheckUnit.Force),
@@ -66,7 +67,11 @@ internal static class GivenStresses
         }
 
         CheckTerm moment = new(CheckSymbol.Moment, member.Moment.Value, CheckUnit.Moment);
-        yield return member.Moment.Judge(check, allowed, 1 / modulus) with { Terms = [moment, modulusTerm] };
+        yield return member.Moment.Judge(check, allowed, 1 / modulus) with
+        {
+            DemandBy = CheckFormula.EdgeStress,
+            Terms = [moment, modulusTerm],
+        };
         if (member.HasAxial)
         {
             CheckTerm axial = new(CheckSymbol.Axial, member.Axial.Value, CheckUnit.Force);
@@ -87,6 +92,7 @@ internal static class GivenStresses
         return section?.PeakShearArea is double area
             ? member.Shear.Judge(check, allowed, 1 / area) with
             {
+                DemandBy = CheckFormula.ShearStress,
                 Terms = [shear, new CheckTerm(CheckSymbol.PeakShearArea, area, CheckUnit.Area)],
             }
             : member.Shear.Place(check) with

@@ -21,18 +21,19 @@ internal readonly record struct LateralFigures(
         return plastic - (plastic - elastic) * (Length - plasticLength) / (elasticLength - plasticLength);
     }
 
-    internal ImmutableArray<CheckTerm> Terms(SteelMember steel, double plasticLength, double elasticLength) =>
+    /// <summary>What the lengths start from.</summary>
+    internal ImmutableArray<CheckTerm> Terms(SteelMember steel) =>
     [
-        Term.Stress(CheckSymbol.Yield, steel.Yield),
-        Term.Stress(CheckSymbol.Modulus, steel.Modulus),
+        .. Aisc360Bending.SteelTerms(steel),
         Term.Modulus(CheckSymbol.SectionModulus, Moduli.Elastic),
-        Term.Moment(CheckSymbol.PlasticMoment, steel.Yield * Moduli.Plastic),
+        .. Aisc360Bending.PlasticTerms(steel, Moduli.Plastic),
+        Term.Area(CheckSymbol.Area, Area),
         Term.Inertia(CheckSymbol.LateralInertia, Inertia),
         Term.Inertia(CheckSymbol.TorsionConstant, Torsion),
-        Term.Length(CheckSymbol.RadiusOfGyration, Radius),
-        Term.Length(CheckSymbol.PlasticLength, plasticLength),
-        Term.Length(CheckSymbol.ElasticLength, elasticLength),
-        Term.Length(CheckSymbol.UnbracedLength, Length),
-        Term.Number(CheckSymbol.MomentFactor, 1),
+        Term.Length(CheckSymbol.RadiusOfGyration, Radius, CheckFormula.RadiusOfGyration),
     ];
+
+    /// <summary>The unbraced length.</summary>
+    internal ImmutableArray<CheckTerm> LengthTerms =>
+        [Term.Length(CheckSymbol.UnbracedLength, Length), Term.Number(CheckSymbol.MomentFactor, 1)];
 }

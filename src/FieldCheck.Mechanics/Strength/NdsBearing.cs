@@ -36,11 +36,16 @@ internal static class NdsBearing
         bare = bare with { LengthFor = push => LengthFor(push / perLength, place) };
         return seat.Length is not double length
             ? bare.Limited(strength, factors, across).Without(NotJudgedReason.NoBearingLength)
-            : (bare with { PerAction = 1 / (width * length) }).Limited(
+            : (bare with { PerAction = 1 / (width * length), DemandBy = CheckFormula.BearingStress }).Limited(
                 strength,
                 factors.With(FactorKind.BearingArea, BearingAreaFactor(length, place), after: FactorKind.Incising),
-                across,
-                new CheckTerm(CheckSymbol.BearingLength, length, CheckUnit.Length));
+                [
+                    across,
+                    Term.Length(CheckSymbol.BearingLength, length),
+                    .. BearingAreaFactor(length, place) is > 1 and double help
+                        ? [Term.Number(CheckSymbol.BearingAreaFactor, help, CheckFormula.NdsBearingArea)]
+                        : Array.Empty<CheckTerm>(),
+                ]);
     }
 
     /// <summary>C_b of NDS 3.10.4 [–].</summary>

@@ -20,12 +20,7 @@ internal static class NdsStability
     /// <summary>Effective length le of NDS Table 3.3.3, footnote 1 [m].</summary>
     /// <param name="unbraced">Unbraced length lu [m].</param>
     /// <param name="depth">Depth d [m].</param>
-    internal static double EffectiveLength(double unbraced, double depth) => (unbraced / depth) switch
-    {
-        < 7 => 2.06 * unbraced,
-        <= 14.3 => 1.63 * unbraced + 3 * depth,
-        _ => 1.84 * unbraced,
-    };
+    internal static double EffectiveLength(double unbraced, double depth) => EffectiveLengthOf(unbraced, depth).Length;
 
     /// <summary>C_L of NDS equation 3.3-6 [–], in a form that loses no digits for a stiff beam.</summary>
     /// <param name="ratio">FbE/Fb* [–].</param>
@@ -34,6 +29,13 @@ internal static class NdsStability
         double half = (1 + ratio) / 1.9;
         return ratio / 0.95 / (half + Math.Sqrt(half * half - ratio / 0.95));
     }
+
+    private static (double Length, CheckFormula By) EffectiveLengthOf(double unbraced, double depth) => (unbraced / depth) switch
+    {
+        < 7 => (2.06 * unbraced, CheckFormula.NdsShortLength),
+        <= 14.3 => (1.63 * unbraced + 3 * depth, CheckFormula.NdsMiddleLength),
+        _ => (1.84 * unbraced, CheckFormula.NdsLongLength),
+    };
 
     private static Resistance Limited(
         Resistance bare,
@@ -44,7 +46,7 @@ internal static class NdsStability
         double unbraced,
         double modulus)
     {
-        double effective = EffectiveLength(unbraced, outline.Depth);
+        (double effective, CheckFormula by) = EffectiveLengthOf(unbraced, outline.Depth);
         double slenderness = Math.Sqrt(effective * outline.Depth) / outline.PlyWidth;
         double buckling = 1.2 * modulus / (slenderness * slenderness);
         double braced = strength * factors.Bending.Without(FactorKind.FlatUse)!.Value;
@@ -58,14 +60,16 @@ internal static class NdsStability
             Terms =
             [
                 .. bending.Terms,
-                new(CheckSymbol.BracedStrength, braced, CheckUnit.Stress),
-                new(CheckSymbol.UnbracedLength, unbraced, CheckUnit.Length),
-                new(CheckSymbol.Depth, outline.Depth, CheckUnit.Length),
-                new(CheckSymbol.PlyWidth, outline.PlyWidth, CheckUnit.Length),
-                new(CheckSymbol.EffectiveLength, effective, CheckUnit.Length),
-                new(CheckSymbol.SlendernessRatio, slenderness, CheckUnit.Number),
-                new(CheckSymbol.StabilityModulus, modulus, CheckUnit.Stress),
-                new(CheckSymbol.BucklingStress, buckling, CheckUnit.Stress),
+                Term.Stress(CheckSymbol.BracedStrength, braced, CheckFormula.NdsBracedStrength),
+                Term.Length(CheckSymbol.UnbracedLength, unbraced),
+                Term.Length(CheckSymbol.Depth, outline.Depth),
+                Term.Length(CheckSymbol.PlyWidth, outline.PlyWidth),
+                Term.Length(CheckSymbol.EffectiveLength, effective, by),
+                Term.Number(CheckSymbol.SlendernessRatio, slenderness, CheckFormula.NdsSlenderness),
+                Term.Stress(CheckSymbol.StabilityModulus, modulus),
+                Term.Stress(CheckSymbol.BucklingStress, buckling, CheckFormula.NdsBucklingStress),
+                Term.Number(CheckSymbol.BucklingRatio, buckling / braced, CheckFormula.BucklingRatio),
+                Term.Number(CheckSymbol.BeamStability, factor, CheckFormula.NdsBeamStability),
             ],
         };
     }

@@ -16,6 +16,12 @@ internal sealed record Resistance
     /// <summary>The limit; null: not judged.</summary>
     internal double? Limit { get; init; }
 
+    /// <summary>How the limit comes from <see cref="Terms"/>; null where it is given, or the product of its factors.</summary>
+    internal CheckFormula? LimitBy { get; init; }
+
+    /// <summary>How the demand comes from the action and <see cref="Terms"/>; null where it is the action.</summary>
+    internal CheckFormula? DemandBy { get; init; }
+
     /// <summary>Demand per unit of the action, as 1/S where the limit is a stress; the action is |M| or |V|.</summary>
     internal double PerAction { get; init; } = 1;
 

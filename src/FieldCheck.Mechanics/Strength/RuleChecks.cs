@@ -33,6 +33,8 @@ internal static class RuleChecks
         Unit = resistance.Unit,
         Reason = resistance.Reason,
         Missing = resistance.Missing,
+        DemandBy = resistance.DemandBy,
+        LimitBy = resistance.LimitBy,
         Terms = resistance.Terms,
         Factors = resistance.Factors,
     };

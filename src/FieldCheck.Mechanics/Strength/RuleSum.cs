@@ -40,13 +40,18 @@ internal static class RuleSum
         }
 
         CombinedDemand sum = CombinedDemand.Of(demands, Per(tension), Per(compression), bending.Max(Per));
+        Resistance along = (tension ?? compression)!;
         SectionCheck judged = sum.Sum.Judge(check, 1) with
         {
+            DemandBy = CheckFormula.SumOfShares,
+            Factors = along.Factors,
             Terms =
             [
-                new CheckTerm(CheckSymbol.Axial, sum.Axial, CheckUnit.Force),
-                .. (tension ?? compression)!.Terms,
-                new CheckTerm(CheckSymbol.Moment, sum.Moment, CheckUnit.Moment),
+                Term.Force(CheckSymbol.Axial, sum.Axial),
+                .. along.Terms,
+                Term.Force(CheckSymbol.AxialAlone, along.Limit!.Value, along.LimitBy),
+                Term.Moment(CheckSymbol.Moment, sum.Moment),
+                Term.Moment(CheckSymbol.MomentAlone, 1 / bending.Max(Per)),
             ],
         };
         // What is too much without buckling is too much with it; what is within may still buckle.

@@ -123,6 +123,7 @@ internal sealed class SeatChecks
         {
             Limit = allowed,
             Demand = push / (width * seat.Length),
+            DemandBy = CheckFormula.BearingStress,
             Reason = reason,
             Terms =
             [
@@ -139,6 +140,7 @@ internal sealed class SeatChecks
         {
             Limit = allowed,
             Demand = push / seat.PadArea,
+            DemandBy = CheckFormula.PadPressure,
             Reason = seat.PadArea is null ? NotJudgedReason.NoPad : null,
             Terms =
             [

@@ -58,6 +58,12 @@ public sealed record SectionCheck
     /// <summary>The limit [N/m², N, N·m, m or –: see <see cref="Unit"/>]; null: not known.</summary>
     public double? Limit { get; init; }
 
+    /// <summary>How the demand comes from <see cref="Terms"/>; null where it is one of them, or found along the beam.</summary>
+    public CheckFormula? DemandBy { get; init; }
+
+    /// <summary>How the limit comes from <see cref="Terms"/>; null where it is given, or a strength times <see cref="Factors"/>.</summary>
+    public CheckFormula? LimitBy { get; init; }
+
     /// <summary>Demand over limit [–]; null where one of them is not known.</summary>
     public double? Utilisation => Demand / Limit;
 

@@ -10,7 +10,7 @@ internal static class TimberResistance
     internal static Resistance Bending(
         Member member, TimberBasis basis, CheckClause clause, Func<Section, Material, FactorProduct> factors)
     {
-        Resistance bare = Stress(CheckKind.Bending, clause, 1 / member.Section?.SectionModulus);
+        Resistance bare = Stress(CheckKind.Bending, clause, 1 / member.Section?.SectionModulus, CheckFormula.EdgeStress);
         return WhyNot(member, basis) is NotJudgedReason reason ? bare with { Reason = reason }
             : member.Section!.SectionModulus is double modulus ? bare.Limited(
                 member.Material!.Timber!.Bending,
@@ -32,7 +32,11 @@ internal static class TimberResistance
         Func<Section, Material, FactorProduct> factors,
         double? share = null)
     {
-        Resistance bare = Stress(CheckKind.Shear, clause, 1 / ((share ?? 1) * member.Section?.PeakShearArea));
+        Resistance bare = Stress(
+            CheckKind.Shear,
+            clause,
+            1 / ((share ?? 1) * member.Section?.PeakShearArea),
+            share is null ? CheckFormula.ShearStress : CheckFormula.CrackedShearStress);
         return WhyNot(member, basis) is NotJudgedReason reason ? bare with { Reason = reason }
             : member.Section!.PeakShearArea is double area ? bare.Limited(
                 member.Material!.Timber!.Shear,
@@ -70,6 +74,7 @@ internal static class TimberResistance
     private static Resistance Force(Resistance stress, double area) => stress with
     {
         Limit = stress.Limit * area,
+        LimitBy = CheckFormula.TensionForce,
         Terms =
         [
             .. stress.Terms,
@@ -104,12 +109,13 @@ internal static class TimberResistance
     }
 
     /// <summary>A check of a stress; its demand is so much for each unit of the action, where that is known.</summary>
-    internal static Resistance Stress(CheckKind kind, CheckClause clause, double? perAction) => new()
+    internal static Resistance Stress(CheckKind kind, CheckClause clause, double? perAction, CheckFormula? by = null) => new()
     {
         Kind = kind,
         Clause = clause,
         Unit = CheckUnit.Stress,
         PerAction = perAction ?? 1,
+        DemandBy = by,
     };
 
     /// <summary>The check with its limit, or with the factor that is missing.</summary>

@@ -40,9 +40,33 @@ internal static class StrengthBlocks
             : checks.Governing is BeamCheck most ? [most]
             : [];
         string heading = request.IsWorkingShort ? "Working of the check that is used up most" : "Working of the checks";
-        ImmutableArray<RecordLine> lines = [.. shown.SelectMany(check => Work(check, beam, request.Width)).Skip(1)];
+        ImmutableArray<RecordLine> lines =
+        [
+            .. shown.SelectMany(check => Work(check, beam, request.Width)).Concat(Sizes([.. shown], beam, request.Width)).Skip(1),
+        ];
         return lines.IsEmpty ? [] : [new RecordBlock.Heading(3, heading), new RecordBlock.Lines(lines)];
     }
+
+    /// <summary>An empty line, then the sizes that the formulas above speak of.</summary>
+    private static IEnumerable<RecordLine> Sizes(BeamCheck[] shown, BuiltBeam beam, int width)
+    {
+        ImmutableArray<RecordLine> lines =
+        [
+            .. shown.Where(check => check.Figures.Span is not null && check.Figures.Terms.Any(term => term.By is not null))
+                .Select(check => beam.Sticks[check.Figures.Span!.Value])
+                .DistinctBy(stick => stick.SectionName)
+                .Where(stick => stick.Section is not null)
+                .Select(stick => (stick.SectionName, Sizes: SectionSizes.Of(stick.Section!)))
+                .Where(stick => !stick.Sizes.IsEmpty)
+                .SelectMany(stick => TextFlow.Wrap(
+                    TypedLetters.Sentence(beam, $"{stick.SectionName}: {Said(stick.Sizes, beam)}"), width - Indent, indent: 4))
+                .Select(line => new RecordLine(new string(' ', Indent) + line)),
+        ];
+        return lines.IsEmpty ? [] : [new(""), new("sizes of the sections in the formulas") { IsHeading = true }, .. lines];
+    }
+
+    private static string Said(ImmutableArray<(string Sign, double Metres)> sizes, BuiltBeam beam) =>
+        string.Join(", ", sizes.Select(size => $"{size.Sign} = {beam.Display.Movement(size.Metres)}"));
 
     private static ImmutableArray<string> Row(BeamCheck check, BuiltBeam beam) =>
         [.. CheckTable.Cells(check, beam), CheckTable.Detail(check, beam)];

@@ -50,14 +50,18 @@ internal static class JsonChecks
             [.. figures.Terms.Select(Of)],
             [.. figures.Factors.Select(factor => new JsonFactor(
                 FactorWords.Of(factor.Kind).Symbol, FactorWords.Of(factor.Kind).Words, Number(factor.Value)))],
-            figures.LastBay is null || last >= bays ? null : last + 1);
+            figures.LastBay is null || last >= bays ? null : last + 1,
+            Formula(figures.DemandBy),
+            Formula(figures.LimitBy));
     }
 
     private static JsonTerm Of(CheckTerm term)
     {
         SymbolWords words = SymbolWords.Of(term.Symbol);
-        return new(words.Symbol, words.Words, Number(term.Value), Unit(term.Unit));
+        return new(words.Symbol, words.Words, Number(term.Value), Unit(term.Unit), Formula(term.By));
     }
+
+    private static string Formula(CheckFormula? by) => by is CheckFormula formula ? FormulaWords.Of(formula) : "";
 
     private static string Word<T>(T kind)
         where T : struct, Enum => JsonNamingPolicy.SnakeCaseLower.ConvertName(kind.ToString());

@@ -204,9 +204,11 @@ internal sealed record JsonSectionCheck(
     string Certainty,
     ImmutableArray<JsonTerm> Terms,
     ImmutableArray<JsonFactor> Factors,
-    int? ToBay);
+    int? ToBay,
+    string DemandFormula,
+    string LimitFormula);
 
-internal sealed record JsonTerm(string Symbol, string Words, double? Value, string Unit);
+internal sealed record JsonTerm(string Symbol, string Words, double? Value, string Unit, string Formula);
 
 internal sealed record JsonFactor(string Symbol, string Words, double? Value);
 

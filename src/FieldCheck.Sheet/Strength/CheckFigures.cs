@@ -31,7 +31,9 @@ public static class CheckFigures
     {
         ArgumentNullException.ThrowIfNull(display);
         ArgumentNullException.ThrowIfNull(term);
-        return Say(display, term.Value, term.Unit, !IsAlong(term.Symbol));
+        return term.Unit == CheckUnit.Number
+            ? IsCount(term.Symbol) ? DisplayUnits.Count(term.Value) : DisplayUnits.Factor(term.Value)
+            : Say(display, term.Value, term.Unit, !IsAlong(term.Symbol));
     }
 
     /// <summary>Demand over limit as text, as "0.74"; never "1.00" where it is over.</summary>
@@ -64,7 +66,12 @@ public static class CheckFigures
         _ => display.Say(value, QuantityKind.Number),
     };
 
+    /// <summary>Whole as a rule, and written so.</summary>
+    private static bool IsCount(CheckSymbol symbol) =>
+        symbol is CheckSymbol.Ratio or CheckSymbol.SectionClass or CheckSymbol.FilletSpread;
+
     /// <summary>Lengths along the beam are told as the beam's own are; all others as movements, in small units.</summary>
     private static bool IsAlong(CheckSymbol symbol) =>
-        symbol is CheckSymbol.BayLength or CheckSymbol.UnbracedLength or CheckSymbol.EffectiveLength;
+        symbol is CheckSymbol.BayLength or CheckSymbol.UnbracedLength or CheckSymbol.EffectiveLength
+            or CheckSymbol.PlasticLength or CheckSymbol.ElasticLength;
 }

@@ -14,6 +14,7 @@ public static class CheckWork
     /// </summary>
     /// <param name="check">The check.</param>
     /// <param name="display">The units that results are shown in.</param>
+    /// <returns>The lines, in the order of the work.</returns>
     public static ImmutableArray<string> Work(BeamCheck check, DisplayUnits display)
     {
         ArgumentNullException.ThrowIfNull(check);
@@ -21,9 +22,11 @@ public static class CheckWork
         SectionCheck figures = check.Figures;
         return
         [
-            .. figures.Terms.Select(term => Term(term, display)),
+            .. figures.Terms.Where(term => !IsAside(term)).Select(term => Term(term, display)),
             .. Product(check, display) is string product ? new[] { product } : [],
+            .. check.Why is null ? Steps(check, display) : [],
             .. check.Why is null ? new[] { Comparison(check, display) } : [$"not judged: {check.Why}"],
+            .. figures.Terms.Where(IsAside).Select(term => Term(term, display)),
             .. figures.IsBound
                 ? new[] { "the demand is put together from the worst of several situations: it may be somewhat too great" }
                 : [],
@@ -33,11 +36,24 @@ public static class CheckWork
         ];
     }
 
+    /// <summary>Whether a number is told besides, and leads to no verdict.</summary>
+    private static bool IsAside(CheckTerm term) => term.Symbol == CheckSymbol.NeededBearingLength;
+
     private static string Term(CheckTerm term, DisplayUnits display)
     {
         SymbolWords words = SymbolWords.Of(term.Symbol);
-        return $"{words.Symbol} = {CheckFigures.Say(display, term)}, {words.Words}";
+        return $"{words.Symbol} = {By(term.By)}{CheckFigures.Say(display, term)}, {words.Words}";
     }
+
+    /// <summary>The formula before what comes of it; nothing where there is none.</summary>
+    private static string By(CheckFormula? formula) => formula is CheckFormula by ? $"{FormulaWords.Of(by)} = " : "";
+
+    /// <summary>How demand and limit come from the numbers before, where they are not given and not found along the beam.</summary>
+    private static IEnumerable<string> Steps(BeamCheck check, DisplayUnits display) =>
+    [
+        .. check.Figures.DemandBy is CheckFormula demand ? [$"have = {By(demand)}{check.Have(display)}"] : Array.Empty<string>(),
+        .. check.Figures.LimitBy is CheckFormula limit ? [$"allowed = {By(limit)}{check.Allow(display)}"] : Array.Empty<string>(),
+    ];
 
     /// <summary>The strength of the grade times its factors; null where there is none.</summary>
     private static string? Product(BeamCheck check, DisplayUnits display)
@@ -50,8 +66,10 @@ public static class CheckWork
         }
 
         string factors = string.Concat(figures.Factors.Select(factor => Factor(factor, check.FactorsGiven)));
-        string limit = figures.Limit is double value ? $" = {CheckFigures.Say(display, figures, value)}" : "";
-        return $"{CheckFigures.Say(display, grade)}{factors}{limit}";
+        double? strength = figures.Terms.FirstOrDefault(term => term.Symbol == CheckSymbol.TensionStrength)?.Value
+            ?? (figures.Unit == CheckUnit.Stress ? figures.Limit : null);
+        string product = strength is double value ? $" = {display.Say(value, Reading.QuantityKind.Pressure)}" : "";
+        return $"{CheckFigures.Say(display, grade)}{factors}{product}";
     }
 
     private static string Factor(StrengthFactor factor, ImmutableArray<FactorKind> given)
@@ -59,11 +77,15 @@ public static class CheckWork
         FactorWords words = FactorWords.Of(factor.Kind);
         string sign = factor.Kind == FactorKind.PartialFactor ? "/" : "x";
         string origin = given.Contains(factor.Kind) ? "given"
-            : factor.Value == 1 ? "nothing given"
+            : factor.Value == 1 && !IsWorkedOut(factor.Kind) ? "nothing given"
             : "by the rules";
-        return $" {sign} {words.Symbol} {new DisplayUnits(UnitSystem.Si).Number(factor.Value, Reading.QuantityKind.Number)} "
+        return $" {sign} {words.Symbol} {DisplayUnits.Factor(factor.Value)} "
             + $"({words.Words}, {origin})";
     }
+
+    /// <summary>Whether the rules have it by sizes and lengths, so that a factor of 1 is their answer.</summary>
+    private static bool IsWorkedOut(FactorKind kind) => kind is FactorKind.BeamStability or FactorKind.LateralStability
+        or FactorKind.BearingArea or FactorKind.Size or FactorKind.Depth or FactorKind.FlatUse;
 
     private static string Comparison(BeamCheck check, DisplayUnits display) =>
         $"{check.Have(display)} against {check.Allow(display)}: {check.Used} of it used";

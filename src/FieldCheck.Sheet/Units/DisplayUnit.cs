@@ -39,6 +39,10 @@ internal readonly record struct DisplayUnit(string Spelling, Figures Figures)
         ? new("psf", new(0, 0, 3))
         : new("kPa", new(2, 2, 3));
 
+    internal static readonly DisplayUnit Factor = new(string.Empty, new(2, 4, 4) { MostDigits = 4 });
+
+    internal static readonly DisplayUnit Count = new(string.Empty, new(0, 2, 1));
+
     internal static readonly DisplayUnit Degrees = new("deg", new(1, 1, 3));
 
     private static DisplayUnit Si(QuantityKind kind) => kind switch

@@ -64,6 +64,14 @@ public sealed record DisplayUnits(UnitSystem System)
     /// <param name="radians">The angle [rad].</param>
     public static string Degrees(double radians) => DisplayUnit.Degrees.Say(radians);
 
+    /// <summary>A factor that others are multiplied by, fine enough that the product closes.</summary>
+    /// <param name="value">The factor [-].</param>
+    public static string Factor(double value) => DisplayUnit.Factor.Say(value);
+
+    /// <summary>A number that is whole as a rule, without decimals then.</summary>
+    /// <param name="value">The number [-].</param>
+    public static string Count(double value) => DisplayUnit.Count.Say(value);
+
     /// <summary>Says a quantity in this system and then in the other, as "12.5 ft = 3.81 m".</summary>
     /// <param name="value">In SI.</param>
     /// <param name="kind">What it is.</param>

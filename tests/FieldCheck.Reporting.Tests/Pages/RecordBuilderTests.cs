@@ -67,6 +67,35 @@ public sealed class RecordBuilderTests
         Assert.Contains("No modulus was given: all of the beam was taken to have the same one, and deflections are not known.", granted);
     }
 
+    /// <summary>W12x26 between props 12 ft apart: between Lp = 5.3 ft and Lr = 14.9 ft of the AISC Manual, Table 3-2 (from memory).</summary>
+    [Fact]
+    public void WorkingOfACheck_NamesTheFormulasAndTheSizesTheySpeakOf()
+    {
+        BeamDocument document = new()
+        {
+            Display = "us",
+            Spans = [new() { Length = "24 ft", Unbraced = "12 ft" }],
+            Supports = [new() { Kind = "pin", Joint = "0" }, new() { Kind = "roller", Joint = "1" }],
+            Loads = [new() { Kind = "distributed", Intensity = "900 lbf/ft" }],
+            Sections = [new() { Name = "joist", Shape = "W12x26" }],
+            Materials = [new() { Name = "m", Grade = "A992" }],
+            Limits = new() { Rules = "AISC 360-16 ASD" },
+        };
+
+        string working = Working(document);
+
+        Assert.Contains(" Lp = 1.76*ry*sqrt(E/Fy) = 5.312 ft, unbraced length up to which it yields first ", working);
+        Assert.Contains(" Mn = min(Mp, Cb*(Mp - (Mp - 0.7*Fy*S)*(Lb - Lp)/(Lr - Lp))) = 114.726 kip-ft, ", working);
+        Assert.Contains(" allowed = Mn/Omega = 68.698 kip-ft ", working);
+        Assert.Contains(
+            " sizes of the sections in the formulas joist: bf = 6.490 in, tf = 0.380 in, tw = 0.230 in, d = 12.200 in, hw = 11.440 in, ", working);
+        Assert.DoesNotContain(
+            "sizes of the sections", Working(document with { Limits = new() { Rules = "elastic allowable" } }));
+    }
+
+    private static string Working(BeamDocument document) => string.Join(
+        " ", Records.Of(document).Blocks.OfType<RecordBlock.Lines>().SelectMany(block => block.All).Select(line => line.Text.Trim()));
+
     [Fact]
     public void Head_SaysWhoseItIsAndOfWhichFile()
     {

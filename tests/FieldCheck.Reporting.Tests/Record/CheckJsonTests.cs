@@ -53,7 +53,7 @@ public sealed class CheckJsonTests
             calculation, (BeamOutcome.Stands)calculation.Outcome!, new("trench-bearer.toml", [new("1 m", 1)]), 1) with
         {
             Explanations = [new("self_weight_left_out", "", [0], [], 0, false, [0], 0)],
-            Checks = [new("bending", 1, 1, 0, "both", "service", 0, 0, "Pa", 0, "ok", "", null, null, null, null, "", "exact", [], [], null)],
+            Checks = [new("bending", 1, 1, 0, "both", "service", 0, 0, "Pa", 0, "ok", "", null, null, null, null, "", "exact", [], [], null, "", "")],
             Messages = [new("note", "uplift", "")],
         };
         JsonNode answer = JsonSerializer.SerializeToNode(whole, JsonKeys.For(isIndented: false).JsonCheck)!;

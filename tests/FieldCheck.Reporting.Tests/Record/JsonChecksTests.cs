@@ -23,7 +23,7 @@ public sealed class JsonChecksTests
         Assert.Equal((6e6, 8e6, 0.75), ((double)check["demand"]!, (double)check["limit"]!, (double)check["utilisation"]!));
         Assert.Equal(("Pa", "ok", "exact", ""), ((string)check["unit"]!, (string)check["verdict"]!, (string)check["certainty"]!, (string)check["reason"]!));
         Assert.Equal("all loads", (string?)check["governs"]!["combination"]);
-        Assert.Equal("""{"symbol":"S","words":"section modulus","value":0.000433,"unit":"m3"}""", check["terms"]![0]!.ToJsonString());
+        Assert.Equal("""{"symbol":"S","words":"section modulus","value":0.000433,"unit":"m3","formula":""}""", check["terms"]![0]!.ToJsonString());
         Assert.Equal("""{"symbol":"C_D","words":"load duration","value":1.25}""", check["factors"]![0]!.ToJsonString());
     }
 

@@ -262,15 +262,57 @@ public sealed class CheckWordsTests
             Terms = [new(CheckSymbol.GradeStrength, 24e6, CheckUnit.Stress)],
             Factors =
             [
-                new(FactorKind.Modification, 0.8), new(FactorKind.Depth, 1), new(FactorKind.PartialFactor, 1.3),
+                new(FactorKind.Modification, 0.8), new(FactorKind.Depth, 1), new(FactorKind.System, 1),
+                new(FactorKind.PartialFactor, 1.3),
             ],
         }) with
         { FactorsGiven = [FactorKind.Modification] };
 
         Assert.Equal(
-            "24.0 MPa x k_mod 0.80 (load duration and moisture, given) x k_h 1.00 (depth, nothing given) "
-                + "/ gamma_M 1.30 (partial factor of the material, by the rules) = 14.8 MPa",
+            "24.0 MPa x k_mod 0.80 (load duration and moisture, given) x k_h 1.00 (depth, by the rules) "
+                + "x k_sys 1.00 (load sharing, nothing given) / gamma_M 1.30 (partial factor of the material, by the rules) = 14.8 MPa",
             CheckWork.Work(check, new(UnitSystem.Si))[1]);
+    }
+
+    /// <summary>A factor has so many digits that the product closes: 900 x 1.25 x 0.9587 = 1078.5, not 1080.</summary>
+    [Fact]
+    public void Work_GivesFactorsAndNumbersInFourDigits()
+    {
+        BeamCheck check = Of(Bending with
+        {
+            Terms = [new(CheckSymbol.GradeStrength, 6.2e6, CheckUnit.Stress), new(CheckSymbol.SlendernessRatio, 24.42461, CheckUnit.Number)],
+            Factors = [new(FactorKind.BeamStability, 0.958714), new(FactorKind.Duration, 1.25)],
+        });
+
+        ImmutableArray<string> lines = CheckWork.Work(check, new(UnitSystem.Si));
+
+        Assert.StartsWith("RB = 24.42, ", lines[1]);
+        Assert.Contains(" x C_L 0.9587 (beam stability, by the rules) x C_D 1.25 (", lines[2]);
+    }
+
+    [Fact]
+    public void Work_SaysHowEachNumberComesFromThoseBeforeIt()
+    {
+        BeamCheck check = Of(Bending with
+        {
+            Demand = 104.4e6,
+            Limit = 141e6,
+            DemandBy = CheckFormula.EdgeStress,
+            LimitBy = CheckFormula.EdgeShareOfYield,
+            Terms =
+            [
+                new(CheckSymbol.NeededBearingLength, 0.042, CheckUnit.Length),
+                new(CheckSymbol.EffectiveLength, 6.2, CheckUnit.Length) { By = CheckFormula.EnTimberLength },
+            ],
+        });
+
+        Assert.Equal<string>(
+            [
+                "le = Lb + 2*d = 6.20 m, effective length for lateral buckling", "have = M/S = 104.4 MPa",
+                "allowed = 0.60*Fy = 141.0 MPa", "104.4 MPa against 141.0 MPa: 0.74 of it used",
+                "lb,min = 42.0 mm, length of bearing that is enough",
+            ],
+            CheckWork.Work(check, new(UnitSystem.Si)));
     }
 
     [Fact]
