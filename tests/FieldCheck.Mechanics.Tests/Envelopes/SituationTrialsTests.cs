@@ -24,6 +24,22 @@ public sealed class SituationTrialsTests
         Assert.Equal(Usual.Select(trials.Pattern), trials.Usual());
     }
 
+    /// <summary>One part more or less, then every two of the five; what rolls stays where it is.</summary>
+    [Fact]
+    public void Neighbours_AreOnePartOrTwoAway()
+    {
+        SituationTrials trials = new(LiftedBeams.Sum(LiftedBeams.Continuous()), 0);
+        RollingPlace place = new(0, 2.5, true);
+        int[] away =
+        [
+            1, 2, 4, 8, 16, 0b00011, 0b00101, 0b01001, 0b10001, 0b00110, 0b01010, 0b10010, 0b01100, 0b10100, 0b11000,
+        ];
+
+        Assert.Equal(
+            away.Select(bits => trials.Pattern(0b01101 ^ bits) with { Rolling = place }),
+            trials.Neighbours(trials.Pattern(0b01101) with { Rolling = place }));
+    }
+
     /// <summary>8 m: one axle steps by 8/40, two axles 8 m apart by 16/40, both ways.</summary>
     [Fact]
     public void RollingLoads_AreStepped()
