@@ -96,6 +96,9 @@ public static class MessageCodes
     /// <summary>A section is thicker than the yield of its grade holds for.</summary>
     public const string YieldThickness = "yield_thickness";
 
+    /// <summary>The yield of a grade is that of other shapes.</summary>
+    public const string YieldShape = "yield_shape";
+
     /// <summary>A stress given to be held against is nearer to the yield than practice allows.</summary>
     public const string StressNearYield = "stress_near_yield";
 

@@ -65,6 +65,7 @@ internal static class CatalogueContent
         Field("density", new Wanted.Measure(QuantityKind.UnitWeight)),
         Field("yield", Stress),
         Field("yield_thickness", Length),
+        Field("yield_shape", new Wanted.OneOf(GradeRows.IOrChannel, GradeRows.RectangularTube, GradeRows.RoundTube)),
         Field("strengths", new Wanted.OneOf(GradeRows.Reference, GradeRows.Characteristic)),
         Field("bending", Stress),
         Field("shear", Stress),

@@ -16,6 +16,9 @@ public sealed record CatalogueGrade(string Name, string Standard, Material Mater
     /// <summary>The pieces of timber that its figures are for; null: any.</summary>
     public PieceSizes? Sizes { get; init; }
 
+    /// <summary>The shapes that its yield is for, as "rectangular tube"; null: any.</summary>
+    public string? YieldShape { get; init; }
+
     /// <summary>The person's own file that it stands in; null: it ships with the program.</summary>
     public string? File { get; init; }
 

@@ -22,6 +22,7 @@ internal static class CatalogueText
     internal const string NoCorner = "the outer corner cuts through the inner one: no wall is left there";
     internal const string NoModulus = "a grade needs its modulus, as \"11 GPa\"";
     internal const string ThicknessWithoutYield = "needs the yield that holds up to this thickness beside it, as yield = \"235 N/mm2\"";
+    internal const string ShapeWithoutYield = "needs the yield of this shape beside it, as yield = \"50 ksi\"";
     internal const string NoBasis = "needs strengths = \"reference\" (NDS) or \"characteristic\" (EN 338, EN 14080) beside it";
     internal const string SizeFactorOfOthers =
         "\"dimension lumber\" goes with reference strengths, \"glulam\" with characteristic ones";

@@ -18,6 +18,15 @@ internal static class GradeRows
     /// <summary>The depth factor of glulam goes with the strengths.</summary>
     internal const string Glulam = "glulam";
 
+    /// <summary>The yield is that of an I or a channel.</summary>
+    internal const string IOrChannel = "I or channel";
+
+    /// <summary>The yield is that of a rectangular tube.</summary>
+    internal const string RectangularTube = "rectangular tube";
+
+    /// <summary>The yield is that of a round tube.</summary>
+    internal const string RoundTube = "round tube";
+
     private static readonly string[] OfStrengths = ["bending", "shear", "tension", "bearing", "minimum_modulus", "size_factor"];
 
     /// <summary>The grade.</summary>
@@ -37,6 +46,11 @@ internal static class GradeRows
             row.Refuse("yield_thickness", CatalogueText.ThicknessWithoutYield);
         }
 
+        if (row.Has("yield_shape") && !row.Has("yield"))
+        {
+            row.Refuse("yield_shape", CatalogueText.ShapeWithoutYield);
+        }
+
         TimberStrengths? timber = Timber(row);
         PieceSizes? sizes = Sizes(row);
         Material material = new()
@@ -53,6 +67,7 @@ internal static class GradeRows
         {
             Family = row.Text(CatalogueContent.Family) ?? family,
             Sizes = sizes,
+            YieldShape = row.Text("yield_shape"),
         };
     }
 

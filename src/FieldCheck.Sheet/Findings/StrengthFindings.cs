@@ -31,6 +31,7 @@ internal static class StrengthFindings
                 ? BracedFindings.Of(beam, document, envelopes.Value)
                 : [],
             .. YieldFindings.Of(beam, document, catalogue),
+            .. YieldShapeFindings.Of(beam, document, catalogue),
             .. StressFindings.Of(beam),
             .. GradeSizeFindings.Of(beam, document, catalogue),
             .. LastingFindings.WithoutLimit(beam, checks),

@@ -121,8 +121,11 @@ internal static class SectionSearch
                 IsOpen: false);
     }
 
-    private static bool IsOutsideItsGrade(BuiltBeam beam, string replaced, BeamDocument document, SectionCatalogue catalogue) =>
-        GradeSizeFindings.Of(beam with { Sticks = [.. SticksOf(beam, replaced)] }, document, catalogue).Any();
+    private static bool IsOutsideItsGrade(BuiltBeam beam, string replaced, BeamDocument document, SectionCatalogue catalogue)
+    {
+        BuiltBeam own = beam with { Sticks = [.. SticksOf(beam, replaced)] };
+        return GradeSizeFindings.Of(own, document, catalogue).Concat(YieldShapeFindings.Of(own, document, catalogue)).Any();
+    }
 
     // Of a span it counts which section is there: the spans of one member are judged together, at any of them.
     private static IEnumerable<OpenCheck> OpenChecks(Judgement judged, BuiltBeam beam) => judged.All

@@ -65,6 +65,8 @@ public sealed class CatalogueFileTests
             "modulus = \"210 GPa\"\nyield_thickness = \"16 mm\"\n", "grade.g.yield_thickness",
             "needs the yield that holds up to this thickness beside it, as yield = \"235 N/mm2\""
         },
+        { "modulus = \"210 GPa\"\nyield_shape = \"round tube\"\n", "grade.g.yield_shape",
+            "needs the yield of this shape beside it, as yield = \"50 ksi\"" },
         { "modulus = \"11 GPa\"\nthickness_from = \"4 in\"\nthickness_to = \"2 in\"\n", "grade.g.thickness_to",
             "this is below thickness_from, and no piece is between them" },
         { "modulus = \"11 GPa\"\nwidth_from = \"4 in\"\nwidth_to = \"2 in\"\n", "grade.g.width_to",

@@ -326,6 +326,47 @@ public sealed class StrengthFindingsTests
         Assert.DoesNotContain(told, Texts(steel with { Limits = new() { Deflection = "L/300" } }));
     }
 
+    /// <summary>A500 Grade C: 50 ksi of rectangular tubes, 46 ksi of round ones; A53 Grade B is pipe (AISC Manual Table 2-4, from memory).</summary>
+    [Theory]
+    [InlineData("HSS6x4x1/4", "A500-C", null, false)]
+    [InlineData("Pipe6STD", "A500-C", null, true)]
+    [InlineData("Pipe6STD", "A500-C", "46 ksi", false)]
+    [InlineData("Pipe6STD", "A53-B", null, false)]
+    [InlineData("Pipe6STD", "A992", null, true)]
+    [InlineData("W10x30", "A992", null, false)]
+    [InlineData("W10x30", "A53-B", null, true)]
+    [InlineData("W10x30", "A36", null, false)]
+    [InlineData("C10x20", "A992", null, false)]
+    public void YieldOfAnotherShape_IsTold(string shape, string grade, string? given, bool isTold)
+    {
+        BeamDocument steel = Stick with
+        {
+            Sections = [new() { Name = "stick", Shape = shape }],
+            Materials = [new() { Name = "steel", Grade = grade, Yield = given }],
+            Limits = new() { Rules = "AISC 360-16 ASD" },
+        };
+
+        Assert.Equal(isTold ? 1 : 0, Texts(steel, "yield_shape").Length);
+        Assert.Empty(Texts(steel with { Limits = null }, "yield_shape"));
+    }
+
+    [Fact]
+    public void YieldOfAnotherShape_IsToldWithTheGradeAndItsFigure()
+    {
+        BeamDocument steel = Stick with
+        {
+            Display = "us",
+            Sections = [new() { Name = "stick", Diameter = "6.625 in", Wall = "0.25 in" }],
+            Materials = [new() { Name = "steel", Grade = "A500-C" }],
+            Limits = new() { Rules = "elastic allowable" },
+        };
+
+        Assert.Equal(
+            ["Section stick is no rectangular tube, and the yield of A500-C, 50000 psi, is that of such (ASTM A500 Grade C, rectangular): "
+                + "other shapes may yield sooner, or are not made in it. Type the yield that holds for it."],
+            Texts(steel, "yield_shape"));
+    }
+
     [Fact]
     public void FlangesLaidFlat_AreToldWhateverIsAsked()
     {
